@@ -19,6 +19,7 @@ export const factors = {
   length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: inch, ft: foot, mi: 5280 * foot },
   area: { m2: 1, ha: 10_000, acre: 43_560 * foot ** 2, ft2: foot ** 2 },
   volume: { m3: 1, L: 0.001, gal: gallon, ft3: foot ** 3, yd3: 27 * foot ** 3 },
+  density: { 'kg/m3': 1, 'lb/ft3': pound / foot ** 3, 'lb/yd3': pound / (27 * foot ** 3) },
   speed: { 'm/s': 1, 'km/h': 1000 / hour, mph: (5280 * foot) / hour },
   power: { W: 1, kW: 1000, hp: 550 * foot * pound * standardGravity, PS: 75 * standardGravity },
   force: { N: 1, kN: 1000, lbf: pound * standardGravity },

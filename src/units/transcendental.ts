@@ -9,3 +9,5 @@ const steady = (value: number) => Number(value.toPrecision(12));
 export const tan = (angle: number) => steady(Math.tan(angle));
 /** Angle in radians whose tangent is given. */
 export const atan = (ratio: number) => steady(Math.atan(ratio));
+/** Cube root. */
+export const cubeRoot = (value: number) => steady(Math.cbrt(value));

@@ -1,0 +1,83 @@
+import { factors, kindOfUnit, type Unit } from '../units/quantity.ts';
+import { byCodeUnit } from '../units/compare.ts';
+import { cutting } from './figures/cutting.ts';
+import { formulaRules } from './figures/formulas.ts';
+import { lifting } from './figures/lifting.ts';
+import { money } from './figures/money.ts';
+import { mowing } from './figures/mowing.ts';
+import { place } from './figures/place.ts';
+import { stability } from './figures/stability.ts';
+import { valueAnchors } from './figures/value-anchors.ts';
+import type { FigureRule, Rule } from './record.ts';
+
+/** Goes up when a figure changes, so that a shortlist says by which rules it was made. */
+export const rulesVersion = '1';
+
+export const figureRules = { ...mowing, ...cutting, ...lifting, ...place, ...stability, ...money, ...valueAnchors };
+export type FigureId = keyof typeof figureRules;
+export type FormulaId = keyof typeof formulaRules;
+export type RuleId = FigureId | FormulaId;
+
+export const rules: Record<RuleId, Rule> = { ...figureRules, ...formulaRules };
+export const ruleIds = (Object.keys(rules) as RuleId[]).sort(byCodeUnit);
+export const figureIds = (Object.keys(figureRules) as FigureId[]).sort(byCodeUnit);
+export const isFigureId = (id: string): id is FigureId => Object.hasOwn(figureRules, id);
+
+/** A dealer's own value: in the unit of the rule, or in any unit of its kind. */
+export type Override = number | { value: number; unit: string };
+
+export interface RuleBook {
+  /** A figure in SI, or in its own unit where that is none of SI's (ratio, years, money). */
+  value(id: FigureId): number;
+  isDealers(id: FigureId): boolean;
+}
+
+const figure = (id: FigureId): FigureRule => figureRules[id];
+
+const siFactor = (unit: string) => {
+  const kind = kindOfUnit(unit);
+  return kind ? (factors[kind] as Record<string, number>)[unit]! : 1;
+};
+
+/** Why a dealer's value for a rule is refused, in words; undefined where it stands. */
+export function refusalOf(id: string, override: Override): string | undefined {
+  if (!isFigureId(id)) return 'the id of a figure in the rule book';
+  const rule = figure(id);
+  if (rule.kind === 'definition' || rule.kind === 'published-figure') return `no value of the dealer's own: this is a ${rule.kind.replace('-', ' ')}`;
+  const unit = typeof override === 'number' ? rule.unit : override.unit;
+  if (unit !== rule.unit && (kindOfUnit(unit) === undefined || kindOfUnit(unit) !== kindOfUnit(rule.unit))) {
+    return `a value in ${rule.unit}`;
+  }
+  const [least, most] = rule.valid.map((bound) => bound * siFactor(rule.unit)) as [number, number];
+  const value = (typeof override === 'number' ? override : override.value) * siFactor(unit);
+  const own = rule.value * siFactor(rule.unit);
+  if ((rule.safer === 'more' && value < own) || (rule.safer === 'less' && value > own)) {
+    return `a value on the safe side of ${rule.value} ${rule.unit}: ${rule.safer}`;
+  }
+  if (value < least || value > most) return `from ${rule.valid[0]} to ${rule.valid[1]} ${rule.unit}`;
+  return undefined;
+}
+
+/**
+ * The rule book a reckoning goes by: ours, with a dealer's own values where they are allowed.
+ * A refused value is left out here; the check of the catalogue names it.
+ */
+export function ruleBook(overrides: Record<string, Override> = {}): RuleBook {
+  const stands = (id: FigureId) => id in overrides && refusalOf(id, overrides[id]!) === undefined;
+  return {
+    isDealers: stands,
+    value(id) {
+      const { value, unit } = figure(id);
+      if (!stands(id)) return value * siFactor(unit);
+      const own = overrides[id]!;
+      return typeof own === 'number' ? own * siFactor(unit) : own.value * siFactor(own.unit);
+    },
+  };
+}
+
+/** The SI unit a figure's value is given in by {@link RuleBook.value}. */
+export const siUnitOfRule = (id: FigureId): Unit | FigureRule['unit'] => {
+  const { unit } = figure(id);
+  const kind = kindOfUnit(unit);
+  return kind ? (Object.keys(factors[kind])[0] as Unit) : unit;
+};

@@ -1,0 +1,75 @@
+import { commonPractice, figures, fromMemory, seenSecondHand } from '../record.ts';
+
+const manual = 'Front-loader operating manual, maker not named';
+
+export const lifting = figures({
+  'loader.margin': {
+    statement: 'Lift kept in hand beyond the heaviest regular load and what holds it',
+    value: 0.25, unit: 'ratio', kind: 'safety-floor', safer: 'more', source: commonPractice, valid: [0.25, 1],
+  },
+  'loader.rated-ahead': {
+    statement: 'Distance ahead of the bucket pins of the second published lift figure',
+    value: 500, unit: 'mm', kind: 'definition', valid: [500, 500],
+    source: fromMemory('SAE J732 and ASABE S301, loader lift at the pins and 500 mm ahead'),
+  },
+  'loader.one-rating': {
+    statement: 'Lift 500 mm ahead of the pins as a share of lift at the pins, where only one of them is published',
+    value: 0.7, unit: 'ratio', kind: 'safety-floor', safer: 'less', source: commonPractice, valid: [0.5, 0.7],
+  },
+  'loader.rear-share': {
+    statement: 'Share of the whole mass that stays on the rear axle with the loader loaded and furthest forward',
+    value: 0.2, unit: 'ratio', kind: 'safety-floor', safer: 'more', valid: [0.2, 0.5],
+    source: seenSecondHand(manual, 'rear axle at least 20 % of the total'),
+  },
+  'forks.load-centre': {
+    statement: 'Centre of a 48-in pallet load ahead of the fork face',
+    value: 24, unit: 'in', kind: 'published-figure', valid: [24, 24],
+    source: fromMemory('ITSDF B56 practice for pallet forks'),
+  },
+  'forks.mass': {
+    statement: 'Mass of a set of pallet forks with its frame, where none is chosen yet',
+    value: 240, unit: 'lb', kind: 'rule-of-thumb', source: commonPractice, valid: [80, 600],
+  },
+  'forks.own-centre': {
+    statement: 'Centre of mass of pallet forks ahead of the pins',
+    value: 14, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [4, 24],
+  },
+  'forks.face': {
+    statement: 'Fork face ahead of the pins',
+    value: 4, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 12],
+  },
+  'spear.mass': {
+    statement: 'Mass of a loader bale spear, where none is chosen yet',
+    value: 160, unit: 'lb', kind: 'rule-of-thumb', source: commonPractice, valid: [60, 500],
+  },
+  'spear.own-centre': {
+    statement: 'Centre of mass of a bale spear ahead of the pins',
+    value: 12, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [2, 30],
+  },
+  'spear.face': {
+    statement: 'Back of the bale on a spear, ahead of the pins',
+    value: 5, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 12],
+  },
+  'bale.density': {
+    statement: 'Density of a dry round bale as it is weighed, from a 5 by 5 ft bale of 1,100 lb',
+    value: 11.2, unit: 'lb/ft3', kind: 'published-figure', valid: [8, 16],
+    source: seenSecondHand('Texas A&M AgriLife Extension E-319 (2012)', '1,100 lb at 5 by 5 ft'),
+  },
+  'hitch.rated-behind': {
+    statement: 'Distance behind the ball ends at which hitch lift is published',
+    value: 610, unit: 'mm', kind: 'definition', valid: [610, 610],
+    source: fromMemory('ISO 730, lift capacity 610 mm behind the ball ends'),
+  },
+  'hitch.link-length': {
+    statement: 'Length of the lower links of a compact tractor: the shorter, the more a far load counts',
+    value: 0.7, unit: 'm', kind: 'safety-floor', safer: 'less', source: commonPractice, valid: [0.3, 0.7],
+  },
+  'hitch.ball-ends-behind-axle': {
+    statement: 'Ball ends of the lower links behind the rear axle, on a compact tractor',
+    value: 0.65, unit: 'm', kind: 'rule-of-thumb', source: commonPractice, valid: [0.4, 1],
+  },
+  'ballast.behind-ball-ends': {
+    statement: 'Centre of mass of a ballast box behind the ball ends, where none is chosen yet',
+    value: 0.45, unit: 'm', kind: 'rule-of-thumb', source: commonPractice, valid: [0.2, 0.8],
+  },
+});

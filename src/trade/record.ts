@@ -1,0 +1,58 @@
+import type { Unit } from '../units/quantity.ts';
+
+/** Where a figure comes from, said the same way to everyone who asks. */
+export type Source =
+  | {
+      basis: 'published';
+      /** Author or body, and title as printed. */
+      title: string;
+      where?: string;
+      /** `second-hand`: read in a page that restates the source, not in the source itself. */
+      read: 'source' | 'second-hand';
+    }
+  /** Follows from a law anyone can check, such as the sum of moments. */
+  | { basis: 'derived'; from: string }
+  | { basis: 'common-practice' }
+  | { basis: 'memory'; title: string; where?: string };
+
+export type RuleUnit = Unit | 'ratio' | 'years' | 'hours' | 'per-year' | 'dealer-currency';
+
+/**
+ * What a dealer may do with a figure: a rule of thumb and a value anchor are his to change; a safety
+ * floor only to the safe side; a definition and a published figure not at all.
+ */
+export type RuleKind = 'definition' | 'published-figure' | 'rule-of-thumb' | 'safety-floor' | 'value-anchor';
+
+export interface FigureRule {
+  statement: string;
+  value: number;
+  unit: RuleUnit;
+  kind: RuleKind;
+  source: Source;
+  /** Lowest and highest value that makes sense, in the same unit. */
+  valid: readonly [number, number];
+  /** For a safety floor: which direction is safer. */
+  safer?: 'more' | 'less';
+}
+
+export interface FormulaRule {
+  statement: string;
+  kind: 'formula';
+  /** As plain text, symbols named as in the working. */
+  formula: string;
+  source: Source;
+}
+
+export type Rule = FigureRule | FormulaRule;
+
+/** Keeps the ids as types while each record is checked. */
+export const figures = <const T extends Record<string, FigureRule>>(records: T) => records;
+export const formulas = <const T extends Record<string, FormulaRule>>(records: T) => records;
+
+export const commonPractice = { basis: 'common-practice' } as const satisfies Source;
+export const seen = (title: string, where?: string) =>
+  ({ basis: 'published', title, ...(where && { where }), read: 'source' }) as const satisfies Source;
+export const seenSecondHand = (title: string, where?: string) =>
+  ({ basis: 'published', title, ...(where && { where }), read: 'second-hand' }) as const satisfies Source;
+export const fromMemory = (title: string, where?: string) =>
+  ({ basis: 'memory', title, ...(where && { where }) }) as const satisfies Source;

@@ -1,0 +1,35 @@
+import { siUnitOf, type Kind, type Unit } from '../units/quantity.ts';
+import type { FigureId, FormulaId, RuleBook } from './book.ts';
+
+/** One figure of a sum: its value in SI, and the rule it came from if it was not measured or said. */
+export interface Term {
+  value: number;
+  unit: Unit | 'ratio' | 'years' | 'per-year';
+  rule?: FigureId;
+}
+
+/** The sum behind a figure: formula, inputs, result. */
+export interface Working {
+  formula: FormulaId;
+  inputs: Record<string, Term>;
+  result: Term;
+}
+
+/** A formula was asked for something outside its range, and says so instead of guessing. */
+export interface Refusal {
+  refused: string;
+}
+
+export const isRefusal = (outcome: object): outcome is Refusal => 'refused' in outcome;
+
+/** @example term('mass', 360) // { value: 360, unit: 'kg' } */
+export const term = (kind: Kind | 'ratio' | 'years' | 'per-year', value: number): Term => ({
+  value,
+  unit: kind === 'ratio' || kind === 'years' || kind === 'per-year' ? kind : siUnitOf(kind),
+});
+
+/** A figure of the rule book as a term of a sum. */
+export const ruled = (book: RuleBook, kind: Parameters<typeof term>[0], rule: FigureId): Term => ({
+  ...term(kind, book.value(rule)),
+  rule,
+});
