@@ -66,8 +66,8 @@ export const quantity = <K extends Kind>(k: K, value: number, unit: UnitOf<K>) =
 export const inUnit = <K extends Kind>(k: K, amount: Quantity<K>, unit: UnitOf<K>) => amount / factorOf(k, unit);
 
 /** An amount of a document in SI. */
-export const toSi = <K extends Kind>(amount: Amount<K>) =>
-  (amount.value * factorOf(kindOfUnit(amount.unit)!, amount.unit)) as Quantity<K>;
+export const toSi = <U extends Unit>({ value, unit }: { value: number; unit: U }) =>
+  (value * factorOf(kindByUnit.get(unit)!, unit)) as Quantity<KindOfUnit<U>>;
 
 /**
  * What a document's amounts become in the core: every `{ value, unit }`, however deep, is a Quantity
@@ -89,7 +89,7 @@ export function inSi<T>(document: T): InSi<T> {
   if (document === null || typeof document !== 'object') return document as InSi<T>;
   const { value, unit } = document as { value?: unknown; unit?: unknown };
   if (typeof value === 'number' && typeof unit === 'string' && kindByUnit.has(unit)) {
-    return toSi({ value, unit } as Amount) as InSi<T>;
+    return toSi({ value, unit: unit as Unit }) as unknown as InSi<T>;
   }
   return Object.fromEntries(Object.entries(document).map(([key, entry]) => [key, inSi(entry)])) as InSi<T>;
 }

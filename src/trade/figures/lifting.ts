@@ -68,6 +68,11 @@ export const lifting = figures({
     statement: 'Ball ends of the lower links behind the rear axle, on a compact tractor',
     value: 0.65, unit: 'm', kind: 'rule-of-thumb', source: commonPractice, valid: [0.4, 1],
   },
+  'hitch.front-share': {
+    statement: 'Load that stays on the front axle to steer with, as a share of the unladen mass',
+    value: 0.2, unit: 'ratio', kind: 'safety-floor', safer: 'more', valid: [0.2, 0.5],
+    source: seenSecondHand('European ballast sheet for mounted implements, printed in implement manuals, makers not named', 'front axle at least 20 % of the unladen mass'),
+  },
   'ballast.behind-ball-ends': {
     statement: 'Centre of mass of a ballast box behind the ball ends, where none is chosen yet',
     value: 0.45, unit: 'm', kind: 'rule-of-thumb', source: commonPractice, valid: [0.2, 0.8],

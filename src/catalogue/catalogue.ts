@@ -1,0 +1,12 @@
+import type { InSi } from '../units/quantity.ts';
+import type { CatalogueDocument, ImplementDocument, MachineDocument, UnitDocument } from './schema.ts';
+
+/** The catalogue as the core wants it: every amount a quantity in SI. */
+export type Catalogue = InSi<CatalogueDocument>;
+export type Machine = InSi<MachineDocument>;
+export type Unit = InSi<UnitDocument>;
+export type Implement = InSi<ImplementDocument>;
+export type Loader = NonNullable<Machine['loaders']>[number];
+export type Deck = NonNullable<Machine['decks']>[number];
+export type Cab = NonNullable<Machine['cabs']>[number];
+export type Dealer = Catalogue['dealer'];

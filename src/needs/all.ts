@@ -1,0 +1,33 @@
+import type { Answers } from '../answers/answers.ts';
+import type { TaskId } from '../answers/schema.ts';
+import type { RuleBook } from '../trade/book.ts';
+import { needsOfBudget } from './budget.ts';
+import { needsOfCarrying } from './carrying.ts';
+import { needsOfComfort } from './comfort.ts';
+import { needsOfCutting } from './cutting.ts';
+import { needsOfDigging } from './digging.ts';
+import { needsOfHaul } from './haul.ts';
+import { needsOfBales, needsOfPallets } from './lifting.ts';
+import { needsOfMowing } from './mowing.ts';
+import type { Need, NotCleared } from './need.ts';
+import { needsOfOperator, notClearedByOperator } from './operator.ts';
+import { needsOfPlace } from './place.ts';
+import { needsOfSlope, notClearedBySlope } from './slope.ts';
+
+const themes: readonly ((answers: Answers, book: RuleBook) => Need[])[] = [
+  needsOfOperator, needsOfSlope, needsOfMowing, needsOfCutting, needsOfBales, needsOfPallets, needsOfDigging,
+  needsOfCarrying, needsOfPlace, needsOfHaul, needsOfBudget, needsOfComfort,
+];
+
+/** The tasks that are reckoned; any other is said to be left to the dealer. */
+export const reckonedTasks: readonly TaskId[] = [
+  'mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement',
+];
+
+/** Everything the answers demand of a machine. */
+export const needsOf = (answers: Answers, book: RuleBook) => themes.flatMap((needs) => needs(answers, book));
+
+/** What can't count as cleared, whatever the machine. */
+export const notCleared = (answers: Answers, book: RuleBook): NotCleared[] => [
+  ...notClearedBySlope(answers, book), ...notClearedByOperator(answers, book),
+];

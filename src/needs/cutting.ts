@@ -1,0 +1,13 @@
+import { taskOf, type Answers } from '../answers/answers.ts';
+import type { Need } from './need.ts';
+
+/** Rough ground wants a rotary cutter that covers the tyres, and the PTO power to turn it. */
+export function needsOfCutting(answers: Answers): Need[] {
+  const task = taskOf(answers, 'cut-rough');
+  if (!task) return [];
+  return [{
+    id: 'cut-rough.cutter', capability: 'rotary-cutter', growth: task.growth ?? 'grass', must: task.must === true,
+    safety: false, task: 'cut-rough', from: ['tasks.cut-rough.growth'],
+    rule: `cut.power.${task.growth ?? 'grass'}`, working: [],
+  }];
+}

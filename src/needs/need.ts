@@ -1,0 +1,69 @@
+import type { TaskId, comfortWishes } from '../answers/schema.ts';
+import type { RuleId } from '../trade/book.ts';
+import type { Working } from '../trade/working.ts';
+import type { Quantity } from '../units/quantity.ts';
+
+type Length = Quantity<'length'>;
+type Mass = Quantity<'mass'>;
+
+export type Holder = 'pallet-forks' | 'bale-spear';
+export type Growth = 'grass' | 'brush';
+export type Obstacles = 'open' | 'some' | 'many';
+export type Passage = 'gate' | 'door';
+
+/** What is asked of a machine, by the capability that answers it. */
+export type Demand =
+  | { capability: 'loader.lift'; holder: Holder; load: Mass; loadAhead: Length }
+  | { capability: 'loader.height'; atLeast: Length }
+  | { capability: 'loader.rear-axle'; holder: Holder; load: Mass; loadAhead: Length }
+  | { capability: 'mower'; deck: 'belly' | 'rear' | 'either' }
+  | { capability: 'mower.hours'; area: Quantity<'area'>; atMost?: Quantity<'time'>; obstacles: Obstacles }
+  | { capability: 'rotary-cutter'; growth: Growth }
+  | { capability: 'backhoe'; atLeast?: Length }
+  | { capability: 'hitch.lift'; load: Mass; behind: Length }
+  | { capability: 'hitch.front-axle'; load: Mass; behind: Length }
+  | { capability: 'width'; passage: Passage; atMost: Length }
+  | { capability: 'height.stored'; atMost: Length }
+  | { capability: 'height.working'; atMost: Length }
+  | { capability: 'length'; atMost: Length }
+  | { capability: 'trailer.payload'; atMost: Mass }
+  | { capability: 'trailer.tow-rating'; atMost: Mass; trailer: Mass }
+  | { capability: 'trailer.deck-width'; atMost: Length }
+  | { capability: 'trailer.deck-length'; atMost: Length }
+  | { capability: 'price'; atMost: number; currency: string; includes?: readonly string[]; delivery?: Length }
+  | { capability: 'cab'; heat: boolean; airConditioning: boolean }
+  | { capability: 'transmission'; kinds: readonly string[] }
+  | { capability: 'fitting'; wish: ComfortWish }
+  | { capability: 'rops' }
+  | { capability: 'seat-belt' }
+  | { capability: 'exhaust.intact' }
+  | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; raised: Length; load?: Mass }
+  | { capability: 'slope.driven-wheels' };
+
+export type Capability = Demand['capability'];
+export type DemandOf<C extends Capability> = Extract<Demand, { capability: C }>;
+export type ComfortWish = (typeof comfortWishes)[number];
+
+/** What the answers demand of a machine, and the sum that led to it. */
+export type Need = Demand & {
+  /** Unique in a reckoning, dotted: the task or theme, then what is asked. */
+  id: string;
+  /** Rules out where it fails: physics, safety, or the buyer's "must". Otherwise it only weighs. */
+  must: boolean;
+  /** Never relaxed, never weighed. */
+  safety: boolean;
+  task?: TaskId;
+  /** Paths of the answers it comes from. */
+  from: readonly string[];
+  /** The rule it rests on, where it is one of ours. */
+  rule?: RuleId;
+  working: readonly Working[];
+};
+
+/** Something the buyer left unsaid, or a slope, because of which tasks don't count as cleared. */
+export interface NotCleared {
+  id: 'slope.unsaid' | 'slope.steep-unsaid' | 'slope.over-limit' | 'drivers.unsaid' | 'overhead.unsaid';
+  tasks: readonly TaskId[];
+  from: readonly string[];
+  rule?: RuleId;
+}
