@@ -7,7 +7,7 @@ import { needsOfComfort } from './comfort.ts';
 import { needsOfCutting } from './cutting.ts';
 import { needsOfDigging } from './digging.ts';
 import { needsOfHaul } from './haul.ts';
-import { needsOfBales, needsOfPallets } from './lifting.ts';
+import { needsOfLifting } from './lifting.ts';
 import { needsOfMowing } from './mowing.ts';
 import type { Need, NotCleared } from './need.ts';
 import { needsOfOperator, notClearedByOperator } from './operator.ts';
@@ -15,7 +15,7 @@ import { needsOfPlace } from './place.ts';
 import { needsOfSlope, notClearedBySlope } from './slope.ts';
 
 const themes: readonly ((answers: Answers, book: RuleBook) => Need[])[] = [
-  needsOfOperator, needsOfSlope, needsOfMowing, needsOfCutting, needsOfBales, needsOfPallets, needsOfDigging,
+  needsOfOperator, needsOfSlope, needsOfMowing, needsOfCutting, needsOfLifting, needsOfDigging,
   needsOfCarrying, needsOfPlace, needsOfHaul, needsOfBudget, needsOfComfort,
 ];
 

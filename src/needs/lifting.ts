@@ -3,9 +3,9 @@ import type { RuleBook } from '../trade/book.ts';
 import { baleSize } from '../trade/formulas/bale-size.ts';
 import type { Working } from '../trade/working.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { Holder, Need } from './need.ts';
+import type { Holder, Lift, Need } from './need.ts';
 
-interface Lift {
+interface Lifting {
   task: 'lift-bales' | 'lift-pallets';
   holder: Holder;
   must: boolean;
@@ -15,7 +15,7 @@ interface Lift {
 }
 
 /** A load on the loader wants lift at its centre, height, and a rear axle that stays on the ground. */
-function needsOfLift({ task, holder, must, weight, height, loadAhead }: Lift): Need[] {
+function needsOfOne({ task, holder, must, weight, height, loadAhead }: Lifting): Need[] {
   const needs: Need[] = [];
   if (weight !== undefined) {
     const { value, working } = loadAhead(weight);
@@ -35,26 +35,36 @@ function needsOfLift({ task, holder, must, weight, height, loadAhead }: Lift): N
 }
 
 /** Round bales ride on a spear: their centre lies half a bale ahead of its face. */
-export function needsOfBales(answers: Answers, book: RuleBook): Need[] {
+function baleLift(answers: Answers, book: RuleBook): Lifting | undefined {
   const task = taskOf(answers, 'lift-bales');
-  if (!task) return [];
-  return needsOfLift({
+  return task && {
     task: 'lift-bales', holder: 'bale-spear', must: task.must === true, weight: task.weight, height: task.height,
     loadAhead: (weight) => {
       const size = baleSize(weight, book.value('bale.density') as Quantity<'density'>);
       return { value: (book.value('spear.face') + size.result.value / 2) as Quantity<'length'>, working: [size] };
     },
-  });
+  };
 }
 
 /** Pallets ride on forks: their centre lies 24 in ahead of the fork face. */
-export function needsOfPallets(answers: Answers, book: RuleBook): Need[] {
+function palletLift(answers: Answers, book: RuleBook): Lifting | undefined {
   const task = taskOf(answers, 'lift-pallets');
-  if (!task) return [];
-  return needsOfLift({
+  return task && {
     task: 'lift-pallets', holder: 'pallet-forks', must: task.must === true, weight: task.weight, height: task.height,
     loadAhead: () => ({
       value: (book.value('forks.face') + book.value('forks.load-centre')) as Quantity<'length'>, working: [],
     }),
-  });
+  };
 }
+
+const liftings = (answers: Answers, book: RuleBook) =>
+  [baleLift(answers, book), palletLift(answers, book)].flatMap((lifting) => lifting ?? []);
+
+/** Each load to be lifted, with what it asks of loader and rear axle. */
+export const needsOfLifting = (answers: Answers, book: RuleBook): Need[] => liftings(answers, book).flatMap(needsOfOne);
+
+/** The heaviest load of the buyer's loader tasks, or undefined where he gave no weight. */
+export const heaviestLift = (answers: Answers, book: RuleBook): Lift | undefined =>
+  liftings(answers, book)
+    .flatMap(({ weight, holder, loadAhead }) => (weight === undefined ? [] : [{ holder, load: weight, loadAhead: loadAhead(weight).value }]))
+    .sort((a, b) => b.load - a.load)[0];

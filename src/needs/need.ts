@@ -11,11 +11,18 @@ export type Growth = 'grass' | 'brush';
 export type Obstacles = 'open' | 'some' | 'many';
 export type Passage = 'gate' | 'door';
 
+/** A load on the loader: what holds it, what it weighs, its centre ahead of the pins. */
+export interface Lift {
+  holder: Holder;
+  load: Mass;
+  loadAhead: Length;
+}
+
 /** What is asked of a machine, by the capability that answers it. */
 export type Demand =
-  | { capability: 'loader.lift'; holder: Holder; load: Mass; loadAhead: Length }
+  | ({ capability: 'loader.lift' } & Lift)
   | { capability: 'loader.height'; atLeast: Length }
-  | { capability: 'loader.rear-axle'; holder: Holder; load: Mass; loadAhead: Length }
+  | ({ capability: 'loader.rear-axle' } & Lift)
   | { capability: 'mower'; deck: 'belly' | 'rear' | 'either' }
   | { capability: 'mower.hours'; area: Quantity<'area'>; atMost?: Quantity<'time'>; obstacles: Obstacles }
   | { capability: 'rotary-cutter'; growth: Growth }
@@ -37,7 +44,7 @@ export type Demand =
   | { capability: 'rops' }
   | { capability: 'seat-belt' }
   | { capability: 'exhaust.intact' }
-  | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; raised: Length; load?: Mass }
+  | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; carried: Length; lift?: Lift }
   | { capability: 'slope.driven-wheels' };
 
 export type Capability = Demand['capability'];

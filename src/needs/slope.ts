@@ -1,10 +1,10 @@
 import type { Answers } from '../answers/answers.ts';
-import { taskOf } from '../answers/answers.ts';
 import type { TaskId } from '../answers/schema.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { slopeFromPercent } from '../trade/formulas/slope-from-percent.ts';
 import { atMost } from '../units/compare.ts';
 import type { Quantity } from '../units/quantity.ts';
+import { heaviestLift } from './lifting.ts';
 import type { Need, NotCleared } from './need.ts';
 
 const loaderTasks: readonly TaskId[] = ['lift-bales', 'lift-pallets', 'move-loose', 'handle-logs'];
@@ -23,12 +23,6 @@ function steepest(answers: Answers, book: RuleBook): Quantity<'angle'> | 'unboun
 const asked = (answers: Answers, tasks: readonly TaskId[]) =>
   tasks.filter((task) => answers.tasks?.some((each) => each.task === task));
 
-const heaviest = (answers: Answers) => {
-  const loads = [taskOf(answers, 'lift-bales'), taskOf(answers, 'lift-pallets'), taskOf(answers, 'handle-logs')];
-  const weights = loads.flatMap((task) => task?.weight ?? []);
-  return weights.length > 0 ? (Math.max(...weights) as Quantity<'mass'>) : undefined;
-};
-
 /**
  * On sloping ground machines are compared by the angle at which they would tip in the worst loading of
  * the buyer's tasks. It is a comparison, never a permission.
@@ -37,13 +31,13 @@ export function needsOfSlope(answers: Answers, book: RuleBook): Need[] {
   const slope = steepest(answers, book);
   if (slope === undefined || (slope !== 'unbounded' && atMost(slope, book.value('slope.flat')))) return [];
   const gate = { must: true, safety: true, from, working: [] } as const;
-  const load = heaviest(answers);
+  const lift = heaviestLift(answers, book);
   const withLoader = asked(answers, loaderTasks).length > 0;
   return [
     ...(withLoader ? [{ ...gate, id: 'slope.driven-wheels', capability: 'slope.driven-wheels', rule: 'slope.limit' } as const] : []),
     ...(slope === 'unbounded' ? [] : [{
       ...gate, id: 'slope.tip-angle', capability: 'slope.tip-angle', rule: 'slope.margin', slope,
-      raised: book.value('slope.raised-load') as Quantity<'length'>, ...(load !== undefined && { load }),
+      carried: book.value('slope.carried-load') as Quantity<'length'>, ...(lift && { lift }),
     } as const]),
   ];
 }

@@ -8,5 +8,8 @@ export const atLeast = (has: number, wants: number) =>
 /** Is `has` at most `wants`, but for rounding in the conversion of units? */
 export const atMost = (has: number, wants: number) => atLeast(wants, has);
 
+/** Scores are rounded to a millionth before anything is ordered by them. */
+export const toMillionth = (value: number) => Math.round(value * 1e6) / 1e6;
+
 /** Orders ids and keys by code unit, the same in every locale. */
 export const byCodeUnit = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

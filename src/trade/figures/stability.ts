@@ -18,8 +18,8 @@ export const stability = figures({
     statement: 'Slope as a share of the angle at which the standing machine would tip: at most this much',
     value: 0.5, unit: 'ratio', kind: 'safety-floor', safer: 'less', source: commonPractice, valid: [0.2, 0.5],
   },
-  'slope.raised-load': {
-    statement: 'Height of the load above the ground in the comparison of machines on a slope, when nothing is stacked',
+  'slope.carried-load': {
+    statement: 'Height above the ground at which a load is carried on the move, in the comparison of machines on a slope',
     value: 0.5, unit: 'm', kind: 'safety-floor', safer: 'more', source: commonPractice, valid: [0.5, 3],
   },
   'rops.power': {

@@ -1,0 +1,58 @@
+import { byCodeUnit } from '../units/compare.ts';
+import type { Need } from '../needs/need.ts';
+import type { Addition, Build, Tool } from './build.ts';
+import type { Have } from './candidate.ts';
+import type { Judged } from './verdict.ts';
+
+interface Part {
+  id?: string;
+  price?: { value: number } | undefined;
+  labourHours?: number | undefined;
+  mass?: Addition['mass'] | undefined;
+}
+
+const bought = (what: Addition['what'], part: Part, needs: readonly string[]): Addition => ({
+  what,
+  ...(part.id !== undefined && { id: part.id }),
+  ...(part.price && { price: part.price.value }),
+  ...(part.labourHours !== undefined && { labourHours: part.labourHours }),
+  ...(part.mass !== undefined && { mass: part.mass }),
+  for: needs,
+});
+
+const added = (what: Addition['what'], state: Have, part: Part, needs: readonly string[]) =>
+  state === 'has' || part === undefined ? [] : [bought(what, part, needs)];
+
+const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) => {
+  const onIt = each?.implement.id !== undefined && build.unit?.attachments?.includes(each.implement.id);
+  return !each || each.owned || onIt ? [] : [bought('implement', each.implement, needs)];
+};
+
+/**
+ * What must be bought for a build, with what each is for. Two needs for one thing are served by one: of
+ * ballast and the like the heaviest counts.
+ */
+export function additionsOf(build: Build, judged: readonly Judged[], needs: readonly Need[]): Addition[] {
+  const wantedBy = (...prefixes: string[]) =>
+    needs.flatMap(({ id, capability }) => (prefixes.some((prefix) => capability.startsWith(prefix)) ? [id] : []));
+  const { loader, mower, cab, forks, spear, cutter, machine } = build;
+  const chosen: Addition[] = [
+    ...(loader ? added('loader', loader.have, loader.part, wantedBy('loader.')) : []),
+    ...(mower?.kind === 'belly' ? added('deck', mower.deck.have, mower.deck.part, wantedBy('mower')) : []),
+    ...(mower?.kind === 'belly' && machine.midPto ? added('mid-pto', mower.midPto, machine.midPto, wantedBy('mower')) : []),
+    ...(cab ? added('cab', cab.have, cab.part, wantedBy('cab')) : []),
+    ...tool(mower?.kind === 'rear' ? mower.mower : undefined, build, wantedBy('mower')),
+    ...tool(cutter, build, wantedBy('rotary-cutter')),
+    ...tool(forks, build, needs.flatMap((need) => ('holder' in need && need.holder === 'pallet-forks' ? [need.id] : []))),
+    ...tool(spear, build, needs.flatMap((need) => ('holder' in need && need.holder === 'bale-spear' ? [need.id] : []))),
+  ];
+  const found = judged.flatMap(({ verdict }) => verdict.additions ?? []);
+  const merged = new Map<string, Addition>();
+  for (const each of [...chosen, ...found]) {
+    const key = each.what === 'implement' || each.what === 'feature' ? `${each.what} ${each.id}` : each.what;
+    const other = merged.get(key);
+    const heavier = other && (other.mass ?? 0) >= (each.mass ?? 0) ? other : each;
+    merged.set(key, other ? { ...heavier, for: [...new Set([...other.for, ...each.for])].sort(byCodeUnit) } : each);
+  }
+  return [...merged.values()];
+}

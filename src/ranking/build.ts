@@ -1,0 +1,42 @@
+import type { Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
+import type { Quantity } from '../units/quantity.ts';
+import type { Candidate, Have } from './candidate.ts';
+
+/** Something bought to make a candidate satisfy the needs. */
+export interface Addition {
+  what: 'loader' | 'deck' | 'mid-pto' | 'cab' | 'backhoe' | 'implement' | 'rear-ballast' | 'front-ballast' | 'feature';
+  /** Id of the loader, deck, cab or implement in the catalogue, or name of the feature. */
+  id?: string;
+  /** In the dealer's currency; absent where it must be asked. */
+  price?: number;
+  labourHours?: number;
+  mass?: Quantity<'mass'>;
+  /** Ids of the needs it is for. */
+  for: readonly string[];
+}
+
+export interface Fitted<T> {
+  part: T;
+  have: Exclude<Have, 'never'>;
+}
+
+/** How the lawn is mown: by a deck under the belly on a mid-PTO, or by a finish mower on the hitch. */
+export type Mower =
+  | { kind: 'belly'; deck: Fitted<Deck>; midPto: Exclude<Have, 'never'> }
+  | { kind: 'rear'; mower: Tool };
+
+/** An implement the buyer has, or would buy from the dealer. */
+export interface Tool {
+  implement: Partial<Implement>;
+  owned: boolean;
+}
+
+/** One way to make a candidate serve: what is chosen where there is a choice. */
+export interface Build extends Candidate {
+  loader?: Fitted<Loader>;
+  mower?: Mower;
+  cab?: Fitted<Cab>;
+  cutter?: Tool;
+  forks?: Tool;
+  spear?: Tool;
+}

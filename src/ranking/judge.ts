@@ -1,0 +1,51 @@
+import type { Capability, DemandOf, Need } from '../needs/need.ts';
+import type { Build } from './build.ts';
+import type { World } from './candidate.ts';
+import { judgeBackhoe } from './judges/backhoe.ts';
+import { judgeCutter } from './judges/cutter.ts';
+import { judgeCab, judgeFitting, judgeTransmission } from './judges/fittings.ts';
+import { judgePayload, judgeTowRating } from './judges/haul.ts';
+import { judgeFrontAxle, judgeHitchLift } from './judges/hitch.ts';
+import { judgeLoaderHeight, judgeLoaderLift, judgeRearAxle } from './judges/loader.ts';
+import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
+import { judgeExhaustIntact, judgeRops, judgeSeatBelt } from './judges/operator.ts';
+import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
+import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
+import type { Judge, Verdict } from './verdict.ts';
+
+/** The price is judged last, when all additions are known. */
+type Judged = Exclude<Capability, 'price'>;
+
+const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
+  'loader.lift': judgeLoaderLift,
+  'loader.height': judgeLoaderHeight,
+  'loader.rear-axle': judgeRearAxle,
+  mower: judgeMower,
+  'mower.hours': judgeMowerHours,
+  'rotary-cutter': judgeCutter,
+  backhoe: judgeBackhoe,
+  'hitch.lift': judgeHitchLift,
+  'hitch.front-axle': judgeFrontAxle,
+  width: judgeWidth,
+  'height.stored': judgeStoredHeight,
+  'height.working': judgeWorkingHeight,
+  length: judgeLength,
+  'trailer.payload': judgePayload,
+  'trailer.tow-rating': judgeTowRating,
+  'trailer.deck-width': judgeDeckWidth,
+  'trailer.deck-length': judgeDeckLength,
+  cab: judgeCab,
+  transmission: judgeTransmission,
+  fitting: judgeFitting,
+  rops: judgeRops,
+  'seat-belt': judgeSeatBelt,
+  'exhaust.intact': judgeExhaustIntact,
+  'slope.tip-angle': judgeTipAngle,
+  'slope.driven-wheels': judgeDrivenWheels,
+};
+
+/** Judges any need but the price on a build. */
+export const judge = (need: Need & DemandOf<Judged>, build: Build, world: World): Verdict =>
+  (judges[need.capability] as Judge<typeof need>)(need, build, world);
+
+export const isPriceNeed = (need: Need): need is Need & DemandOf<'price'> => need.capability === 'price';

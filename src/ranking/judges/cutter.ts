@@ -1,0 +1,10 @@
+import type { DemandOf } from '../../needs/need.ts';
+import { failed, unknown, type Judge } from '../verdict.ts';
+import { judgeTool } from './tool.ts';
+
+export const judgeCutter: Judge<DemandOf<'rotary-cutter'>> = (need, build, world) => {
+  if (build.cutter) return judgeTool(build.cutter, build, world, `cut.power.${need.growth}`);
+  const { rearPto } = build.machine;
+  if (rearPto === undefined) return unknown('rearPto');
+  return rearPto.speeds.length === 0 ? failed() : unknown('implements.rotary-cutter');
+};

@@ -1,0 +1,62 @@
+import type { Machine } from '../../catalogue/catalogue.ts';
+import type { ComfortWish, DemandOf } from '../../needs/need.ts';
+import type { Addition, Build } from '../build.ts';
+import { have, type World } from '../candidate.ts';
+import { failed, met, unknown, worst, type Judge, type Verdict } from '../verdict.ts';
+
+export const judgeCab: Judge<DemandOf<'cab'>> = (_need, build) => {
+  const { cabs } = build.machine;
+  if (build.cab) return build.cab.have === 'unknown' ? unknown(`cabs.${build.cab.part.id}`) : met();
+  return cabs === undefined ? unknown('cabs') : failed();
+};
+
+export const judgeTransmission: Judge<DemandOf<'transmission'>> = (need, build, { asOfYear }) => {
+  const { transmissions } = build.machine;
+  if (!transmissions) return unknown('transmissions');
+  const known = build.unit?.transmission;
+  if (known) return need.kinds.includes(known) ? met() : failed();
+  const wanted = transmissions.filter(({ kind }) => need.kinds.includes(kind));
+  if (wanted.length === 0) return failed();
+  const only = transmissions.length === wanted.length;
+  if (build.unit && !only) return unknown('units.transmission');
+  const addable = wanted.map((part) => ({ part, state: have({ machine: build.machine }, 'loader', part, asOfYear) }));
+  return addable.every(({ state }) => state === 'never') ? failed() : addable.some(({ state }) => state !== 'unknown' && state !== 'never') ? met() : unknown('transmissions');
+};
+
+const addition = (name: string, part: { price?: { value: number } | undefined; labourHours?: number | undefined }, need: string): Addition => ({
+  what: 'feature', id: name, for: [need],
+  ...(part.price && { price: part.price.value }),
+  ...(part.labourHours !== undefined && { labourHours: part.labourHours }),
+});
+
+const feature = (name: 'suspensionSeat' | 'tiltWheel' | 'cruise') => (build: Build, { asOfYear }: World, need: string): Verdict => {
+  const part = build.machine[name];
+  const state = have(build, name, part, asOfYear);
+  if (state === 'unknown') return unknown(name);
+  if (state === 'never') return failed();
+  return state === 'has' || !part ? met() : met({ additions: [addition(name, part, need)] });
+};
+
+const known = (value: Machine[keyof Machine] | string | undefined, path: string, wanted: (value: string) => boolean) =>
+  value === undefined ? unknown(path) : wanted(String(value)) ? met() : failed();
+
+/** How each wish that is a plain fitting is judged. */
+const wishes: Record<Exclude<ComfortWish, 'cab' | 'drive'>, (build: Build, world: World, need: string) => Verdict> = {
+  smoothSeat: feature('suspensionSeat'),
+  tiltWheel: feature('tiltWheel'),
+  cruise: feature('cruise'),
+  loaderOff: ({ loader, machine }) =>
+    loader ? known(loader.part.detaching, `loaders.${loader.part.id}.detaching`, (way) => way === 'quick') : machine.loaders ? failed() : unknown('loaders'),
+  levelLift: (build, { asOfYear }) => {
+    const { loader } = build;
+    if (!loader) return build.machine.loaders ? failed() : unknown('loaders');
+    const state = have(build, 'selfLevelling', loader.part.selfLevelling && { availability: loader.part.selfLevelling }, asOfYear);
+    return state === 'unknown' ? unknown(`loaders.${loader.part.id}.selfLevelling`) : state === 'never' ? failed() : met();
+  },
+  mowerLiftAlone: ({ mower }) =>
+    mower?.kind === 'belly' ? known(mower.deck.part.lift, `decks.${mower.deck.part.id}.lift`, (way) => way === 'independent') : failed(),
+  exhaust: ({ machine }) => known(machine.exhaust, 'exhaust', (way) => way === 'none' || way === 'catalyst'),
+};
+
+export const judgeFitting: Judge<DemandOf<'fitting'>> = (need, build, world) =>
+  need.wish === 'cab' || need.wish === 'drive' ? worst([]) : wishes[need.wish](build, world, need.id);

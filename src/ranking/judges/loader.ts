@@ -1,0 +1,155 @@
+import type { Implement, Loader } from '../../catalogue/catalogue.ts';
+import type { DemandOf, Holder, Lift } from '../../needs/need.ts';
+import { rearBallast } from '../../trade/formulas/axle-loads.ts';
+import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.ts';
+import { armFromOneRating, armFromTwoRatings, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
+import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
+import { totalMass } from '../../trade/formulas/total-mass.ts';
+import { isRefusal, type Working } from '../../trade/working.ts';
+import { atMost } from '../../units/compare.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Build, Tool } from '../build.ts';
+import type { World } from '../candidate.ts';
+import { failed, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+
+type Length = Quantity<'length'>;
+type Mass = Quantity<'mass'>;
+
+/** The lever of a loader by its ratings, or undefined where it has none that can be used. */
+function armOf({ ratings }: Loader, { book }: World): LoaderArm | undefined {
+  const [near, far] = [...ratings].sort((a, b) => a.ahead - b.ahead);
+  if (!near) return undefined;
+  if (far && near.ahead === 0) {
+    const arm = armFromTwoRatings(near.load, far.load, far.ahead);
+    return isRefusal(arm) ? undefined : arm;
+  }
+  return armFromOneRating(near.load, near.ahead, book.value('loader.one-rating'), book.value('loader.rated-ahead') as Length);
+}
+
+/** What holds the load, at its own arm: the implement chosen, or the rule book's typical one. */
+function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; ahead: Length } {
+  const tool: Tool | undefined = holder === 'pallet-forks' ? build.forks : build.spear;
+  const [mass, ahead] = holder === 'pallet-forks' ? ['forks.mass', 'forks.own-centre'] as const : ['spear.mass', 'spear.own-centre'] as const;
+  return {
+    mass: tool?.implement.mass ?? (book.value(mass) as Mass),
+    ahead: tool?.implement.centreDistance ?? (book.value(ahead) as Length),
+  };
+}
+
+function greatest(need: Lift, build: Build, world: World): Working | undefined {
+  const arm = build.loader && armOf(build.loader.part, world);
+  if (!arm) return undefined;
+  const { mass, ahead } = holderOf(need.holder, build, world);
+  const carried: Carried = {
+    attachment: mass, attachmentAhead: ahead, loadAhead: need.loadAhead, margin: world.book.value('loader.margin'),
+  };
+  return greatestLoad(arm, carried);
+}
+
+const noLoader = ({ machine, unit }: Build) =>
+  machine.loaders === undefined || (unit && machine.loaders.length > 0 && unit.fitted?.loader === undefined)
+    ? unknown('loaders')
+    : failed();
+
+export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
+  if (!build.loader) return noLoader(build);
+  const working = greatest(need, build, world);
+  if (!working || build.loader.have === 'unknown') return unknown(`loaders.${build.loader.part.id}.ratings`);
+  return wantsAtLeast(working.result.value, need.load, { unit: 'kg', workings: [working] });
+};
+
+export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
+  if (!build.loader) return noLoader(build);
+  const { fullHeight, id } = build.loader.part;
+  if (fullHeight === undefined || build.loader.have === 'unknown') return unknown(`loaders.${id}.fullHeight`);
+  return wantsAtLeast(fullHeight, need.atLeast, { unit: 'm', workings: [] });
+};
+
+/** The ballast box a dealer sells that is heavy enough, the lightest first. */
+const ballastBox = (wanted: number, { implements: sold }: World) =>
+  sold
+    .filter(({ kind, mass }) => kind === 'ballast-box' && mass !== undefined && atMost(wanted, mass))
+    .sort((a, b) => a.mass! - b.mass!)[0];
+
+/** A machine at loader work: what it carries in front, and the ballast that keeps its rear axle down. */
+export interface Loaded {
+  /** What it lifts of the buyer's load: all, or as much as it can. */
+  load: Mass;
+  holder: Mass;
+  frame: Mass;
+  /** Everything in front of the machine, and the centre of it ahead of the front axle. */
+  front: Mass;
+  ahead: Length;
+  ballast: Mass;
+  box: Implement | undefined;
+  /** Centre of the ballast behind the ball ends. */
+  ballastBehind: Length;
+  workings: readonly Working[];
+}
+
+/** A machine with its heaviest load on the loader, or the paths of the figures that are missing. */
+export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly string[] {
+  const { machine: { mass, frontAxleShare, wheelbase }, loader } = build;
+  const part = loader?.part;
+  const working = greatest(lift, build, world);
+  const needed = { mass, frontAxleShare, wheelbase, [`loaders.${part?.id}.pinsAhead`]: part?.pinsAhead, [`loaders.${part?.id}.mass`]: part?.mass, [`loaders.${part?.id}.ratings`]: working };
+  if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined || part?.pinsAhead === undefined || part.mass === undefined || !working) {
+    return Object.entries(needed).flatMap(([path, value]) => (value === undefined ? [path] : []));
+  }
+  const { book } = world;
+  const holder = holderOf(lift.holder, build, world);
+  const load = Math.min(lift.load, working.result.value) as Mass;
+  // The frame stands over the front axle; what it holds, at the pins and ahead of them.
+  const frame = (part.mass - (part.bucketMass ?? 0)) as Mass;
+  const front = (frame + holder.mass + load) as Mass;
+  const ahead = ((holder.mass * (part.pinsAhead + holder.ahead) + load * (part.pinsAhead + lift.loadAhead)) / front) as Length;
+  const ballastAt = (behind: number) => rearBallast(
+    { tractor: mass, rear: (mass * (1 - frontAxleShare)) as Mass, front, ahead, wheelbase },
+    (book.value('hitch.ball-ends-behind-axle') + behind) as Length,
+    book.value('loader.rear-share'),
+  );
+  const typical = book.value('ballast.behind-ball-ends') as Length;
+  const wanted = ballastAt(typical);
+  const none = wanted.result.value === 0;
+  const box = none ? undefined : ballastBox(wanted.result.value, world);
+  const ballastBehind = box?.centreDistance ?? typical;
+  const final = box ? ballastAt(ballastBehind) : wanted;
+  return {
+    load, holder: holder.mass, frame, front, ahead, box, ballastBehind,
+    ballast: (box?.mass ?? final.result.value) as Mass, workings: [working, final],
+  };
+}
+
+/**
+ * The rear axle keeps its share with the loader loaded and furthest forward, if need be by rear ballast
+ * that the hitch can lift and the machine may weigh. A loader too small for the load lifts what it can.
+ */
+export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
+  if (!build.loader) return met();
+  const state = loaded(need, build, world);
+  if (!('ballast' in state)) return unknown(...state);
+  const { ballast, box, ballastBehind, load, holder, frame } = state;
+  if (ballast === 0) return met({ workings: state.workings });
+
+  const { machine: { mass, hitch, grossMass } } = build;
+  const { book } = world;
+  if (hitch?.lift610 === undefined) return unknown('hitch.lift610');
+  const lift = hitchLiftAt(hitch.lift610, book.value('hitch.rated-behind') as Length, ballastBehind, book.value('hitch.link-length') as Length);
+  const total = totalMass({ machine: mass!, loader: frame, attachment: holder, load, ballast }, 'mass.aboard');
+  const workings = [...state.workings, lift, total];
+  if (!atMost(ballast, lift.result.value)) {
+    return failed({ has: lift.result.value, wants: ballast, unit: 'kg', bound: 'at-least', workings });
+  }
+  if (grossMass === undefined) return unknown('grossMass');
+  if (!atMost(total.result.value, grossMass)) {
+    return failed({ has: total.result.value, wants: grossMass, unit: 'kg', bound: 'at-most', workings });
+  }
+  return met({
+    workings,
+    additions: [{
+      what: 'rear-ballast', ...(box && { id: box.id }), mass: ballast,
+      ...(box?.price && { price: box.price.value }), ...(box?.labourHours !== undefined && { labourHours: box.labourHours }),
+      for: [need.id],
+    }],
+  });
+};

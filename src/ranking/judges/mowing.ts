@@ -1,0 +1,40 @@
+import type { Machine } from '../../catalogue/catalogue.ts';
+import type { DemandOf } from '../../needs/need.ts';
+import { mowingHours } from '../../trade/formulas/mowing-hours.ts';
+import { mowingRate } from '../../trade/formulas/mowing-rate.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Build, Mower } from '../build.ts';
+import { failed, met, unknown, wantsAtMost, type Judge } from '../verdict.ts';
+import { judgeTool } from './tool.ts';
+
+/** Why a machine has no belly mower: for want of a mid-PTO, of a deck, or of someone who knows. */
+const noBelly = ({ midPto, decks }: Machine) => {
+  if (midPto === undefined || midPto.availability === 'unknown') return unknown('midPto');
+  return midPto.availability !== 'none' && decks === undefined ? unknown('decks') : failed();
+};
+
+export const judgeMower: Judge<DemandOf<'mower'>> = (need, build, world) => {
+  const { mower, machine } = build;
+  if (!mower) return need.deck === 'rear' ? failed() : noBelly(machine);
+  if (mower.kind === 'rear') return judgeTool(mower.mower, build, world, 'mow.power');
+  if (mower.deck.have === 'unknown') return unknown(`decks.${mower.deck.part.id}`);
+  return mower.midPto === 'unknown' ? unknown('midPto') : met();
+};
+
+const widthOf = (mower: Mower) => (mower.kind === 'belly' ? mower.deck.part.width : mower.mower.implement.width);
+
+/** Hours on one mow, with what mows it. Where nothing can, the need for a mower says so, not this one. */
+export const judgeMowerHours: Judge<DemandOf<'mower.hours'>> = (need, build: Build, { book }) => {
+  const width = build.mower && widthOf(build.mower);
+  if (width === undefined) return build.mower ? unknown('mower.width') : met();
+  const rate = mowingRate({
+    speed: book.value('mow.speed') as Quantity<'speed'>, width,
+    overlap: book.value('mow.overlap'), efficiency: book.value(`mow.efficiency.${need.obstacles}`),
+  });
+  const hours = mowingHours(need.area, rate.result.value as Quantity<'areaRate'>, book.value('mow.labour'));
+  const workings = [rate, hours];
+  const has = hours.result.value;
+  return need.atMost === undefined
+    ? met({ has, unit: 's', bound: 'at-most', workings })
+    : wantsAtMost(has, need.atMost, { unit: 's', workings });
+};

@@ -1,0 +1,24 @@
+import type { DemandOf } from '../../needs/need.ts';
+import { failed, met, unknown, type Judge } from '../verdict.ts';
+
+/**
+ * A ROPS that is missing, altered or uncertified rules out until it is mended. Of a unit its own is
+ * judged; what is not said of it is what its machine was built with, other than "unknown", which stays so.
+ */
+export const judgeRops: Judge<DemandOf<'rops'>> = (_need, { machine, unit }) => {
+  const kind = unit?.rops?.kind ?? machine.rops?.kind;
+  const certified = unit?.rops?.certified ?? machine.rops?.certified;
+  if (unit?.rops?.altered === true || kind === 'none' || certified === false) return failed();
+  if (kind === undefined || kind === 'unknown') return unknown('rops.kind');
+  return certified === undefined ? unknown('rops.certified') : met();
+};
+
+export const judgeSeatBelt: Judge<DemandOf<'seat-belt'>> = (_need, { unit }) => {
+  if (!unit) return met();
+  if (unit.seatBelt === undefined) return unknown('units.seatBelt');
+  return unit.seatBelt ? met() : failed();
+};
+
+/** A unit whose exhaust equipment was defeated is refused. */
+export const judgeExhaustIntact: Judge<DemandOf<'exhaust.intact'>> = (_need, { unit }) =>
+  unit?.exhaustIntact === false ? failed() : met();

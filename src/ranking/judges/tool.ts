@@ -1,0 +1,53 @@
+import type { Machine, Unit } from '../../catalogue/catalogue.ts';
+import type { FigureId } from '../../trade/book.ts';
+import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
+import { ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
+import { atLeast } from '../../units/compare.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Build, Tool } from '../build.ts';
+import type { World } from '../candidate.ts';
+import { unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
+
+/** Widths over the rear tyres a candidate may stand on: one where its tyres are known, else several. */
+export function widthsOverTyres({ tyres }: Machine, unit: Unit | undefined): number[] {
+  const fitted = tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);
+  return (fitted.length > 0 ? fitted : tyres).map(({ widthOverRear }) => widthOverRear);
+}
+
+/**
+ * An implement on hitch and rear PTO: it covers the tyre tracks, the PTO turns it, the hitch lifts it.
+ * What it takes is the greater of what its maker asks and the rule of thumb by width.
+ */
+export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book }: World, perWidth: FigureId): Verdict {
+  const { width, mass, centreDistance, ptoPower } = implement;
+  const { engine, hitch, rearPto } = machine;
+  if (width === undefined) return unknown('implements.width');
+  const verdicts: Verdict[] = [];
+
+  const tracks = widthsOverTyres(machine, unit);
+  const covered = tracks.filter((track) => atLeast(width, track)).length;
+  verdicts.push(
+    covered > 0 && covered < tracks.length && unit
+      ? unknown('units.tyres.type')
+      : wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks, 0), { unit: 'm', workings: [] }),
+  );
+
+  const power = ptoPowerForWidth(width, book.value(perWidth) as Quantity<'powerPerLength'>);
+  if (rearPto === undefined) verdicts.push(unknown('rearPto'));
+  verdicts.push(
+    engine?.ptoPower === undefined
+      ? unknown('engine.ptoPower')
+      : wantsAtLeast(engine.ptoPower, Math.max(power.result.value, ptoPower ?? 0), { unit: 'W', workings: [power] }),
+  );
+
+  if (mass !== undefined) {
+    const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;
+    const lift = hitch?.lift610 !== undefined && hitchLiftAt(
+      hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
+    );
+    verdicts.push(lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'));
+  }
+  const verdict = worst(verdicts);
+  // Where all is met, the power is what a buyer asks about.
+  return verdict.outcome === 'met' ? (verdicts.find(({ unit: of }) => of === 'W') ?? verdict) : verdict;
+}

@@ -1,0 +1,53 @@
+import type { Need, DemandOf } from '../needs/need.ts';
+import { atMost } from '../units/compare.ts';
+import type { Addition, Build } from './build.ts';
+import type { World } from './candidate.ts';
+import { failed, met, unknown, type Verdict } from './verdict.ts';
+
+/** What machine and additions cost together, in the dealer's currency. */
+export interface PackagePrice {
+  /** Lowest and highest: one figure for a unit, the typical range for a machine. */
+  low: number;
+  high: number;
+  /** Price of the machine or unit alone, low and high. */
+  machine: readonly [number, number];
+  /** Additions whose price must be asked, so that the package costs more than it says. */
+  unpriced: readonly Addition[];
+}
+
+/**
+ * Price of a build with its additions, fitting labour at the dealer's rate, and what the buyer's limit is
+ * to include besides. Undefined where the machine's own price isn't known.
+ */
+export function packagePrice(
+  { machine, unit }: Build, additions: readonly Addition[], need: DemandOf<'price'> | undefined, { dealer }: World,
+): PackagePrice | undefined {
+  const typical = (machine.typicalPrices ?? []).map(({ price }) => price.value);
+  const range = unit ? (unit.price ? [unit.price.value] : []) : typical;
+  if (range.length === 0) return undefined;
+  const counted = additions.filter(
+    ({ what }) => what !== 'implement' || !need?.includes || need.includes.includes('implements'),
+  );
+  const unpriced = counted.filter(
+    ({ price, labourHours }) => price === undefined || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
+  );
+  const extra = counted.reduce(
+    (sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * (dealer.labourRate?.value ?? 0), 0,
+  );
+  const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined && dealer.delivery
+    ? (dealer.delivery.perDistance.value * need.delivery) / dealer.delivery.per
+    : 0;
+  const tax = need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1;
+  const whole = (price: number) => (price + extra) * tax + delivered;
+  const [low, high] = [Math.min(...range), Math.max(...range)];
+  return { low: whole(low), high: whole(high), machine: [low, high], unpriced };
+}
+
+/** The limit against the lowest price the package can have: over it is over it, whatever must be asked. */
+export function judgePrice(need: Need & DemandOf<'price'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
+  if (need.currency !== dealer.currency) return unknown('dealer.currency');
+  if (!price) return unknown('price');
+  const figures = { has: price.low, wants: need.atMost, unit: 'money', bound: 'at-most' } as const;
+  if (!atMost(price.low, need.atMost)) return failed(figures);
+  return price.unpriced.length > 0 ? { ...unknown('additions.price'), ...figures } : met(figures);
+}

@@ -1,0 +1,53 @@
+import type { Need } from '../needs/need.ts';
+import type { Working } from '../trade/working.ts';
+import { atLeast, atMost } from '../units/compare.ts';
+import type { Unit } from '../units/quantity.ts';
+import type { Addition, Build } from './build.ts';
+import type { World } from './candidate.ts';
+
+/** What a judge finds: met, failed, or unknown for want of a figure. Three values, never two. */
+export interface Verdict {
+  outcome: 'met' | 'failed' | 'unknown';
+  /** What the machine has and what is wanted of it, in SI, where that can be said in figures. */
+  has?: number;
+  wants?: number;
+  unit?: Unit | 'ratio' | 'money';
+  /** Whether more is better: a lift, or less: a width. */
+  bound?: 'at-least' | 'at-most';
+  workings: readonly Working[];
+  /** Paths in the catalogue of what is missing. */
+  missing?: readonly string[];
+  /** What must be bought for the need to be met. */
+  additions?: readonly Addition[];
+}
+
+export interface Judged {
+  need: Need;
+  verdict: Verdict;
+}
+
+/** Judges a demand of one capability on a build. */
+export type Judge<D> = (need: Need & D, build: Build, world: World) => Verdict;
+
+export const met = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'met', workings: [], ...more });
+export const failed = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'failed', workings: [], ...more });
+export const unknown = (...missing: string[]): Verdict => ({ outcome: 'unknown', workings: [], missing });
+
+type Measure = Pick<Verdict, 'workings' | 'additions'> & { unit: Verdict['unit'] };
+
+export const wantsAtLeast = (has: number, wants: number, measure: Measure): Verdict => ({
+  ...measure, has, wants, bound: 'at-least', outcome: atLeast(has, wants) ? 'met' : 'failed',
+});
+export const wantsAtMost = (has: number, wants: number, measure: Measure): Verdict => ({
+  ...measure, has, wants, bound: 'at-most', outcome: atMost(has, wants) ? 'met' : 'failed',
+});
+
+/** The worst of several verdicts: failed before unknown before met, then the one with the least in hand. */
+export function worst(verdicts: readonly Verdict[]): Verdict {
+  const order = ['failed', 'unknown', 'met'] as const;
+  const inHand = ({ has, wants, bound }: Verdict) =>
+    has === undefined || !wants ? Infinity : bound === 'at-most' ? wants / has : has / wants;
+  return [...verdicts].sort(
+    (a, b) => order.indexOf(a.outcome) - order.indexOf(b.outcome) || (inHand(a) === inHand(b) ? 0 : inHand(a) - inHand(b)),
+  )[0] ?? met();
+}

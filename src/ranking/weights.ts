@@ -1,0 +1,19 @@
+import { criteria, type Criterion } from '../answers/schema.ts';
+import { rankOrderCentroid } from '../trade/formulas/rank-order-centroid.ts';
+
+export type Weights = Partial<Record<Criterion, number>>;
+
+/**
+ * Weights of the criteria that apply, from the buyer's order by rank-order centroid. Criteria he didn't
+ * rank come after those he did and share what their ranks would weigh, for he said no more.
+ */
+export function weightsOf(order: readonly Criterion[], applying: readonly Criterion[]): Weights {
+  const ranked = [...new Set(order)].filter((criterion) => applying.includes(criterion));
+  const rest = criteria.filter((criterion) => applying.includes(criterion) && !ranked.includes(criterion));
+  const byRank = rankOrderCentroid(ranked.length + rest.length);
+  const shared = byRank.slice(ranked.length).reduce((sum, weight) => sum + weight, 0) / (rest.length || 1);
+  return Object.fromEntries([
+    ...ranked.map((criterion, rank) => [criterion, byRank[rank]!] as const),
+    ...rest.map((criterion) => [criterion, shared] as const),
+  ]);
+}

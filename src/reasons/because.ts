@@ -1,0 +1,19 @@
+import type { Judged } from '../ranking/verdict.ts';
+import type { Because } from './schema.ts';
+
+/** Why a candidate is ruled out, or must be asked about: each gate that failed or is unknown. */
+export const becauseOf = (judged: readonly Judged[], outcome: 'failed' | 'unknown'): Because[] =>
+  judged.flatMap(({ need, verdict }) => {
+    if (!need.must || verdict.outcome !== outcome) return [];
+    const { has, wants, unit, bound, missing } = verdict;
+    return [{
+      need: need.id,
+      capability: need.capability,
+      ...(has !== undefined && { has }),
+      ...(wants !== undefined && { wants }),
+      ...(unit && { unit }),
+      ...(bound && { bound }),
+      ...(need.rule && { rule: need.rule }),
+      ...(missing && { missing: [...missing] }),
+    }];
+  });

@@ -1,0 +1,133 @@
+import type { Criterion } from '../answers/schema.ts';
+import type { Unit } from '../catalogue/catalogue.ts';
+import { inYears, type World } from '../ranking/candidate.ts';
+import type { Ranking, Weighed } from '../ranking/rank.ts';
+import type { Judged } from '../ranking/verdict.ts';
+import type { Weights } from '../ranking/weights.ts';
+import { byCodeUnit, toMillionth } from '../units/compare.ts';
+import type { Reason } from './schema.ts';
+
+type Figures = Reason['figures'];
+
+/** Open safety is told before musts, musts before wishes, and what is settled or only weighs last. */
+const ranks = { safety: 4, must: 3, wish: 2, weighs: 1 } as const;
+
+/** Needs of every machine, whoever asks: met, they are no reason for this one. */
+const everyones = ['rops', 'seat-belt', 'exhaust.intact'];
+
+function figuresOf({ verdict }: Judged): Figures {
+  const { has, wants, unit } = verdict;
+  return {
+    ...(has !== undefined && unit && { has: { value: has, unit } }),
+    ...(wants !== undefined && unit && { wants: { value: wants, unit } }),
+  };
+}
+
+function reasonOfNeed(judged: Judged, failing: Ranking['failing']): Reason[] {
+  const { need, verdict } = judged;
+  const { outcome } = verdict;
+  if (outcome === 'met' && everyones.includes(need.capability)) return [];
+  const kind = outcome === 'met' ? 'for' : outcome === 'failed' ? 'against' : 'unknown';
+  const base = need.safety ? (outcome === 'met' ? ranks.weighs : ranks.safety) : need.must ? ranks.must : ranks.wish;
+  return [{
+    id: `${need.capability}.${outcome}`,
+    kind,
+    need: need.id,
+    // A need that rules out many decides more than one that all meet.
+    weight: toMillionth(base + (failing.get(need.id) ?? 0)),
+    figures: figuresOf(judged),
+    ...(need.task && { about: { task: need.task } }),
+    ...(verdict.workings.length > 0 && { working: [...verdict.workings] }),
+    ...(verdict.missing && { missing: [...verdict.missing] }),
+  }];
+}
+
+const reasonOfAddition = ({ what, id, price, mass, for: needs }: Weighed['additions'][number]): Reason => ({
+  id: `addition.${what}`,
+  kind: 'against',
+  ...(needs[0] && { need: needs[0] }),
+  weight: ranks.wish,
+  figures: {
+    ...(price !== undefined && { price: { value: price, unit: 'money' } }),
+    ...(mass !== undefined && { mass: { value: mass, unit: 'kg' } }),
+  },
+  ...(id !== undefined && { about: { id } }),
+});
+
+interface Part {
+  criterion: Criterion;
+  earned: number;
+  lost: number;
+}
+
+/** The criterion that earns most of the score, and the one that costs most of it. */
+function reasonsOfScore(weighed: Weighed, weights: Weights): Reason[] {
+  const parts = Object.entries(weighed.values).map(([criterion, { value = 0 }]): Part => {
+    const weight = weights[criterion as Criterion] ?? 0;
+    return { criterion: criterion as Criterion, earned: weight * value, lost: weight * (1 - value) };
+  }).sort((a, b) => byCodeUnit(a.criterion, b.criterion));
+  const most = (by: 'earned' | 'lost') => [...parts].sort((a, b) => b[by] - a[by])[0];
+  const made = (part: Part, side: 'strong' | 'weak'): Reason => {
+    const { figure, unit, anchors, missing, workings } = weighed.values[part.criterion]!;
+    const unknownOne = weighed.values[part.criterion]!.value === undefined;
+    return {
+      id: unknownOne ? `criterion.${part.criterion}.unknown` : `criterion.${part.criterion}.${side}`,
+      kind: unknownOne ? 'unknown' : side === 'strong' ? 'for' : 'against',
+      criterion: part.criterion,
+      weight: toMillionth(ranks.weighs + (side === 'strong' ? part.earned : part.lost)),
+      figures: {
+        ...(figure !== undefined && unit && { has: { value: figure, unit } }),
+        ...(anchors && unit && { best: { value: anchors[0], unit }, worst: { value: anchors[1], unit } }),
+      },
+      ...(workings && { working: [...workings] }),
+      ...(missing && { missing: [...missing] }),
+    };
+  };
+  const strong = most('earned');
+  const weak = most('lost');
+  return [
+    ...(strong && strong.earned > 0 ? [made(strong, 'strong')] : []),
+    ...(weak && weak.lost > 0 ? [made(weak, 'weak')] : []),
+  ];
+}
+
+/** What is known, or not known, of one unit besides the needs. */
+function reasonsOfUnit(unit: Unit, weighed: Weighed, { asOfYear }: World): Reason[] {
+  const note = (id: string, kind: Reason['kind'], about?: Record<string, string>): Reason => ({
+    id, kind, weight: ranks.wish, figures: {}, ...(about && { about }),
+  });
+  const { machine } = weighed.build;
+  const generation = inYears({ machine, unit }, { from: machine.years.from, ...(machine.years.to !== undefined && { to: machine.years.to }) }, asOfYear);
+  return [
+    ...(unit.recallOpen === true ? [note('unit.recall-open', 'caution')] : []),
+    ...(unit.lienOpen === true ? [note('unit.lien-open', 'against')] : []),
+    ...(unit.imported === true ? [note('unit.imported', 'caution')] : []),
+    ...(unit.ptoShield === false ? [note('unit.pto-shield-missing', 'caution')] : []),
+    ...(unit.meterVerified === false ? [note('unit.meter-unverified', 'unknown')] : []),
+    ...(unit.status === 'held' ? [note('unit.held', 'against')] : []),
+    ...(unit.serviceRecord === true ? [note('unit.service-record', 'for')] : []),
+    ...(unit.serviceRecord === undefined ? [note('unit.service-record-unknown', 'unknown')] : []),
+    ...(generation === 'unknown' && unit.year !== undefined ? [note('unit.generation-edge', 'unknown', { year: String(unit.year) })] : []),
+  ];
+}
+
+const byDecision = (a: Reason, b: Reason) =>
+  b.weight - a.weight || byCodeUnit(a.id, b.id) || byCodeUnit(a.need ?? '', b.need ?? '');
+
+/**
+ * Reasons for, against and unknown of one candidate, the decisive first. There is always one against or
+ * unknown: at the least the criterion that costs it most, or that its condition is yet to be seen.
+ */
+export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking): Reason[] {
+  const { unit } = weighed.build;
+  const reasons = [
+    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, failing)),
+    ...weighed.additions.map(reasonOfAddition),
+    ...reasonsOfScore(weighed, weights),
+    ...(unit
+      ? reasonsOfUnit(unit, weighed, world)
+      : [{ id: 'lot.typical-price', kind: 'unknown', weight: ranks.weighs, figures: {} } as const]),
+    { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {} } as const,
+  ];
+  return reasons.sort(byDecision);
+}

@@ -1,0 +1,136 @@
+/**
+ * The shortlist: what the tool says. The single definition of `acre-to-axle/shortlist/1`. It holds ids
+ * and figures in SI (money in the dealer's currency), never words and never formatted numbers.
+ */
+import { criteria, taskIds } from '../answers/schema.ts';
+import { z } from '../zod.ts';
+
+export const shortlistFormat = 'acre-to-axle/shortlist/1';
+
+const optional = z.optional;
+const unit = z.string();
+const term = z.strictObject({ value: z.number(), unit, rule: optional(z.string()) });
+const working = z.strictObject({
+  formula: z.string(),
+  inputs: z.record(z.string(), term),
+  result: term,
+});
+
+const need = z.strictObject({
+  id: z.string(),
+  capability: z.string(),
+  must: z.boolean(),
+  safety: z.boolean(),
+  task: optional(z.enum(taskIds)),
+  from: z.array(z.string()),
+  rule: optional(z.string()),
+  bound: optional(z.strictObject({ is: z.enum(['at-least', 'at-most']), value: z.number(), unit })),
+  working: z.array(working),
+});
+
+export const reasonKinds = ['for', 'against', 'unknown', 'caution'] as const;
+
+const reason = z.strictObject({
+  id: z.string(),
+  kind: z.enum(reasonKinds),
+  need: optional(z.string()),
+  criterion: optional(z.enum(criteria)),
+  /** How much it decides: the greater, the earlier it is told. */
+  weight: z.number(),
+  figures: z.record(z.string(), z.strictObject({ value: z.number(), unit })),
+  /** Ids or plain values the words speak of, such as a loader or a year. */
+  about: optional(z.record(z.string(), z.string())),
+  working: optional(z.array(working)),
+  missing: optional(z.array(z.string())),
+});
+
+const addition = z.strictObject({
+  what: z.string(),
+  id: optional(z.string()),
+  price: optional(z.number()),
+  labourHours: optional(z.number()),
+  mass: optional(z.number()),
+  for: z.array(z.string()),
+});
+
+const packaged = z.strictObject({
+  price: optional(z.strictObject({
+    low: z.number(), high: z.number(), currency: z.string(), machineLow: z.number(), machineHigh: z.number(),
+  })),
+  additions: z.array(addition),
+  /** Additions whose price must be asked: the package costs more than `price` says. */
+  unpriced: z.array(addition),
+});
+
+const because = z.strictObject({
+  need: z.string(),
+  capability: z.string(),
+  has: optional(z.number()),
+  wants: optional(z.number()),
+  unit: optional(unit),
+  bound: optional(z.enum(['at-least', 'at-most'])),
+  rule: optional(z.string()),
+  missing: optional(z.array(z.string())),
+});
+
+const verdict = z.enum(['stands', 'ask', 'ruled-out']);
+
+const unitEntry = z.strictObject({
+  unit: z.string(),
+  verdict,
+  score: z.number(),
+  package: packaged,
+  reasons: z.array(reason),
+  because: z.array(because),
+});
+
+const entry = z.strictObject({
+  machine: z.string(),
+  rank: z.int(),
+  score: z.number(),
+  contributions: z.partialRecord(z.enum(criteria), z.strictObject({
+    weight: z.number(),
+    value: optional(z.number()),
+    points: z.number(),
+    figure: optional(z.number()),
+    unit: optional(unit),
+    anchors: optional(z.tuple([z.number(), z.number()])),
+    missing: optional(z.array(z.string())),
+    working: optional(z.array(working)),
+  })),
+  firstShare: optional(z.number()),
+  /** The unit on the lot the entry speaks of; absent where it goes by the typical price. */
+  unit: optional(z.string()),
+  package: packaged,
+  reasons: z.array(reason),
+  because: z.array(because),
+  units: z.array(unitEntry),
+});
+
+export const shortlistSchema = z.strictObject({
+  format: z.literal(shortlistFormat),
+  catalogue: z.strictObject({ id: z.string(), version: optional(z.string()), asOf: z.string() }),
+  rules: z.strictObject({ version: z.string(), dealers: z.array(z.string()) }),
+  needs: z.array(need),
+  /** Tasks that don't count as cleared, and why: heads every result. */
+  notCleared: z.array(z.strictObject({
+    id: z.string(), tasks: z.array(z.enum(taskIds)), from: z.array(z.string()), rule: optional(z.string()),
+  })),
+  shortlist: z.array(entry),
+  askDealer: z.array(entry),
+  ruledOut: z.array(z.strictObject({ machine: z.string(), because: z.array(because), units: z.array(unitEntry) })),
+  /** What comes back without a need, or without a whole task. */
+  changes: z.array(z.strictObject({
+    need: optional(z.string()), task: optional(z.enum(taskIds)), stands: z.array(z.string()), asks: z.array(z.string()),
+  })),
+  cautions: z.array(z.strictObject({ id: z.string(), about: optional(z.string()) })),
+  unknowns: z.array(z.strictObject({ machine: z.string(), unit: optional(z.string()), need: z.string(), missing: z.array(z.string()) })),
+});
+
+export type Shortlist = z.infer<typeof shortlistSchema>;
+export type Entry = Shortlist['shortlist'][number];
+export type UnitEntry = z.infer<typeof unitEntry>;
+export type Reason = z.infer<typeof reason>;
+export type Because = z.infer<typeof because>;
+export type PackageEntry = z.infer<typeof packaged>;
+export type AdditionEntry = z.infer<typeof addition>;

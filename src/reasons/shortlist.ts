@@ -1,0 +1,151 @@
+import type { Answers } from '../answers/answers.ts';
+import type { AnswersDocument } from '../answers/schema.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { notCleared } from '../needs/all.ts';
+import type { Need } from '../needs/need.ts';
+import { rank, type Placed, type Ranking, type Weighed } from '../ranking/rank.ts';
+import { figureIds, rulesVersion } from '../trade/book.ts';
+import { toMillionth } from '../units/compare.ts';
+import { inSi } from '../units/quantity.ts';
+import { becauseOf } from './because.ts';
+import { cautionsOf } from './cautions.ts';
+import { packageEntry } from './package-entry.ts';
+import { reasonsOf } from './reasons-of.ts';
+import { shortlistFormat, type Entry, type Shortlist, type UnitEntry } from './schema.ts';
+
+function boundOf(need: Need): Pick<Shortlist['needs'][number], 'bound'> {
+  const bound = (is: 'at-least' | 'at-most', value: number, unit: string) => ({ bound: { is, value, unit } });
+  if (need.capability === 'price') return bound('at-most', need.atMost, 'money');
+  if ('load' in need && need.load !== undefined) return bound('at-least', need.load, 'kg');
+  if (need.capability === 'slope.tip-angle') return bound('at-least', need.slope, 'rad');
+  if (need.capability === 'mower.hours') return need.atMost === undefined ? {} : bound('at-most', need.atMost, 's');
+  if ('atLeast' in need && need.atLeast !== undefined) return bound('at-least', need.atLeast, 'm');
+  if ('atMost' in need) return bound('at-most', need.atMost, need.capability.startsWith('trailer.p') || need.capability.startsWith('trailer.t') ? 'kg' : 'm');
+  return {};
+}
+
+const needEntry = (need: Need): Shortlist['needs'][number] => ({
+  id: need.id,
+  capability: need.capability,
+  must: need.must,
+  safety: need.safety,
+  ...(need.task && { task: need.task }),
+  from: [...need.from],
+  ...(need.rule && { rule: need.rule }),
+  ...boundOf(need),
+  working: [...need.working],
+});
+
+function contributionsOf({ values }: Weighed, { weights }: Ranking): Entry['contributions'] {
+  return Object.fromEntries(
+    Object.entries(values).map(([criterion, { value, figure, unit, anchors, missing, workings }]) => {
+      const weight = weights[criterion as keyof typeof weights] ?? 0;
+      return [criterion, {
+        weight: toMillionth(weight),
+        ...(value !== undefined && { value: toMillionth(value) }),
+        points: toMillionth(weight * (value ?? 0)),
+        ...(figure !== undefined && { figure }),
+        ...(unit && { unit }),
+        ...(anchors && { anchors: [...anchors] as [number, number] }),
+        ...(missing && missing.length > 0 && { missing: [...missing] }),
+        ...(workings && { working: [...workings] }),
+      }];
+    }),
+  );
+}
+
+const unitEntries = ({ units }: Placed, ranking: Ranking): UnitEntry[] =>
+  units.map(({ unit, weighed }) => ({
+    unit: unit.id,
+    verdict: weighed.standing,
+    score: weighed.score,
+    package: packageEntry(weighed, ranking.world),
+    // A unit leaves the working out: the entry of its machine has it.
+    reasons: reasonsOf(weighed, ranking).map(({ working: _working, ...reason }) => reason),
+    because: becauseOf(weighed.judged, weighed.standing === 'ruled-out' ? 'failed' : 'unknown'),
+  }));
+
+const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
+  const { best, machine } = placed;
+  return {
+    machine: machine.id,
+    rank: index + 1,
+    score: best.score,
+    contributions: contributionsOf(best, ranking),
+    ...(best.build.unit && { unit: best.build.unit.id }),
+    package: packageEntry(best, ranking.world),
+    reasons: reasonsOf(best, ranking),
+    because: becauseOf(best.judged, 'unknown'),
+    units: unitEntries(placed, ranking),
+  };
+};
+
+/**
+ * For every gate that rules something out: which machines come back without it, and which without the
+ * whole task. A safety gate is never dropped by itself; it goes only with the task that raises it.
+ */
+function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Shortlist['changes'] {
+  const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
+  const gates = ranking.needs.filter(({ id }) => failing.has(id));
+  const out = ranking.ruledOut.map(({ machine }) => machine.id);
+  const back = (keep: (need: Need) => boolean) => {
+    const without = rank(catalogue, answers, keep);
+    const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id).filter((id) => out.includes(id));
+    return { stands: ids(without.standing), asks: ids(without.toAsk) };
+  };
+  const tasks = [...new Set(gates.flatMap(({ task }) => task ?? []))].filter((task) => ranking.needs.filter((need) => need.task === task).length > 1);
+  return [
+    ...gates.filter(({ safety }) => !safety).map(({ id }) => ({ need: id, ...back((need) => need.id !== id) })),
+    ...tasks.map((task) => ({ task, ...back((need) => need.task !== task) })),
+  ].filter(({ stands, asks }) => stands.length + asks.length > 0);
+}
+
+function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {
+  return [...ranking.standing, ...ranking.toAsk].flatMap(({ machine, best }) =>
+    best.judged.flatMap(({ need, verdict }) => (verdict.outcome === 'unknown'
+      ? [{
+          machine: machine.id,
+          ...(best.build.unit && { unit: best.build.unit.id }),
+          need: need.id,
+          missing: [...(verdict.missing ?? [])],
+        }]
+      : [])),
+  );
+}
+
+/**
+ * The whole way: a dealer's catalogue and a buyer's answers, both already read and without faults, to the
+ * shortlist. Pure and deterministic: the same documents give the same bytes everywhere.
+ *
+ * @param unknownTasks  tasks of a newer version that the reader set aside; each becomes a caution
+ */
+export function shortlist(
+  catalogueDocument: CatalogueDocument, answersDocument: AnswersDocument, unknownTasks: readonly string[] = [],
+): Shortlist {
+  const catalogue = inSi(catalogueDocument) as Catalogue;
+  const answers = inSi(answersDocument) as Answers;
+  const ranking = rank(catalogue, answers);
+  const { world, needs } = ranking;
+  return {
+    format: shortlistFormat,
+    catalogue: {
+      id: catalogueDocument.id,
+      ...(catalogueDocument.version && { version: catalogueDocument.version }),
+      asOf: catalogueDocument.asOf,
+    },
+    rules: { version: rulesVersion, dealers: figureIds.filter((id) => world.book.isDealers(id)) },
+    needs: needs.map(needEntry),
+    notCleared: notCleared(answers, world.book).map((each) => ({ ...each, tasks: [...each.tasks], from: [...each.from] })),
+    shortlist: ranking.standing.map((placed, index) => entryOf(placed, index, ranking)),
+    askDealer: ranking.toAsk.map((placed, index) => entryOf(placed, index, ranking)),
+    ruledOut: ranking.ruledOut.map((placed) => ({
+      machine: placed.machine.id,
+      because: becauseOf(placed.inGeneral.judged, 'failed'),
+      units: unitEntries(placed, ranking),
+    })),
+    changes: changesOf(ranking, catalogue, answers),
+    cautions: cautionsOf(answers, needs, unknownTasks),
+    unknowns: unknownsOf(ranking),
+  };
+}
