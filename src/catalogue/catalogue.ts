@@ -8,5 +8,6 @@ export type Unit = InSi<UnitDocument>;
 export type Implement = InSi<ImplementDocument>;
 export type Loader = NonNullable<Machine['loaders']>[number];
 export type Deck = NonNullable<Machine['decks']>[number];
+export type Backhoe = NonNullable<Machine['backhoe']>;
 export type Cab = NonNullable<Machine['cabs']>[number];
 export type Dealer = Catalogue['dealer'];

@@ -21,7 +21,7 @@ const bought = (what: Addition['what'], part: Part, needs: readonly string[]): A
 });
 
 const added = (what: Addition['what'], state: Have, part: Part, needs: readonly string[]) =>
-  state === 'has' || part === undefined ? [] : [bought(what, part, needs)];
+  state === 'has' ? [] : [bought(what, part, needs)];
 
 const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) => {
   const onIt = each?.implement.id !== undefined && build.unit?.attachments?.includes(each.implement.id);
@@ -35,11 +35,12 @@ const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) =>
 export function additionsOf(build: Build, judged: readonly Judged[], needs: readonly Need[]): Addition[] {
   const wantedBy = (...prefixes: string[]) =>
     needs.flatMap(({ id, capability }) => (prefixes.some((prefix) => capability.startsWith(prefix)) ? [id] : []));
-  const { loader, mower, cab, forks, spear, cutter, machine } = build;
+  const { loader, mower, cab, backhoe, forks, spear, cutter, machine } = build;
   const chosen: Addition[] = [
     ...(loader ? added('loader', loader.have, loader.part, wantedBy('loader.')) : []),
     ...(mower?.kind === 'belly' ? added('deck', mower.deck.have, mower.deck.part, wantedBy('mower')) : []),
     ...(mower?.kind === 'belly' && machine.midPto ? added('mid-pto', mower.midPto, machine.midPto, wantedBy('mower')) : []),
+    ...(backhoe ? added('backhoe', backhoe.have, backhoe.part, wantedBy('backhoe')) : []),
     ...(cab ? added('cab', cab.have, cab.part, wantedBy('cab')) : []),
     ...tool(mower?.kind === 'rear' ? mower.mower : undefined, build, wantedBy('mower')),
     ...tool(cutter, build, wantedBy('rotary-cutter')),

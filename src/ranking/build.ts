@@ -1,4 +1,4 @@
-import type { Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
+import type { Backhoe, Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Candidate, Have } from './candidate.ts';
 
@@ -35,6 +35,7 @@ export interface Tool {
 export interface Build extends Candidate {
   loader?: Fitted<Loader>;
   mower?: Mower;
+  backhoe?: Fitted<Backhoe>;
   cab?: Fitted<Cab>;
   cutter?: Tool;
   forks?: Tool;

@@ -9,6 +9,7 @@ const slots = {
   lifting: ['loader.lift', 'loader.height', 'loader.rear-axle'],
   mowing: ['mower', 'mower.hours'],
   cutting: ['rotary-cutter'],
+  digging: ['backhoe'],
   shelter: ['cab'],
 } as const satisfies Record<string, readonly Capability[]>;
 
@@ -81,6 +82,13 @@ function mowingOptions(candidate: Candidate, needs: readonly Need[], world: Worl
 const cuttingOptions = (needs: readonly Need[], world: World): Option[] =>
   orNone(wantsAny(needs, 'cutting') ? toolsOf('rotary-cutter', world) : []).map((cutter) => (cutter ? { cutter } : {}));
 
+function diggingOptions(candidate: Candidate, needs: readonly Need[], { asOfYear }: World): Option[] {
+  const { backhoe } = candidate.machine;
+  const state = have(candidate, 'backhoe', backhoe, asOfYear);
+  const wanted = wantsAny(needs, 'digging') || state === 'has';
+  return backhoe && wanted && state !== 'never' ? [{ backhoe: { part: backhoe, have: state } }] : [{}];
+}
+
 function shelterOptions(candidate: Candidate, needs: readonly Need[], { asOfYear }: World): Option[] {
   const { machine, unit } = candidate;
   const need = needs.find((each) => each.capability === 'cab');
@@ -122,6 +130,7 @@ export function buildsOf(candidate: Candidate, needs: readonly Need[], world: Wo
     best(liftingOptions(candidate, needs, world), candidate, 'lifting', needs, world),
     best(mowingOptions(candidate, needs, world), candidate, 'mowing', needs, world),
     best(cuttingOptions(needs, world), candidate, 'cutting', needs, world),
+    diggingOptions(candidate, needs, world),
     best(shelterOptions(candidate, needs, world), candidate, 'shelter', needs, world),
   ];
   return choices.reduce<Build[]>(

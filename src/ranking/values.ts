@@ -8,7 +8,7 @@ import type { Working } from '../trade/working.ts';
 import type { World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
 import { massParts } from './mass.ts';
-import type { Verdict } from './verdict.ts';
+import type { Spec, Verdict } from './verdict.ts';
 import { widthsOverTyres } from './judges/tool.ts';
 
 /** What a criterion is worth to the buyer, 0 to 1, with the figure it was read from. */
@@ -20,17 +20,18 @@ export interface Value {
   /** The figure at which it would earn everything, and nothing. */
   anchors?: readonly [best: number, worst: number];
   workings?: readonly Working[];
-  missing?: readonly string[];
+  missing?: readonly Spec[];
 }
 
 /** Linear between two anchors, flat beyond them. */
 const between = (figure: number, best: number, worst: number) =>
   Math.min(1, Math.max(0, (figure - worst) / (best - worst)));
 
-const read = (figure: number | undefined, best: number, worst: number, unit: Verdict['unit'], missing: string): Value =>
-  figure === undefined
-    ? { value: undefined, missing: [missing] }
-    : { value: between(figure, best, worst), figure, unit, anchors: [best, worst] };
+const valued = (figure: number, best: number, worst: number, unit: Verdict['unit']): Value =>
+  ({ value: between(figure, best, worst), figure, unit, anchors: [best, worst] });
+
+const read = (figure: number | undefined, best: number, worst: number, unit: Verdict['unit'], missing: Spec): Value =>
+  figure === undefined ? { value: undefined, missing: [missing] } : valued(figure, best, worst, unit);
 
 const loads: readonly Capability[] = ['loader.lift', 'loader.height', 'hitch.lift', 'rotary-cutter', 'backhoe'];
 const isLoad = ({ capability }: Need) => loads.includes(capability);
@@ -79,13 +80,13 @@ function headroomValue({ judged }: Evaluation, _answers: Answers, { book }: Worl
     if (verdict.has !== undefined && verdict.wants) return [verdict.has / verdict.wants - 1];
     return verdict.outcome === 'failed' ? [-1] : [];
   });
-  return surpluses.length > 0 ? read(Math.min(...surpluses), full, 0, 'ratio', '') : { value: 1 };
+  return surpluses.length > 0 ? valued(Math.min(...surpluses), full, 0, 'ratio') : { value: 1 };
 }
 
 /** How it suits the ground: mass on a lawn, room in the narrowest passage, turning among obstacles. */
 function fitValue(evaluation: Evaluation, answers: Answers, { book }: World): Value {
   const { build, judged } = evaluation;
-  const anchored = (figure: number | undefined, best: FigureId, worst: FigureId, unit: Verdict['unit'], missing: string) =>
+  const anchored = (figure: number | undefined, best: FigureId, worst: FigureId, unit: Verdict['unit'], missing: Spec) =>
     read(figure, book.value(best), book.value(worst), unit, missing);
   const parts: Value[] = [];
   if (taskOf(answers, 'mow-lawn')) {
@@ -145,7 +146,7 @@ function resaleValue({ build }: Evaluation, answers: Answers, { book, asOfYear }
   const later = remainingValue(age + years, (hours + perYear * years) / Math.max(1, age + years), c);
   const kept = now.result.value > 0 ? later.result.value / now.result.value : 0;
   return {
-    ...read(kept, book.value('value.resale.best'), book.value('value.resale.worst'), 'ratio', ''),
+    ...valued(kept, book.value('value.resale.best'), book.value('value.resale.worst'), 'ratio'),
     workings: [now, later],
   };
 }

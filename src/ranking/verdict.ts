@@ -5,6 +5,21 @@ import type { Unit } from '../units/quantity.ts';
 import type { Addition, Build } from './build.ts';
 import type { World } from './candidate.ts';
 
+/** What a catalogue may leave unsaid, by its path without ids: the words for it stand with the languages. */
+export type Spec =
+  | 'mass' | 'frontAxleShare' | 'wheelbase' | 'centreOfMassHeight' | 'rearTrack' | 'frontPivotHeight' | 'grossMass'
+  | 'drivenWheels' | 'engine.ptoPower' | 'exhaust' | 'rearPto' | 'midPto' | 'hitch.lift610'
+  | 'height.ropsUp' | 'height.ropsFolded' | 'height.cab' | 'length' | 'lengthWithLoader' | 'tyres' | 'turningRadius'
+  | 'loaders' | 'loaders.ratings' | 'loaders.fullHeight' | 'loaders.pinsAhead' | 'loaders.mass' | 'loaders.detaching'
+  | 'loaders.selfLevelling' | 'decks' | 'decks.lift' | 'decks.mass' | 'mower.width' | 'backhoe' | 'backhoe.digDepth' | 'backhoe.mass'
+  | 'cabs' | 'cabs.mass' | 'transmissions' | 'suspensionSeat' | 'tiltWheel' | 'cruise' | 'rops.kind' | 'rops.certified'
+  | 'implements.rotary-cutter' | 'implements.width' | 'implements.mass' | 'price' | 'additions.price' | 'typicalPrices'
+  | 'dealer.currency' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours';
+
+/** The specs of a record whose values are not known. */
+export const absent = (specs: { readonly [S in Spec]?: unknown }) =>
+  (Object.keys(specs) as Spec[]).filter((spec) => specs[spec] === undefined);
+
 /** What a judge finds: met, failed, or unknown for want of a figure. Three values, never two. */
 export interface Verdict {
   outcome: 'met' | 'failed' | 'unknown';
@@ -15,8 +30,7 @@ export interface Verdict {
   /** Whether more is better: a lift, or less: a width. */
   bound?: 'at-least' | 'at-most';
   workings: readonly Working[];
-  /** Paths in the catalogue of what is missing. */
-  missing?: readonly string[];
+  missing?: readonly Spec[];
   /** What must be bought for the need to be met. */
   additions?: readonly Addition[];
 }
@@ -31,7 +45,7 @@ export type Judge<D> = (need: Need & D, build: Build, world: World) => Verdict;
 
 export const met = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'met', workings: [], ...more });
 export const failed = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'failed', workings: [], ...more });
-export const unknown = (...missing: string[]): Verdict => ({ outcome: 'unknown', workings: [], missing });
+export const unknown = (...missing: Spec[]): Verdict => ({ outcome: 'unknown', workings: [], missing });
 
 type Measure = Pick<Verdict, 'workings' | 'additions'> & { unit: Verdict['unit'] };
 

@@ -131,6 +131,7 @@ export type Shortlist = z.infer<typeof shortlistSchema>;
 export type Entry = Shortlist['shortlist'][number];
 export type UnitEntry = z.infer<typeof unitEntry>;
 export type Reason = z.infer<typeof reason>;
+export type WorkingEntry = z.infer<typeof working>;
 export type Because = z.infer<typeof because>;
 export type PackageEntry = z.infer<typeof packaged>;
 export type AdditionEntry = z.infer<typeof addition>;

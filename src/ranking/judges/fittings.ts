@@ -2,11 +2,11 @@ import type { Machine } from '../../catalogue/catalogue.ts';
 import type { ComfortWish, DemandOf } from '../../needs/need.ts';
 import type { Addition, Build } from '../build.ts';
 import { have, type World } from '../candidate.ts';
-import { failed, met, unknown, worst, type Judge, type Verdict } from '../verdict.ts';
+import { failed, met, unknown, worst, type Judge, type Spec, type Verdict } from '../verdict.ts';
 
 export const judgeCab: Judge<DemandOf<'cab'>> = (_need, build) => {
   const { cabs } = build.machine;
-  if (build.cab) return build.cab.have === 'unknown' ? unknown(`cabs.${build.cab.part.id}`) : met();
+  if (build.cab) return build.cab.have === 'unknown' ? unknown('cabs') : met();
   return cabs === undefined ? unknown('cabs') : failed();
 };
 
@@ -37,8 +37,8 @@ const feature = (name: 'suspensionSeat' | 'tiltWheel' | 'cruise') => (build: Bui
   return state === 'has' || !part ? met() : met({ additions: [addition(name, part, need)] });
 };
 
-const known = (value: Machine[keyof Machine] | string | undefined, path: string, wanted: (value: string) => boolean) =>
-  value === undefined ? unknown(path) : wanted(String(value)) ? met() : failed();
+const known = (value: Machine[keyof Machine] | string | undefined, spec: Spec, wanted: (value: string) => boolean) =>
+  value === undefined ? unknown(spec) : wanted(String(value)) ? met() : failed();
 
 /** How each wish that is a plain fitting is judged. */
 const wishes: Record<Exclude<ComfortWish, 'cab' | 'drive'>, (build: Build, world: World, need: string) => Verdict> = {
@@ -46,15 +46,15 @@ const wishes: Record<Exclude<ComfortWish, 'cab' | 'drive'>, (build: Build, world
   tiltWheel: feature('tiltWheel'),
   cruise: feature('cruise'),
   loaderOff: ({ loader, machine }) =>
-    loader ? known(loader.part.detaching, `loaders.${loader.part.id}.detaching`, (way) => way === 'quick') : machine.loaders ? failed() : unknown('loaders'),
+    loader ? known(loader.part.detaching, 'loaders.detaching', (way) => way === 'quick') : machine.loaders ? failed() : unknown('loaders'),
   levelLift: (build, { asOfYear }) => {
     const { loader } = build;
     if (!loader) return build.machine.loaders ? failed() : unknown('loaders');
     const state = have(build, 'selfLevelling', loader.part.selfLevelling && { availability: loader.part.selfLevelling }, asOfYear);
-    return state === 'unknown' ? unknown(`loaders.${loader.part.id}.selfLevelling`) : state === 'never' ? failed() : met();
+    return state === 'unknown' ? unknown('loaders.selfLevelling') : state === 'never' ? failed() : met();
   },
   mowerLiftAlone: ({ mower }) =>
-    mower?.kind === 'belly' ? known(mower.deck.part.lift, `decks.${mower.deck.part.id}.lift`, (way) => way === 'independent') : failed(),
+    mower?.kind === 'belly' ? known(mower.deck.part.lift, 'decks.lift', (way) => way === 'independent') : failed(),
   exhaust: ({ machine }) => known(machine.exhaust, 'exhaust', (way) => way === 'none' || way === 'catalyst'),
 };
 

@@ -5,10 +5,10 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
 import { massParts } from '../mass.ts';
 import type { World } from '../candidate.ts';
-import { unknown, wantsAtMost, type Judge } from '../verdict.ts';
+import { unknown, wantsAtMost, type Judge, type Spec } from '../verdict.ts';
 
-/** Everything that travels along [kg], or the paths of what isn't known. */
-function aboard(build: Build, world: World): Working | readonly string[] {
+/** Everything that travels along [kg], or what of it isn't known. */
+function aboard(build: Build, world: World): Working | readonly Spec[] {
   const { parts, missing } = massParts(build);
   if (missing.length > 0) return missing;
   return totalMass({ ...parts, reserve: world.book.value('haul.reserve') as Quantity<'mass'> }, 'mass.aboard');

@@ -3,7 +3,7 @@ import { frontAxleLoad } from '../../trade/formulas/axle-loads.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+import { absent, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -20,7 +20,7 @@ export const judgeFrontAxle: Judge<DemandOf<'hitch.front-axle'>> = (need, build,
   const { machine, loader } = build;
   const { mass, frontAxleShare, wheelbase } = machine;
   if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined) {
-    return unknown(...Object.entries({ mass, frontAxleShare, wheelbase }).flatMap(([path, value]) => (value === undefined ? [path] : [])));
+    return unknown(...absent({ mass, frontAxleShare, wheelbase }));
   }
   const frame = loader?.have === 'has' ? (loader.part.mass ?? 0) : 0;
   const working = frontAxleLoad(

@@ -10,7 +10,7 @@ import { atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { failed, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast, type Judge, type Spec } from '../verdict.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -54,14 +54,14 @@ const noLoader = ({ machine, unit }: Build) =>
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
   if (!build.loader) return noLoader(build);
   const working = greatest(need, build, world);
-  if (!working || build.loader.have === 'unknown') return unknown(`loaders.${build.loader.part.id}.ratings`);
+  if (!working || build.loader.have === 'unknown') return unknown('loaders.ratings');
   return wantsAtLeast(working.result.value, need.load, { unit: 'kg', workings: [working] });
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
   if (!build.loader) return noLoader(build);
-  const { fullHeight, id } = build.loader.part;
-  if (fullHeight === undefined || build.loader.have === 'unknown') return unknown(`loaders.${id}.fullHeight`);
+  const { fullHeight } = build.loader.part;
+  if (fullHeight === undefined || build.loader.have === 'unknown') return unknown('loaders.fullHeight');
   return wantsAtLeast(fullHeight, need.atLeast, { unit: 'm', workings: [] });
 };
 
@@ -87,14 +87,16 @@ export interface Loaded {
   workings: readonly Working[];
 }
 
-/** A machine with its heaviest load on the loader, or the paths of the figures that are missing. */
-export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly string[] {
+/** A machine with its heaviest load on the loader, or the figures that are missing. */
+export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly Spec[] {
   const { machine: { mass, frontAxleShare, wheelbase }, loader } = build;
   const part = loader?.part;
   const working = greatest(lift, build, world);
-  const needed = { mass, frontAxleShare, wheelbase, [`loaders.${part?.id}.pinsAhead`]: part?.pinsAhead, [`loaders.${part?.id}.mass`]: part?.mass, [`loaders.${part?.id}.ratings`]: working };
   if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined || part?.pinsAhead === undefined || part.mass === undefined || !working) {
-    return Object.entries(needed).flatMap(([path, value]) => (value === undefined ? [path] : []));
+    return absent({
+      mass, frontAxleShare, wheelbase,
+      'loaders.pinsAhead': part?.pinsAhead, 'loaders.mass': part?.mass, 'loaders.ratings': working,
+    });
   }
   const { book } = world;
   const holder = holderOf(lift.holder, build, world);

@@ -17,7 +17,7 @@ export const judgeMower: Judge<DemandOf<'mower'>> = (need, build, world) => {
   const { mower, machine } = build;
   if (!mower) return need.deck === 'rear' ? failed() : noBelly(machine);
   if (mower.kind === 'rear') return judgeTool(mower.mower, build, world, 'mow.power');
-  if (mower.deck.have === 'unknown') return unknown(`decks.${mower.deck.part.id}`);
+  if (mower.deck.have === 'unknown') return unknown('decks');
   return mower.midPto === 'unknown' ? unknown('midPto') : met();
 };
 

@@ -2,7 +2,7 @@ import type { DemandOf } from '../../needs/need.ts';
 import { tipAngle } from '../../trade/formulas/tip-angle.ts';
 import { isRefusal } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { failed, met, unknown, wantsAtLeast, worst, type Judge } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast, worst, type Judge } from '../verdict.ts';
 import { loaded } from './loader.ts';
 
 interface Mass {
@@ -23,21 +23,20 @@ export const judgeTipAngle: Judge<DemandOf<'slope.tip-angle'>> = (need, build, w
   const { book } = world;
   const { mass, frontAxleShare, centreOfMassHeight, rearTrack, frontPivotHeight, wheelbase } = build.machine;
   if (mass === undefined || frontAxleShare === undefined || !centreOfMassHeight || rearTrack === undefined || frontPivotHeight === undefined) {
-    const needed = { mass, frontAxleShare, centreOfMassHeight, rearTrack, frontPivotHeight };
-    return unknown(...Object.entries(needed).flatMap(([path, value]) => (value === undefined ? [path] : [])));
+    return unknown(...absent({ mass, frontAxleShare, centreOfMassHeight, rearTrack, frontPivotHeight }));
   }
   const height = centreOfMassHeight.value;
   const bare: Mass[] = [{ mass, height, ahead: frontAxleShare }];
   const loadings = [bare];
   if (need.lift && build.loader) {
     const state = loaded(need.lift, build, world);
-    if (!('ballast' in state) || wheelbase === undefined) return unknown(...('ballast' in state ? ['wheelbase'] : state));
+    if (!('ballast' in state)) return unknown(...state);
     const behind = book.value('hitch.ball-ends-behind-axle') + state.ballastBehind;
     loadings.push([
       ...bare,
       { mass: state.frame, height, ahead: 1 },
-      { mass: state.front - state.frame, height: need.carried, ahead: 1 + (state.ahead * state.front) / (state.front - state.frame) / wheelbase },
-      { mass: state.ballast, height: need.carried, ahead: -behind / wheelbase },
+      { mass: state.front - state.frame, height: need.carried, ahead: 1 + (state.ahead * state.front) / (state.front - state.frame) / wheelbase! },
+      { mass: state.ballast, height: need.carried, ahead: -behind / wheelbase! },
     ]);
   }
   return worst(loadings.map((masses) => {

@@ -1,0 +1,211 @@
+import type { Kind, UnitOf } from '../units/quantity.ts';
+import { comfortWishes, criteria, type AnswersDocument, type TaskId } from './schema.ts';
+
+/** The tasks the guide offers: those that are reckoned. */
+export const offeredTasks = [
+  'mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement',
+] as const satisfies readonly TaskId[];
+
+/** Plain comforts, each one answer of the document and one box to tick. */
+export const extras = {
+  smoothSeat: true, tiltWheel: true, cruise: true, loaderOff: 'often', levelLift: true, mowerLiftAlone: true, exhaust: 'no-filter',
+} as const;
+
+/** An amount typed by hand; bounds are in the unit beside them and only catch slips of the pen. */
+export interface Typed {
+  kind: Kind;
+  us: string;
+  metric: string;
+  from: number;
+  to: number;
+  boundUnit: string;
+}
+
+/** How a value is asked for. */
+export type Control =
+  | { control: 'choice'; options: readonly string[] }
+  | { control: 'yes-no' }
+  | { control: 'several'; options: (answers: AnswersDocument) => readonly string[] }
+  | { control: 'order'; options: readonly string[]; places: number }
+  | ({ control: 'quantity' } & Typed)
+  /** A choice of which one option opens a box for an amount; without one that option stands, or is refused. */
+  | ({ control: 'choice-or-quantity'; options: readonly string[]; opens: string; amountWanted: boolean } & Typed)
+  | { control: 'money' }
+  | { control: 'number'; from: number; to: number };
+
+export type Field = Control & {
+  /** Where the answer stands in the document; a task's by the name of the task. */
+  at: string;
+};
+
+/** Whether a step is asked; `maybe` while an answer still to come decides it. */
+export type Asked = 'yes' | 'no' | 'maybe';
+
+export interface Question {
+  id: string;
+  fields: readonly Field[];
+  /** The files of `src` that read its answers. */
+  readBy: readonly string[];
+  asked: (answers: AnswersDocument, seen: (id: string) => boolean) => Asked;
+}
+
+const quantity = <K extends Kind>(at: string, kind: K, us: UnitOf<K>, metric: UnitOf<K>, from: number, to: number) =>
+  ({ at, control: 'quantity', kind, us, metric, from, to, boundUnit: us }) as const;
+
+const always = (): Asked => 'yes';
+const has = (task: TaskId) => (answers: AnswersDocument): Asked =>
+  answers.tasks?.some((each) => each.task === task) ? 'yes' : 'no';
+const tasksOf = (answers: AnswersDocument) => (answers.tasks ?? []).map(({ task }) => task as string);
+const indoors = (answers: AnswersDocument) => answers.storage?.kind === 'shed' || answers.storage?.kind === 'garage';
+const ownTrailer = (answers: AnswersDocument) => answers.haul?.how === 'own-trailer';
+
+/** The wishes for comfort a buyer has expressed: only those can be called musts. */
+export const wishesOf = ({ comfort = {} }: AnswersDocument): (typeof comfortWishes)[number][] =>
+  comfortWishes.filter((wish) => {
+    const said = comfort[wish];
+    return said !== undefined && said !== false && said !== 'none' && said !== 'any' && said !== 'rarely';
+  });
+
+/** Every step of the guide, in the order it is asked. Words stand with the languages, by the same ids. */
+export const questions = [
+  {
+    id: 'tasks', readBy: ['needs/all'], asked: always,
+    fields: [{ at: 'tasks', control: 'several', options: () => offeredTasks }],
+  },
+  {
+    id: 'musts', readBy: ['needs/mowing', 'needs/lifting', 'needs/digging'],
+    fields: [{ at: 'tasks.must', control: 'several', options: tasksOf }],
+    asked: (answers: AnswersDocument) => (tasksOf(answers).length > 0 ? 'yes' : 'no'),
+  },
+  {
+    id: 'lawn', readBy: ['needs/mowing'], asked: has('mow-lawn'),
+    fields: [
+      quantity('land.mown', 'area', 'acre', 'ha', 0.05, 200),
+      { at: 'land.obstacles', control: 'choice', options: ['open', 'some', 'many'] },
+      quantity('tasks.mow-lawn.hours', 'time', 'h', 'h', 0.1, 24),
+    ],
+  },
+  {
+    id: 'deck', readBy: ['needs/mowing'], asked: has('mow-lawn'),
+    fields: [{ at: 'tasks.mow-lawn.deck', control: 'choice', options: ['belly', 'rear', 'either'] }],
+  },
+  {
+    id: 'rough', readBy: ['needs/cutting'], asked: has('cut-rough'),
+    fields: [{ at: 'tasks.cut-rough.growth', control: 'choice', options: ['grass', 'brush'] }],
+  },
+  {
+    id: 'bales', readBy: ['needs/lifting'], asked: has('lift-bales'),
+    fields: [
+      quantity('tasks.lift-bales.weight', 'mass', 'lb', 'kg', 30, 4000),
+      quantity('tasks.lift-bales.height', 'length', 'ft', 'm', 0.5, 30),
+    ],
+  },
+  {
+    id: 'pallets', readBy: ['needs/lifting'], asked: has('lift-pallets'),
+    fields: [
+      quantity('tasks.lift-pallets.weight', 'mass', 'lb', 'kg', 30, 6000),
+      quantity('tasks.lift-pallets.height', 'length', 'ft', 'm', 0.5, 30),
+    ],
+  },
+  {
+    id: 'digging', readBy: ['needs/digging'], asked: has('dig'),
+    fields: [quantity('tasks.dig.depth', 'length', 'ft', 'm', 0.5, 30)],
+  },
+  {
+    id: 'carrying', readBy: ['needs/carrying'], asked: has('carry-implement'),
+    fields: [
+      quantity('tasks.carry-implement.weight', 'mass', 'lb', 'kg', 20, 8000),
+      quantity('tasks.carry-implement.distance', 'length', 'in', 'cm', 4, 160),
+    ],
+  },
+  {
+    id: 'slope', readBy: ['needs/slope'], asked: always,
+    fields: [{
+      ...quantity('land.slope', 'angle', 'deg', 'deg', 0, 60),
+      control: 'choice-or-quantity', options: ['flat', 'rolling', 'steep'], opens: 'steep', amountWanted: false,
+    }],
+  },
+  {
+    id: 'overhead', readBy: ['needs/operator'], asked: always,
+    fields: [{
+      ...quantity('land.overhead', 'length', 'ft', 'm', 3, 40),
+      control: 'choice-or-quantity', options: ['open', 'low'], opens: 'low', amountWanted: true,
+    }],
+  },
+  {
+    id: 'drivers', readBy: ['needs/operator', 'reasons/cautions'], asked: always,
+    fields: [
+      { at: 'drivers.least', control: 'choice', options: ['new', 'some', 'experienced'] },
+      { at: 'drivers.under18', control: 'yes-no' },
+    ],
+  },
+  {
+    id: 'storage', readBy: ['needs/place'], asked: always,
+    fields: [{ at: 'storage.kind', control: 'choice', options: ['garage', 'shed', 'outdoors'] }],
+  },
+  {
+    id: 'door', readBy: ['needs/place'],
+    fields: [
+      quantity('storage.doorWidth', 'length', 'ft', 'm', 2, 60),
+      quantity('storage.doorHeight', 'length', 'ft', 'm', 3, 40),
+      quantity('storage.depth', 'length', 'ft', 'm', 4, 200),
+    ],
+    asked: (answers: AnswersDocument, seen) => (indoors(answers) ? 'yes' : seen('storage') ? 'no' : 'maybe'),
+  },
+  {
+    id: 'gate', readBy: ['needs/place'], asked: always,
+    fields: [quantity('land.gate', 'length', 'ft', 'm', 2, 60)],
+  },
+  {
+    id: 'haul', readBy: ['needs/haul'], asked: always,
+    fields: [{ at: 'haul.how', control: 'choice', options: ['never', 'own-trailer', 'hire'] }],
+  },
+  {
+    id: 'trailer', readBy: ['needs/haul'],
+    fields: [
+      quantity('haul.trailer.gross', 'mass', 'lb', 'kg', 500, 40_000),
+      quantity('haul.trailer.empty', 'mass', 'lb', 'kg', 100, 20_000),
+      quantity('haul.towRating', 'mass', 'lb', 'kg', 500, 40_000),
+      quantity('haul.trailer.deckWidth', 'length', 'in', 'cm', 30, 120),
+      quantity('haul.trailer.deckLength', 'length', 'ft', 'm', 5, 60),
+    ],
+    asked: (answers: AnswersDocument, seen) => (ownTrailer(answers) ? 'yes' : seen('haul') ? 'no' : 'maybe'),
+  },
+  {
+    id: 'budget', readBy: ['needs/budget', 'ranking/values'], asked: always,
+    fields: [{ at: 'budget.limit', control: 'money' }, { at: 'budget.firm', control: 'yes-no' }],
+  },
+  {
+    id: 'use', readBy: ['ranking/values'], asked: always,
+    fields: [
+      { at: 'budget.hoursPerYear', control: 'number', from: 1, to: 3000 },
+      { at: 'budget.keepYears', control: 'number', from: 1, to: 40 },
+    ],
+  },
+  {
+    id: 'cab', readBy: ['needs/comfort'], asked: always,
+    fields: [{ at: 'comfort.cab', control: 'choice', options: ['none', 'heat', 'heat-and-air'] }],
+  },
+  {
+    id: 'drive', readBy: ['needs/comfort'], asked: always,
+    fields: [{ at: 'comfort.drive', control: 'choice', options: ['pedal', 'shuttle', 'any'] }],
+  },
+  {
+    id: 'extras', readBy: ['needs/comfort'], asked: always,
+    fields: [{ at: 'comfort.extras', control: 'several', options: () => Object.keys(extras) }],
+  },
+  {
+    id: 'comfort-musts', readBy: ['needs/comfort'],
+    fields: [{ at: 'comfort.must', control: 'several', options: wishesOf }],
+    asked: (answers: AnswersDocument, seen) =>
+      (wishesOf(answers).length > 0 ? 'yes' : seen('cab') && seen('drive') && seen('extras') ? 'no' : 'maybe'),
+  },
+  {
+    id: 'priorities', readBy: ['ranking/rank'], asked: always,
+    fields: [{ at: 'priorities', control: 'order', options: criteria, places: 3 }],
+  },
+] as const satisfies readonly Question[];
+
+export type QuestionId = (typeof questions)[number]['id'];
+
+export const questionOf = (id: QuestionId): Question => questions.find((each) => each.id === id)!;

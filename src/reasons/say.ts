@@ -1,0 +1,116 @@
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import type { TaskId } from '../answers/schema.ts';
+import type { Spec } from '../ranking/verdict.ts';
+import { formulaRules } from '../trade/figures/formulas.ts';
+import { figureRules, isFigureId, rules, type FormulaId, type RuleId } from '../trade/book.ts';
+import type { Source } from '../trade/record.ts';
+import { toSi } from '../units/quantity.ts';
+import { showAmount, type Reader } from '../units/show.ts';
+import type { AdditionEntry, Because, Reason, WorkingEntry } from './schema.ts';
+import type { ReasonId, Said, Words } from './words/words.ts';
+
+/** What the words are made with: a language, the reader's units, and the names in the catalogue. */
+export interface Voice {
+  words: Words;
+  reader: Reader;
+  nameOf: (id: string) => string;
+}
+
+/** Names of everything a catalogue gives an id, for sentences that speak of it; a deck goes by its width. */
+export function namesIn(catalogue: CatalogueDocument, reader: Reader): (id: string) => string {
+  const names = new Map([
+    ...[...catalogue.machines, ...(catalogue.implements ?? []), ...catalogue.frames].map(({ id, name }) => [id, name] as const),
+    ...catalogue.machines.flatMap(({ loaders = [] }) => loaders.map(({ id, name }) => [id, name] as const)),
+    ...catalogue.machines.flatMap(({ decks = [] }) => decks.map(({ id, width }) => [id, showAmount(toSi(width), 'm', reader)] as const)),
+  ]);
+  return (id) => names.get(id) ?? '';
+}
+
+export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, currency: string): Reader => ({
+  units, currency, unitWords: words.units,
+  // The language of the words, the region of the dealer: "de-US" counts in German and pays in dollars.
+  locale: `${words.language}-${locale.split('-')[1] ?? 'US'}`,
+});
+
+const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', missing: '' };
+
+function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { words, reader, nameOf }: Voice): Said {
+  const figures = Object.fromEntries(
+    Object.entries(reason.figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader)]),
+  );
+  const { has, wants } = reason.figures;
+  const { task, id, year } = reason.about ?? {};
+  const wish = reason.need?.startsWith('comfort.') ? reason.need.slice('comfort.'.length) : id;
+  return {
+    ...silent,
+    ...figures,
+    ...(has && wants && { apart: showAmount(Math.abs(has.value - wants.value), has.unit, reader) }),
+    ...(task && { task: words.tasks[task as TaskId] }),
+    ...(wish && { part: words.wishes[wish as keyof typeof words.wishes] ?? nameOf(wish) }),
+    ...(year && { year }),
+    missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
+  };
+}
+
+/** A reason in words. */
+export const sayReason = (reason: Reason, voice: Voice) => voice.words.reasons[reason.id as ReasonId](said(reason, voice));
+
+/** Why a gate is failed or unknown, in words. */
+export function sayBecause(because: Because, outcome: 'failed' | 'unknown', task: TaskId | undefined, voice: Voice): string {
+  const { has, wants, unit, need, missing } = because;
+  const figures = {
+    ...(has !== undefined && unit && { has: { value: has, unit } }),
+    ...(wants !== undefined && unit && { wants: { value: wants, unit } }),
+  };
+  const reason = { figures, need, ...(missing && { missing }), ...(task && { about: { task } }) };
+  return voice.words.reasons[`${because.capability}.${outcome}` as ReasonId](said(reason, voice));
+}
+
+/** An addition in words, without its price. */
+export const sayAddition = (addition: AdditionEntry, voice: Voice) =>
+  voice.words.additions[addition.what as keyof Words['additions']](said({
+    figures: addition.mass === undefined ? {} : { mass: { value: addition.mass, unit: 'kg' } },
+    ...(addition.id && { about: { id: addition.id } }),
+  }, voice));
+
+/** Where a figure comes from, in words. */
+export function saySource(source: Source, { sources }: Words): string {
+  switch (source.basis) {
+    case 'published':
+      return source.read === 'source' ? sources.published(source.title, source.where ?? '') : sources.secondHand(source.title, source.where ?? '');
+    case 'derived':
+      return sources.derived(source.from);
+    case 'memory':
+      return sources.memory(source.title);
+    default:
+      return sources.commonPractice;
+  }
+}
+
+/** A sum as a reader follows it: what is reckoned, how, with which figures, to what result, by which source. */
+export interface SaidWorking {
+  statement: string;
+  formula: string;
+  terms: { name: string; value: string }[];
+  result: string;
+  source: string;
+}
+
+/** The statement of a rule in the reader's language, or in the rule book's own where that is missing. */
+export const sayRule = (id: RuleId, words: Words) => words.rules[id] ?? rules[id].statement;
+
+export function sayWorking({ formula, inputs, result }: WorkingEntry, { words, reader }: Voice): SaidWorking {
+  const rule = formulaRules[formula as FormulaId];
+  const shownTerm = ({ value, unit }: { value: number; unit: string }) => showAmount(value, unit, reader);
+  return {
+    statement: sayRule(formula as FormulaId, words),
+    formula: rule.formula,
+    terms: Object.entries(inputs).map(([name, term]) => ({ name: words.terms[name] ?? name, value: shownTerm(term) })),
+    result: shownTerm(result),
+    source: saySource(rule.source, words),
+  };
+}
+
+/** Where the figure of a rule comes from, or that of its formula. */
+export const saySourceOfRule = (id: string, words: Words) =>
+  isFigureId(id) ? saySource(figureRules[id].source, words) : '';

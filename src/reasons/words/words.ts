@@ -1,0 +1,159 @@
+import type { QuestionId } from '../../answers/questions.ts';
+import type { ComfortWish } from '../../needs/need.ts';
+import type { Criterion, TaskId } from '../../answers/schema.ts';
+import type { TypedFault } from '../../answers/read-typed.ts';
+import type { Capability, NotCleared } from '../../needs/need.ts';
+import type { Addition } from '../../ranking/build.ts';
+import type { Spec } from '../../ranking/verdict.ts';
+import type { RuleId } from '../../trade/book.ts';
+import type { CautionId } from '../cautions.ts';
+
+/** What a sentence may speak of, already shown in the reader's units; what a reason hasn't got is ''. */
+export interface Said {
+  has: string;
+  wants: string;
+  /** Difference of the two, always positive. */
+  apart: string;
+  best: string;
+  worst: string;
+  price: string;
+  mass: string;
+  /** Name of the part: a loader, deck, cab or implement. */
+  part: string;
+  /** What the buyer wants to do, in words. */
+  task: string;
+  year: string;
+  /** The specs nobody gave, as a list in words. */
+  missing: string;
+}
+
+type Sentence = (said: Said) => string;
+
+export type UnitReasonId =
+  | 'unit.recall-open' | 'unit.lien-open' | 'unit.imported' | 'unit.pto-shield-missing' | 'unit.meter-unverified'
+  | 'unit.held' | 'unit.service-record' | 'unit.service-record-unknown' | 'unit.generation-edge'
+  | 'lot.typical-price' | 'condition.unseen';
+
+export type ReasonId =
+  | `${Capability}.${'met' | 'failed' | 'unknown'}`
+  | `addition.${Addition['what']}`
+  | `criterion.${Criterion}.${'strong' | 'weak' | 'unknown'}`
+  | UnitReasonId;
+
+/** Words of one question: heading, why it is asked, and its fields by path. */
+export interface QuestionWords {
+  ask: string;
+  why: string;
+  hint?: string;
+  fields: Readonly<Record<string, { label: string; hint?: string; options?: Readonly<Record<string, string>>; hints?: Readonly<Record<string, string>> }>>;
+}
+
+/**
+ * Everything a language says. A language is one file of this type: what is missing fails the type check.
+ */
+export interface Words {
+  language: string;
+  name: string;
+  direction: 'ltr' | 'rtl';
+  decimalMark: '.' | ',';
+  /** Joins a list: "a, b and c". */
+  list(items: readonly string[]): string;
+  units: Readonly<Record<string, string>>;
+  tasks: Readonly<Record<TaskId, string>>;
+  tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
+  wishes: Readonly<Record<ComfortWish, string>>;
+  criteria: Readonly<Record<Criterion, string>>;
+  specs: Readonly<Record<Spec, string>>;
+  questions: Readonly<Record<QuestionId, QuestionWords>>;
+  /** What a need asks for, as a short noun phrase, by its id. */
+  needs: Readonly<Record<string, string>>;
+  reasons: Readonly<Record<ReasonId, Sentence>>;
+  additions: Readonly<Record<Addition['what'], Sentence>>;
+  notCleared: Readonly<Record<NotCleared['id'], (tasks: string) => string>>;
+  cautions: Readonly<Record<CautionId, (task: string) => string>>;
+  /** Statements of rules in this language; where one is missing the rule book's own English stands. */
+  rules: Readonly<Partial<Record<RuleId, string>>>;
+  /** Names of the terms of a working. */
+  terms: Readonly<Record<string, string>>;
+  faults: Readonly<Record<TypedFault['fault'], (said: { label: string; word: string; units: string; from: string; to: string; example: string }) => string>>;
+  /** The terms every result carries where the dealer gave none. */
+  guidance: string;
+  wizard: {
+    title: string;
+    step(now: number, atMost: number): string;
+    stepOnly(now: number): string;
+    why: string;
+    notSure: string;
+    next: string;
+    back: string;
+    seeResult: string;
+    backToQuestions: string;
+    thereIsAProblem: string;
+    chooseOne: string;
+    understood(amount: string): string;
+    yes: string;
+    no: string;
+    place(rank: number): string;
+    nothingChosen: string;
+    unitsUs: string;
+    unitsMetric: string;
+    unitsLabel: string;
+    typeHint(unit: string): string;
+    startAgain: string;
+    undoStartAgain: string;
+    loading: string;
+    catalogueMissing: string;
+    catalogueFaulty: string;
+  };
+  result: {
+    title: string;
+    none: string;
+    standing(count: number): string;
+    notClearedHeading: string;
+    moreMachines(count: number): string;
+    askHeading: string;
+    askExplained: string;
+    ruledOutHeading(count: number): string;
+    why: string;
+    whyNot: string;
+    drawbacks: string;
+    unknowns: string;
+    moreReasons(count: number): string;
+    working: string;
+    workingSource: string;
+    package: string;
+    packageFrom(price: string): string;
+    packageRange(low: string, high: string): string;
+    priceUnknown: string;
+    pricePlus: string;
+    machineAlone(price: string): string;
+    additionsHeading: string;
+    unitsHeading(count: number): string;
+    noUnits: string;
+    unitVerdict: Readonly<Record<'stands' | 'ask' | 'ruled-out', string>>;
+    hours(hours: string): string;
+    changesHeading: string;
+    withoutNeed(need: string, machines: string): string;
+    withoutTask(task: string, machines: string): string;
+    cautionsHeading: string;
+    termsHeading: string;
+    answersHeading: string;
+    change: string;
+    changeHidden(question: string): string;
+    notSaid: string;
+    scoreHeading: string;
+    points(points: string, weight: string): string;
+    dealersFigure: string;
+    updated(count: number): string;
+    contact: string;
+    asOf(day: string): string;
+    must: string;
+  };
+  sources: {
+    published(title: string, where: string): string;
+    secondHand(title: string, where: string): string;
+    derived(from: string): string;
+    commonPractice: string;
+    memory(title: string): string;
+  };
+}

@@ -1,0 +1,98 @@
+import { factors, type Amount, type Kind, type UnitOf } from './quantity.ts';
+
+/** Why a typed amount wasn't understood. */
+export type ReadFault = 'empty' | 'not-a-number' | 'unknown-unit' | 'ambiguous';
+
+export type TypedAmount<K extends Kind> = { amount: Amount<K> } | { fault: ReadFault; word?: string };
+
+/** Other ways people write a unit; the unit's own symbol is always understood. */
+const spellings: Record<string, readonly string[]> = {
+  lb: ['lbs', 'pound', 'pounds', '#'],
+  kg: ['kgs', 'kilo', 'kilos', 'kilogram', 'kilograms'],
+  t: ['tonne', 'tonnes'],
+  ton: ['tons'],
+  m: ['meter', 'meters', 'metre', 'metres'],
+  cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres'],
+  mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres'],
+  in: ['inch', 'inches', '"', '″', '”', "''"],
+  ft: ['foot', 'feet', "'", '′', '’'],
+  mi: ['mile', 'miles'],
+  acre: ['acres', 'ac'],
+  ha: ['hectare', 'hectares'],
+  m2: ['m²', 'sqm'],
+  ft2: ['ft²', 'sqft'],
+  h: ['hr', 'hrs', 'hour', 'hours'],
+  min: ['mins', 'minute', 'minutes'],
+  hp: ['horsepower'],
+  kW: ['kilowatt', 'kilowatts'],
+  deg: ['°', 'degree', 'degrees'],
+};
+
+function unitNamed<K extends Kind>(kind: K, word: string): UnitOf<K> | undefined {
+  const units = Object.keys(factors[kind]) as UnitOf<K>[];
+  const plain = word.replace(/\.$/, '');
+  return units.find((unit) => unit === plain)
+    ?? units.find((unit) => unit.toLowerCase() === plain.toLowerCase())
+    ?? units.find((unit) => spellings[unit]?.includes(plain.toLowerCase()));
+}
+
+/**
+ * A number as people type it: "1,200", "1.5", "1 200", "1½", "1/2". Where both marks stand, the last is the
+ * decimal mark; where one stands before exactly three digits it groups in the reader's language or it is
+ * ambiguous.
+ */
+export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number | 'ambiguous' | undefined {
+  const halves = { '½': 0.5, '¼': 0.25, '¾': 0.75 } as const;
+  const plain = text.trim().replace(/[\s\u00a0\u202f]+(?=\d{3}(\D|$))/g, '');
+  const fraction = /^(?:(\d+)?\s*([½¼¾])|(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+))$/.exec(plain);
+  if (fraction) {
+    const [, beside, mark, before, over, under] = fraction;
+    const part = mark ? halves[mark as keyof typeof halves] : Number(over) / Number(under);
+    return Number.isFinite(part) ? Number(beside ?? before ?? 0) + part : undefined;
+  }
+  if (!/^\d[\d.,]*$|^[.,]\d+$/.test(plain)) return undefined;
+  const marks = [...plain.matchAll(/[.,]/g)].map(([mark]) => mark);
+  const kindsOfMark = new Set(marks);
+  const last = marks.at(-1);
+  if (last === undefined) return Number(plain);
+  const [tail] = plain.split(last).slice(-1);
+  if (kindsOfMark.size === 2) return Number(plain.replaceAll(last === '.' ? ',' : '.', '').replace(last, '.'));
+  const grouping = marks.length > 1 || (tail!.length === 3 && last !== decimalMark);
+  if (grouping) return /^\d{1,3}([.,]\d{3})+$/.test(plain) ? Number(plain.replaceAll(last, '')) : undefined;
+  // "1.500" in a language whose decimal mark it is: three decimals, or a thousand by a foreign hand?
+  if (tail!.length === 3 && last === decimalMark && !plain.startsWith('0') && decimalMark === ',') return 'ambiguous';
+  return Number(plain.replace(last, '.'));
+}
+
+/** A number and the word behind it; a unit's own square is written as such before. */
+const part = /([\d½¼¾.,/\s\u00a0\u202f]*[\d½¼¾])\s*([^\d½¼¾]*)/g;
+
+/**
+ * Reads an amount as people type it: "1.5 ac", "25hp", "1,200", "6 ft 6", "6'6\"", "2 m 10". The unit typed
+ * first is kept; a smaller part is folded into it. Without a unit the amount is in `unit`.
+ */
+export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<K>, decimalMark: '.' | ',' = '.'): TypedAmount<K> {
+  const text = typed.trim().replace(/\b(m|ft)2\b/g, '$1²');
+  if (text === '') return { fault: 'empty' };
+  const parts: { value: number; unit: UnitOf<K> | undefined }[] = [];
+  const found = [...text.matchAll(part)];
+  if (found.map(([all]) => all).join('') !== text) return { fault: 'not-a-number' };
+  for (const [, digits, word] of found) {
+    const value = readNumber(digits!, decimalMark);
+    if (value === 'ambiguous') return { fault: 'ambiguous' };
+    if (value === undefined) return { fault: 'not-a-number' };
+    const name = word!.trim();
+    const named = name === '' ? undefined : unitNamed(kind, name);
+    if (name !== '' && named === undefined) return { fault: 'unknown-unit', word: name };
+    parts.push({ value, unit: named });
+  }
+  const [first, second] = parts;
+  if (!first || parts.length > 2) return { fault: 'not-a-number' };
+  if (!second) return { amount: { value: first.value, unit: first.unit ?? unit } };
+
+  const smaller: Record<string, string> = { ft: 'in', m: 'cm', h: 'min' };
+  const below = (first.unit && smaller[first.unit]) as UnitOf<K> | undefined;
+  if (!first.unit || !below || (second.unit && second.unit !== below)) return { fault: 'not-a-number' };
+  const ratio = (factors[kind] as Record<string, number>)[below]! / (factors[kind] as Record<string, number>)[first.unit]!;
+  return { amount: { value: Number((first.value + second.value * ratio).toPrecision(12)), unit: first.unit } };
+}

@@ -1,0 +1,69 @@
+import { factors, inUnit, kindOfUnit, type Kind, type Quantity, type UnitOf } from './quantity.ts';
+
+/** How a reader wants figures: in which units, and in which language's numbers. */
+export interface Reader {
+  units: 'us' | 'metric';
+  locale: string;
+  currency: string;
+  /** Unit symbols and words in the reader's language; a symbol of ours where one is missing. */
+  unitWords: Readonly<Record<string, string>>;
+}
+
+type Preferred = { [K in Kind]?: { us: UnitOf<K>; metric: UnitOf<K>; digits: number } };
+
+const preferred: Preferred = {
+  mass: { us: 'lb', metric: 'kg', digits: 0 },
+  length: { us: 'in', metric: 'cm', digits: 0 },
+  area: { us: 'acre', metric: 'ha', digits: 2 },
+  volume: { us: 'yd3', metric: 'm3', digits: 1 },
+  density: { us: 'lb/ft3', metric: 'kg/m3', digits: 1 },
+  speed: { us: 'mph', metric: 'km/h', digits: 1 },
+  power: { us: 'hp', metric: 'kW', digits: 1 },
+  force: { us: 'lbf', metric: 'kN', digits: 1 },
+  flow: { us: 'gpm', metric: 'L/min', digits: 1 },
+  time: { us: 'h', metric: 'h', digits: 1 },
+  angle: { us: 'deg', metric: 'deg', digits: 1 },
+  areaRate: { us: 'acre/h', metric: 'ha/h', digits: 2 },
+  powerPerLength: { us: 'hp/ft', metric: 'kW/m', digits: 1 },
+  rotation: { us: 'rpm', metric: 'rpm', digits: 0 },
+};
+
+/** Longer than this a length reads better in feet, or in metres. */
+const longFrom = { us: { at: 96 * factors.length.in, unit: 'ft', digits: 1 }, metric: { at: 3, unit: 'm', digits: 2 } } as const;
+
+const number = (value: number, digits: number, { locale }: Reader) =>
+  new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
+
+const withUnit = (value: number, digits: number, unit: string, reader: Reader) => {
+  const word = reader.unitWords[unit] ?? unit;
+  return `${number(value, digits, reader)}${word.startsWith('°') ? '' : '\u00a0'}${word}`;
+};
+
+/** Feet and inches, as a tape measure reads: "8 ft 6 in". */
+function feetAndInches(metres: number, reader: Reader): string {
+  const inches = Math.round(inUnit('length', metres as Quantity<'length'>, 'in'));
+  const feet = Math.floor(inches / 12);
+  const left = inches - feet * 12;
+  return left === 0 ? withUnit(feet, 0, 'ft', reader) : `${withUnit(feet, 0, 'ft', reader)} ${withUnit(left, 0, 'in', reader)}`;
+}
+
+/** An amount in SI, shown in the reader's own units: 362.87 kg is "800 lb" or "363 kg". */
+export function showAmount(value: number, siUnit: string, reader: Reader): string {
+  if (siUnit === 'money') {
+    return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, maximumFractionDigits: 0 }).format(value);
+  }
+  if (siUnit === 'ratio') return new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(value);
+  const kind = kindOfUnit(siUnit);
+  if (kind === undefined) return withUnit(value, 1, siUnit, reader);
+  const long = longFrom[reader.units];
+  if (kind === 'length' && value >= long.at) {
+    return reader.units === 'us' ? feetAndInches(value, reader) : withUnit(value, long.digits, long.unit, reader);
+  }
+  const choice = preferred[kind];
+  if (!choice) return withUnit(value, 2, siUnit, reader);
+  const unit = choice[reader.units] as UnitOf<Kind>;
+  return withUnit(inUnit(kind, value as Quantity<Kind>, unit), choice.digits, unit, reader);
+}
+
+/** An amount as it was typed, in its own unit. */
+export const showTyped = ({ value, unit }: { value: number; unit: string }, reader: Reader) => withUnit(value, 2, unit, reader);
