@@ -1,8 +1,9 @@
-import type { InSi } from '../units/quantity.ts';
+import { inSi, type InSi } from '../units/quantity.ts';
 import type { AnswersDocument, TaskDocument, TaskId } from './schema.ts';
 
 /** The answers as the core wants them: every amount a quantity in SI. */
 export type Answers = InSi<AnswersDocument>;
+export const answersOf = (document: AnswersDocument): Answers => inSi(document);
 export type Task = InSi<TaskDocument>;
 export type TaskOf<T extends TaskId> = Extract<Task, { task: T }>;
 

@@ -13,12 +13,16 @@ const isRecord = (value: unknown): value is Record<string, unknown> => typeof va
  * check takes them for faults. Never throws.
  */
 export function readAnswers(document: unknown): AnswersReading {
-  const tasks = isRecord(document) && Array.isArray(document.tasks) ? document.tasks : [];
-  const unknown = tasks.filter(
-    (each) => isRecord(each) && typeof each.task === 'string' && !(taskIds as string[]).includes(each.task),
-  );
-  const known = unknown.length > 0 ? { ...(document as object), tasks: tasks.filter((each) => !unknown.includes(each)) } : document;
-  return { ...readDocument(answers, known), unknownTasks: unknown.map(({ task }) => String(task)) };
+  const tasks: unknown[] = isRecord(document) && Array.isArray(document.tasks) ? document.tasks : [];
+  const isUnknown = (each: unknown) => isRecord(each) && typeof each.task === 'string' && !(taskIds as string[]).includes(each.task);
+  const unknownTasks = tasks.flatMap((each) => (isUnknown(each) ? [String((each as Record<string, unknown>).task)] : []));
+  const whole = readDocument(answers, document);
+  if (unknownTasks.length === 0) return { ...whole, unknownTasks };
+  // Faults keep the places of the document as it was written; the value leaves the unknown tasks out.
+  const places = tasks.flatMap((each, index) => (isUnknown(each) ? [`tasks[${index}].task`] : []));
+  const faults = whole.faults.filter(({ place }) => !places.includes(place));
+  const known = readDocument(answers, { ...(document as object), tasks: tasks.filter((each) => !isUnknown(each)) });
+  return { value: faults.length > 0 ? undefined : known.value, faults, unknownKeys: whole.unknownKeys, unknownTasks };
 }
 
 /** Every fault of an answers document for whoever writes one: unknown tasks and keys are faults too. */

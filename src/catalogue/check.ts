@@ -1,6 +1,7 @@
-import { shown, type Fault } from '../documents/fault.ts';
+import { placeOf, shown, type Fault, type Path } from '../documents/fault.ts';
 import { nearest } from '../documents/nearest.ts';
 import { refusalOf, ruleIds } from '../trade/book.ts';
+import { atLeast, atMost } from '../units/compare.ts';
 import { toSi } from '../units/quantity.ts';
 import type { CatalogueDocument, MachineDocument } from './schema.ts';
 
@@ -18,38 +19,46 @@ const unique = (note: Note, list: string, ids: readonly string[]) => {
   });
 };
 
+const same = (a: number | undefined, b: number | undefined) =>
+  a === undefined || b === undefined ? a === b : atLeast(a, b) && atMost(a, b);
+
 function checkLoaders(note: Note, place: string, machine: MachineDocument) {
-  machine.loaders?.forEach((loader, index) => {
+  machine.loaders?.forEach(({ ratings }, index) => {
     const at = `${place}.loaders[${index}].ratings`;
-    const [first, second] = [...loader.ratings].sort((a, b) => toSi(a.ahead) - toSi(b.ahead));
-    if (loader.ratings.length > 2) note(at, `${loader.ratings.length} ratings`, 'one or two ratings of one height');
-    if (!first || !second) return;
-    const height = (rating: typeof first) => rating.height && toSi(rating.height);
-    if (height(first) !== height(second)) note(at, 'two heights', 'both ratings at one height');
-    if (first.bucketOn !== second.bucketOn) note(at, 'one with, one without the bucket', 'both ratings with or both without the bucket');
-    if (!(toSi(second.load) < toSi(first.load))) {
-      note(`${at}[1].load`, second.load, 'less than the rating nearer the pins');
+    if (ratings.length > 2) note(at, `${ratings.length} ratings`, 'one or two ratings of one height');
+    const [near, far] = [...ratings].sort((a, b) => toSi(a.ahead) - toSi(b.ahead));
+    if (!near || !far) return;
+    const height = (rating: typeof near) => rating.height && toSi(rating.height);
+    if (!same(height(near), height(far))) note(at, 'two heights', 'both ratings at one height');
+    if (near.bucketOn !== far.bucketOn) note(at, 'one with, one without the bucket', 'both ratings with or both without the bucket');
+    if (same(toSi(near.ahead), toSi(far.ahead))) note(at, 'two ratings at one distance', 'ratings at two distances');
+    else if (atLeast(toSi(far.load), toSi(near.load))) {
+      note(`${at}[${ratings.indexOf(far)}].load`, far.load, 'less than the rating nearer the pins');
     }
   });
 }
 
-function checkMachine(note: Note, place: string, machine: MachineDocument, currency: string) {
-  const { years, height, engine, listPrice, typicalPrices = [] } = machine;
+function checkMachine(note: Note, place: string, machine: MachineDocument) {
+  const { years, height, engine } = machine;
   if (years.to !== undefined && years.to < years.from) note(`${place}.years.to`, years.to, `${years.from} or later`);
-  if (height?.ropsFolded && height.ropsUp && toSi(height.ropsFolded) > toSi(height.ropsUp)) {
+  if (height?.ropsFolded && height.ropsUp && !atMost(toSi(height.ropsFolded), toSi(height.ropsUp))) {
     note(`${place}.height.ropsFolded`, height.ropsFolded, 'no more than with the ROPS standing');
   }
-  if (engine?.ptoPower && engine.power && toSi(engine.ptoPower) > toSi(engine.power)) {
+  if (engine?.ptoPower && engine.power && !atMost(toSi(engine.ptoPower), toSi(engine.power))) {
     note(`${place}.engine.ptoPower`, engine.ptoPower, 'no more than the power of the engine');
   }
-  const prices = [
-    ...typicalPrices.map(({ price }, index) => [`typicalPrices[${index}].price`, price] as const),
-    ...(listPrice ? [['listPrice.price', listPrice.price] as const] : []),
-  ];
-  for (const [at, price] of prices) {
-    if (price.currency !== currency) note(`${place}.${at}.currency`, price.currency, `the dealer's currency, ${currency}`);
-  }
   checkLoaders(note, place, machine);
+}
+
+/** Prices are added up, so all money of a catalogue is in the dealer's currency. */
+function checkCurrencies(note: Note, path: Path, value: unknown, currency: string) {
+  if (typeof value !== 'object' || value === null) return;
+  const money = value as { value?: unknown; currency?: unknown };
+  if (typeof money.value === 'number' && typeof money.currency === 'string' && money.currency !== currency) {
+    note(placeOf([...path, 'currency']), money.currency, `the dealer's currency, ${currency}`);
+  }
+  const inner = Array.isArray(value) ? [...value.entries()] : Object.entries(value);
+  for (const [key, each] of inner) checkCurrencies(note, [...path, key], each, currency);
 }
 
 /** Rows of one line are generations: their years don't overlap. */
@@ -79,23 +88,22 @@ export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; 
   machines.forEach((machine, index) => {
     const place = `machines[${index}]`;
     resolve(note, `${place}.frame`, machine.frame, ids(frames), 'a frame in this catalogue');
-    checkMachine(note, place, machine, dealer.currency);
+    checkMachine(note, place, machine);
   });
   checkGenerations(note, machines);
 
-  tools.forEach(({ price }, index) => {
-    if (price && price.currency !== dealer.currency) note(`implements[${index}].price.currency`, price.currency, `the dealer's currency, ${dealer.currency}`);
-  });
+  checkCurrencies(note, [], document, dealer.currency);
 
   units.forEach((unit, index) => {
     const place = `units[${index}]`;
     const machine = machines.find(({ id }) => id === unit.machine);
     resolve(note, `${place}.machine`, unit.machine, ids(machines), 'a machine in this catalogue');
-    resolve(note, `${place}.loader`, unit.loader, ids(machine?.loaders ?? []), 'a loader of its machine');
-    resolve(note, `${place}.deck`, unit.deck, ids(machine?.decks ?? []), 'a deck of its machine');
-    resolve(note, `${place}.cab`, unit.cab, ids(machine?.cabs ?? []), 'a cab of its machine');
+    if (machine) {
+      resolve(note, `${place}.loader`, unit.loader, ids(machine.loaders ?? []), 'a loader of its machine');
+      resolve(note, `${place}.deck`, unit.deck, ids(machine.decks ?? []), 'a deck of its machine');
+      resolve(note, `${place}.cab`, unit.cab, ids(machine.cabs ?? []), 'a cab of its machine');
+    }
     unit.attachments?.forEach((tool, at) => resolve(note, `${place}.attachments[${at}]`, tool, ids(tools), 'an implement in this catalogue'));
-    if (unit.price && unit.price.currency !== dealer.currency) note(`${place}.price.currency`, unit.price.currency, `the dealer's currency, ${dealer.currency}`);
     const { from, to } = machine?.years ?? { from: 0 };
     if (machine && unit.year !== undefined && (unit.year < from - 1 || unit.year > (to ?? Infinity) + 2)) {
       note(`${place}.year`, unit.year, `a year of ${machine.id}, ${from} to ${to ?? 'today'}`);

@@ -79,14 +79,16 @@ export const machine = z.strictObject({
   line: optional(id),
   years: z.strictObject({ from: year, to: optional(year), meant: z.enum(['model', 'build']) }),
 
-  tyres: z.array(
-    z.strictObject({
-      type: z.enum(['turf', 'industrial', 'agricultural']),
-      size: optional(text),
-      fill: optional(z.enum(['none', 'liquid'])),
-      wheelSetting: optional(text),
-      widthOverRear: amount('length'),
-    }),
+  tyres: optional(
+    z.array(
+      z.strictObject({
+        type: z.enum(['turf', 'industrial', 'agricultural']),
+        size: optional(text),
+        fill: optional(z.enum(['none', 'liquid'])),
+        wheelSetting: optional(text),
+        widthOverRear: amount('length'),
+      }),
+    ),
   ),
   lengthWithLoader: optional(amount('length')),
   length: optional(amount('length')),

@@ -65,6 +65,7 @@ export function expectation(schema: Schema): string {
   if (values) return values.length === 1 ? JSON.stringify(values[0]) : `one of ${values.join(', ')}`;
   if (shape?.value && shape.unit) {
     const units = wordsAt(shape.unit, []);
+    if (units.length === 0) return 'an amount with value and unit';
     return `an amount such as {"value": 1, "unit": "${units[0]}"} in ${units.join(', ')}`;
   }
   if (shape?.value && shape.currency) return 'an amount of money such as {"value": 100, "currency": "USD"}';

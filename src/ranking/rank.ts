@@ -51,7 +51,7 @@ function byWorth(a: Weighed, b: Weighed): number {
 
 /** What a reckoning goes by, from the catalogue and the buyer's own implements. */
 export const worldOf = (catalogue: Catalogue, answers: Answers): World => ({
-  book: ruleBook(catalogue.rules as Parameters<typeof ruleBook>[0]),
+  book: ruleBook(catalogue.rules),
   dealer: catalogue.dealer,
   implements: catalogue.implements ?? [],
   owned: answers.owned ?? [],

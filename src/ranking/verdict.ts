@@ -31,6 +31,8 @@ export interface Verdict {
   bound?: 'at-least' | 'at-most';
   workings: readonly Working[];
   missing?: readonly Spec[];
+  /** What was estimated on the safe side for want of a figure; the verdict stands. */
+  estimated?: readonly Spec[];
   /** What must be bought for the need to be met. */
   additions?: readonly Addition[];
 }

@@ -42,6 +42,12 @@ function reasonOfNeed(judged: Judged, failing: Ranking['failing']): Reason[] {
   }];
 }
 
+/** A figure estimated for want of a better one is said to be so, once. */
+const reasonsOfEstimates = (judged: readonly Judged[]): Reason[] =>
+  [...new Set(judged.flatMap(({ verdict }) => verdict.estimated ?? []))].map((spec) => ({
+    id: 'figure.estimated', kind: 'unknown', weight: ranks.wish, figures: {}, missing: [spec],
+  }));
+
 const reasonOfAddition = ({ what, id, price, mass, for: needs }: Weighed['additions'][number]): Reason => ({
   id: `addition.${what}`,
   kind: 'against',
@@ -122,6 +128,7 @@ export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking
   const { unit } = weighed.build;
   const reasons = [
     ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, failing)),
+    ...reasonsOfEstimates(weighed.judged),
     ...weighed.additions.map(reasonOfAddition),
     ...reasonsOfScore(weighed, weights),
     ...(unit

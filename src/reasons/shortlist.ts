@@ -1,13 +1,12 @@
-import type { Answers } from '../answers/answers.ts';
+import { answersOf, type Answers } from '../answers/answers.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import type { Catalogue } from '../catalogue/catalogue.ts';
+import { catalogueOf, type Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { notCleared } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
 import { rank, type Placed, type Ranking, type Weighed } from '../ranking/rank.ts';
 import { figureIds, rulesVersion } from '../trade/book.ts';
 import { toMillionth } from '../units/compare.ts';
-import { inSi } from '../units/quantity.ts';
 import { becauseOf } from './because.ts';
 import { cautionsOf } from './cautions.ts';
 import { packageEntry } from './package-entry.ts';
@@ -123,8 +122,8 @@ function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {
 export function shortlist(
   catalogueDocument: CatalogueDocument, answersDocument: AnswersDocument, unknownTasks: readonly string[] = [],
 ): Shortlist {
-  const catalogue = inSi(catalogueDocument) as Catalogue;
-  const answers = inSi(answersDocument) as Answers;
+  const catalogue = catalogueOf(catalogueDocument);
+  const answers = answersOf(answersDocument);
   const ranking = rank(catalogue, answers);
   const { world, needs } = ranking;
   return {

@@ -1,5 +1,5 @@
 import { factors, kindOfUnit, type Unit } from '../units/quantity.ts';
-import { byCodeUnit } from '../units/compare.ts';
+import { atLeast, atMost, byCodeUnit } from '../units/compare.ts';
 import { cutting } from './figures/cutting.ts';
 import { formulaRules } from './figures/formulas.ts';
 import { lifting } from './figures/lifting.ts';
@@ -51,10 +51,10 @@ export function refusalOf(id: string, override: Override): string | undefined {
   const [least, most] = rule.valid.map((bound) => bound * siFactor(rule.unit)) as [number, number];
   const value = (typeof override === 'number' ? override : override.value) * siFactor(unit);
   const own = rule.value * siFactor(rule.unit);
-  if ((rule.safer === 'more' && value < own) || (rule.safer === 'less' && value > own)) {
+  if ((rule.safer === 'more' && !atLeast(value, own)) || (rule.safer === 'less' && !atMost(value, own))) {
     return `a value on the safe side of ${rule.value} ${rule.unit}: ${rule.safer}`;
   }
-  if (value < least || value > most) return `from ${rule.valid[0]} to ${rule.valid[1]} ${rule.unit}`;
+  if (!(atLeast(value, least) && atMost(value, most))) return `from ${rule.valid[0]} to ${rule.valid[1]} ${rule.unit}`;
   return undefined;
 }
 

@@ -8,8 +8,11 @@
 const inch = 0.0254;
 const foot = 0.3048;
 const pound = 0.45359237;
+const squareFoot = foot * foot;
+const cubicFoot = squareFoot * foot;
+const cubicYard = 27 * cubicFoot;
 const standardGravity = 9.80665;
-const gallon = 231 * inch ** 3;
+const gallon = 231 * inch * inch * inch;
 const minute = 60;
 const hour = 3600;
 
@@ -17,17 +20,17 @@ const hour = 3600;
 export const factors = {
   mass: { kg: 1, lb: pound, t: 1000, ton: 2000 * pound },
   length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: inch, ft: foot, mi: 5280 * foot },
-  area: { m2: 1, ha: 10_000, acre: 43_560 * foot ** 2, ft2: foot ** 2 },
-  volume: { m3: 1, L: 0.001, gal: gallon, ft3: foot ** 3, yd3: 27 * foot ** 3 },
-  density: { 'kg/m3': 1, 'lb/ft3': pound / foot ** 3, 'lb/yd3': pound / (27 * foot ** 3) },
+  area: { m2: 1, ha: 10_000, acre: 43_560 * squareFoot, ft2: squareFoot },
+  volume: { m3: 1, L: 0.001, gal: gallon, ft3: cubicFoot, yd3: cubicYard },
+  density: { 'kg/m3': 1, 'lb/ft3': pound / cubicFoot, 'lb/yd3': pound / cubicYard },
   speed: { 'm/s': 1, 'km/h': 1000 / hour, mph: (5280 * foot) / hour },
   power: { W: 1, kW: 1000, hp: 550 * foot * pound * standardGravity, PS: 75 * standardGravity },
   force: { N: 1, kN: 1000, lbf: pound * standardGravity },
-  pressure: { Pa: 1, kPa: 1000, bar: 100_000, psi: (pound * standardGravity) / inch ** 2 },
+  pressure: { Pa: 1, kPa: 1000, bar: 100_000, psi: (pound * standardGravity) / (inch * inch) },
   flow: { 'm3/s': 1, 'L/min': 0.001 / minute, gpm: gallon / minute },
   time: { s: 1, min: minute, h: hour },
   angle: { rad: 1, deg: Math.PI / 180 },
-  areaRate: { 'm2/s': 1, 'ha/h': 10_000 / hour, 'acre/h': (43_560 * foot ** 2) / hour },
+  areaRate: { 'm2/s': 1, 'ha/h': 10_000 / hour, 'acre/h': (43_560 * squareFoot) / hour },
   powerPerLength: { 'W/m': 1, 'kW/m': 1000, 'hp/ft': (550 * foot * pound * standardGravity) / foot },
   rotation: { '1/s': 1, rpm: 1 / minute },
   acceleration: { 'm/s2': 1 },

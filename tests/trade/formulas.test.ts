@@ -22,7 +22,7 @@ const slack = 1 + 1e-9;
 const isAbout = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1);
 
 const ratings = fc.record({ atPins: from(200, 2000), share: from(0.3, 0.95) });
-const levers = ratings.map(({ atPins, share }) => armFromTwoRatings(atPins, asSi(atPins * share), asSi(0.5)) as LoaderArm);
+const levers = ratings.map(({ atPins, share }) => armFromTwoRatings({ load: atPins, ahead: asSi(0) }, { load: asSi(atPins * share), ahead: asSi(0.5) }) as LoaderArm);
 
 test('a loader never lifts more further out', () => {
   holds(fc.record({ lever: levers, near: from(0, 3), further: from(0, 3) }), ({ lever, near, further }) =>
@@ -31,23 +31,23 @@ test('a loader never lifts more further out', () => {
 
 test('a loader gives back both of its ratings where they were measured', () => {
   holds(ratings, ({ atPins, share }) => {
-    const lever = armFromTwoRatings(atPins, asSi(atPins * share), asSi(0.5)) as LoaderArm;
+    const lever = armFromTwoRatings({ load: atPins, ahead: asSi(0) }, { load: asSi(atPins * share), ahead: asSi(0.5) }) as LoaderArm;
     return isAbout(value(liftAt(lever, asSi(0))), atPins) && isAbout(value(liftAt(lever, asSi(0.5))), atPins * share);
   });
 });
 
 test('a single rating comes back where it was measured, and loses its share by the other distance', () => {
   holds(fc.record({ rating: from(200, 2000), ratedAt: from(0, 1), share: from(0.3, 0.95) }), ({ rating, ratedAt, share }) => {
-    const lever = armFromOneRating(rating, ratedAt, share, asSi(0.5));
+    const lever = armFromOneRating({ load: rating, ahead: ratedAt }, share, asSi(0.5));
     return isAbout(value(liftAt(lever, ratedAt)), rating) && isAbout(value(liftAt(lever, asSi(0.5))), lever.atPins * share);
   });
 });
 
 test.each([[600, 600], [600, 700]])('ratings of %i kg at the pins and %i kg ahead are refused', (atPins, ahead) => {
-  expect(isRefusal(armFromTwoRatings(asSi(atPins), asSi(ahead), asSi(0.5)))).toBe(true);
+  expect(isRefusal(armFromTwoRatings({ load: asSi(atPins), ahead: asSi(0) }, { load: asSi(ahead), ahead: asSi(0.5) }))).toBe(true);
 });
 test('control: ratings that fall are not refused', () => {
-  expect(isRefusal(armFromTwoRatings(asSi(600), asSi(599), asSi(0.5)))).toBe(false);
+  expect(isRefusal(armFromTwoRatings({ load: asSi(600), ahead: asSi(0) }, { load: asSi(599), ahead: asSi(0.5) }))).toBe(false);
 });
 
 const carried = fc.record({ attachment: from(0, 200), attachmentAhead: from(0, 1), loadAhead: from(0.1, 2), margin: from(0, 1) });

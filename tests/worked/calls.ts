@@ -31,7 +31,7 @@ const known = <T extends object>(outcome: T | Refusal): T => {
   if (isRefusal(outcome)) throw new Error(outcome.refused);
   return outcome;
 };
-const lever = (g: Given): LoaderArm => known(armFromTwoRatings(g.atPins, g.ahead, g.by));
+const lever = (g: Given): LoaderArm => known(armFromTwoRatings({ load: g.atPins, ahead: 0 as typeof g.by }, { load: g.ahead, ahead: g.by }));
 
 /** How each formula of the rule book is called with the inputs of a worked example. */
 export const calls: Record<FormulaId | 'units', (given: Given) => Working | number> = {
@@ -39,8 +39,9 @@ export const calls: Record<FormulaId | 'units', (given: Given) => Working | numb
   'mow.hours': (g) => mowingHours(g.area, g.rate, g.labour),
   'pto.power-for-width': (g) => ptoPowerForWidth(g.width, g.perWidth),
   'pto.at-altitude': (g) => powerAtAltitude(g.rated, g.altitude, g),
-  'loader.two-ratings': (g) => liftAt(lever(g), g.distance),
-  'loader.one-rating': (g) => liftAt(armFromOneRating(g.rating, g.ratedAt, g.share, g.by), g.distance),
+  'loader.two-ratings': (g) => lever(g).working,
+  'loader.lift-at': (g) => liftAt(lever(g), g.distance),
+  'loader.one-rating': (g) => liftAt(armFromOneRating({ load: g.rating, ahead: g.ratedAt }, g.share, g.by), g.distance),
   'loader.greatest-load': (g) => greatestLoad(lever(g), g),
   'ballast.rear': (g) => rearBallast(g, g.behind, g.share),
   'axle.front-load': (g) =>

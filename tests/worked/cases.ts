@@ -71,11 +71,12 @@ const power: WorkedCase[] = [
 
 const lifting: WorkedCase[] = [
   // The pivot lies 60 in behind the pins: 1,000 × (60 + 19.685) = F × (60 + 28), so F = 905.5; at the pins 79,685 / 60 = 1,328.083.
-  { name: 'pallet forks, load centre 24 in ahead of a face 4 in ahead of the pins', formula: 'loader.two-ratings', given: { atPins: '1328.083 lb', ahead: '1000 lb', by: '500 mm', distance: '28 in' }, expect: '905.5 lb', within: 0.1, source: `${moments}; the change of linkage and the tilt of the forks are left out` },
+  { name: 'pallet forks, load centre 24 in ahead of a face 4 in ahead of the pins', formula: 'loader.lift-at', given: { atPins: '1328.083 lb', ahead: '1000 lb', by: '500 mm', distance: '28 in' }, expect: '905.5 lb', within: 0.1, source: `${moments}; the change of linkage and the tilt of the forks are left out` },
   // 600 × 1.0 = 400 × 1.5 = 600 kg·m, so the pivot lies 1 m behind the pins; 600 / 1.8 = 333.33
-  { name: '600 kg at the pins and 400 kg ahead, at 0.8 m', formula: 'loader.two-ratings', given: { atPins: '600 kg', ahead: '400 kg', by: '500 mm', distance: '0.8 m' }, expect: '333.333 kg', within: 0.001, source: moments },
-  { name: 'the second rating comes back where it was measured', formula: 'loader.two-ratings', given: { atPins: '1300 lb', ahead: '950 lb', by: '500 mm', distance: '500 mm' }, expect: '950 lb', within: 0.001, source: moments },
-  { name: 'the first rating comes back at the pins', formula: 'loader.two-ratings', given: { atPins: '1300 lb', ahead: '950 lb', by: '500 mm', distance: '0 mm' }, expect: '1300 lb', within: 0.001, source: moments },
+  { name: '600 kg at the pins and 400 kg ahead, at 0.8 m', formula: 'loader.lift-at', given: { atPins: '600 kg', ahead: '400 kg', by: '500 mm', distance: '0.8 m' }, expect: '333.333 kg', within: 0.001, source: moments },
+  { name: '600 kg at the pins and 400 kg half a metre ahead: 600 a = 400 (a + 0.5) gives an arm of 1 m', formula: 'loader.two-ratings', given: { atPins: '600 kg', ahead: '400 kg', by: '500 mm' }, expect: '1 m', within: 1e-9, source: moments },
+  { name: 'the second rating comes back where it was measured', formula: 'loader.lift-at', given: { atPins: '1300 lb', ahead: '950 lb', by: '500 mm', distance: '500 mm' }, expect: '950 lb', within: 0.001, source: moments },
+  { name: 'the first rating comes back at the pins', formula: 'loader.lift-at', given: { atPins: '1300 lb', ahead: '950 lb', by: '500 mm', distance: '0 mm' }, expect: '1300 lb', within: 0.001, source: moments },
   // Arm: 0.5 × 0.7 / 0.3 = 1.16667 m. 600 × 1.16667 = 700 kg·m; 700 / 1.96667 = 355.93
   { name: 'one rating of 600 kg at the pins, seven tenths of it 500 mm ahead, at 0.8 m', formula: 'loader.one-rating', given: { rating: '600 kg', ratedAt: '0 mm', share: 0.7, by: '500 mm', distance: '0.8 m' }, expect: '355.932 kg', within: 0.001, source: `${moments}; the seven tenths are ${practice}` },
   // The same arm: 420 × (1.16667 + 0.5) = 700 kg·m, so 700 / 1.96667 again

@@ -10,7 +10,7 @@ import { atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { absent, failed, met, unknown, wantsAtLeast, type Judge, type Spec } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast, type Judge, type Spec, type Verdict } from '../verdict.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -19,12 +19,16 @@ type Mass = Quantity<'mass'>;
 function armOf({ ratings }: Loader, { book }: World): LoaderArm | undefined {
   const [near, far] = [...ratings].sort((a, b) => a.ahead - b.ahead);
   if (!near) return undefined;
-  if (far && near.ahead === 0) {
-    const arm = armFromTwoRatings(near.load, far.load, far.ahead);
+  if (far) {
+    const arm = armFromTwoRatings(near, far);
     return isRefusal(arm) ? undefined : arm;
   }
-  return armFromOneRating(near.load, near.ahead, book.value('loader.one-rating'), book.value('loader.rated-ahead') as Length);
+  return armFromOneRating(near, book.value('loader.one-rating-share'), book.value('loader.rated-ahead') as Length, 'loader.one-rating-share');
 }
+
+/** With one rating alone the fall with distance is estimated on the safe side, and said to be. */
+const estimated = ({ loader }: Build): Pick<Verdict, 'estimated'> =>
+  loader && loader.part.ratings.length < 2 ? { estimated: ['loaders.ratings'] } : {};
 
 /** What holds the load, at its own arm: the implement chosen, or the rule book's typical one. */
 function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; ahead: Length } {
@@ -36,14 +40,15 @@ function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; 
   };
 }
 
-function greatest(need: Lift, build: Build, world: World): Working | undefined {
+/** The greatest of such loads the loader takes up, with the workings that led to it. */
+function greatest(need: Lift, build: Build, world: World): readonly [arm: Working, load: Working] | undefined {
   const arm = build.loader && armOf(build.loader.part, world);
   if (!arm) return undefined;
   const { mass, ahead } = holderOf(need.holder, build, world);
   const carried: Carried = {
     attachment: mass, attachmentAhead: ahead, loadAhead: need.loadAhead, margin: world.book.value('loader.margin'),
   };
-  return greatestLoad(arm, carried);
+  return [arm.working, greatestLoad(arm, carried)];
 }
 
 const noLoader = ({ machine, unit }: Build) =>
@@ -53,9 +58,9 @@ const noLoader = ({ machine, unit }: Build) =>
 
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
   if (!build.loader) return noLoader(build);
-  const working = greatest(need, build, world);
-  if (!working || build.loader.have === 'unknown') return unknown('loaders.ratings');
-  return wantsAtLeast(working.result.value, need.load, { unit: 'kg', workings: [working] });
+  const workings = greatest(need, build, world);
+  if (!workings || build.loader.have === 'unknown') return unknown('loaders.ratings');
+  return { ...wantsAtLeast(workings[1].result.value, need.load, { unit: 'kg', workings }), ...estimated(build) };
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
@@ -91,16 +96,16 @@ export interface Loaded {
 export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly Spec[] {
   const { machine: { mass, frontAxleShare, wheelbase }, loader } = build;
   const part = loader?.part;
-  const working = greatest(lift, build, world);
-  if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined || part?.pinsAhead === undefined || part.mass === undefined || !working) {
+  const lifting = greatest(lift, build, world);
+  if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined || part?.pinsAhead === undefined || part.mass === undefined || !lifting) {
     return absent({
       mass, frontAxleShare, wheelbase,
-      'loaders.pinsAhead': part?.pinsAhead, 'loaders.mass': part?.mass, 'loaders.ratings': working,
+      'loaders.pinsAhead': part?.pinsAhead, 'loaders.mass': part?.mass, 'loaders.ratings': lifting,
     });
   }
   const { book } = world;
   const holder = holderOf(lift.holder, build, world);
-  const load = Math.min(lift.load, working.result.value) as Mass;
+  const load = Math.min(lift.load, lifting[1].result.value) as Mass;
   // The frame stands over the front axle; what it holds, at the pins and ahead of them.
   const frame = (part.mass - (part.bucketMass ?? 0)) as Mass;
   const front = (frame + holder.mass + load) as Mass;
@@ -118,7 +123,7 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
   const final = box ? ballastAt(ballastBehind) : wanted;
   return {
     load, holder: holder.mass, frame, front, ahead, box, ballastBehind,
-    ballast: (box?.mass ?? final.result.value) as Mass, workings: [working, final],
+    ballast: (box?.mass ?? final.result.value) as Mass, workings: [lifting[1], final],
   };
 }
 

@@ -9,7 +9,7 @@ import type { World } from '../candidate.ts';
 import { unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
 
 /** Widths over the rear tyres a candidate may stand on: one where its tyres are known, else several. */
-export function widthsOverTyres({ tyres }: Machine, unit: Unit | undefined): number[] {
+export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined): number[] {
   const fitted = tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);
   return (fitted.length > 0 ? fitted : tyres).map(({ widthOverRear }) => widthOverRear);
 }
@@ -26,10 +26,11 @@ export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book 
 
   const tracks = widthsOverTyres(machine, unit);
   const covered = tracks.filter((track) => atLeast(width, track)).length;
-  verdicts.push(
+  if (tracks.length === 0) verdicts.push(unknown('tyres'));
+  else verdicts.push(
     covered > 0 && covered < tracks.length && unit
       ? unknown('units.tyres.type')
-      : wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks, 0), { unit: 'm', workings: [] }),
+      : wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks), { unit: 'm', workings: [] }),
   );
 
   const power = ptoPowerForWidth(width, book.value(perWidth) as Quantity<'powerPerLength'>);

@@ -38,6 +38,7 @@ export type ReasonId =
   | `${Capability}.${'met' | 'failed' | 'unknown'}`
   | `addition.${Addition['what']}`
   | `criterion.${Criterion}.${'strong' | 'weak' | 'unknown'}`
+  | 'figure.estimated'
   | UnitReasonId;
 
 /** Words of one question: heading, why it is asked, and its fields by path. */
@@ -82,6 +83,7 @@ export interface Words {
     title: string;
     step(now: number, atMost: number): string;
     stepOnly(now: number): string;
+    standing(count: number, of: number): string;
     why: string;
     notSure: string;
     next: string;

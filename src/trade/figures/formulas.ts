@@ -21,12 +21,16 @@ export const formulaRules = formulas({
     kind: 'formula', statement: 'Power left at altitude', formula: 'power = rated × (1 − loss × (altitude − free) / step)', source: commonPractice,
   },
   'loader.two-ratings': {
-    kind: 'formula', statement: 'Lift at a distance ahead of the pins, from the two published ratings',
-    formula: 'arm = ahead × L500 / (Lpin − L500); lift = Lpin × arm / (arm + distance)', source: statics,
+    kind: 'formula', statement: 'Arm of the loader behind its pins, from two published ratings',
+    formula: 'arm = (far lift × far ahead − near lift × near ahead) / (near lift − far lift)', source: statics,
   },
   'loader.one-rating': {
-    kind: 'formula', statement: 'Lift at a distance ahead of the pins, from one rating and the typical loss',
-    formula: 'arm = ahead × share / (1 − share); lift = rating × (arm + rated at) / (arm + distance)', source: statics,
+    kind: 'formula', statement: 'Arm of the loader behind its pins, from one rating and the typical loss',
+    formula: 'arm = by × share / (1 − share); lift at the pins = near lift × (arm + near ahead) / arm', source: statics,
+  },
+  'loader.lift-at': {
+    kind: 'formula', statement: 'Lift at a distance ahead of the pins',
+    formula: 'lift = lift at the pins × arm / (arm + distance)', source: statics,
   },
   'loader.greatest-load': {
     kind: 'formula', statement: 'Greatest load after the attachment and the margin have had their share of the moment',

@@ -12,7 +12,7 @@ export const lifting = figures({
     value: 500, unit: 'mm', kind: 'definition', valid: [500, 500],
     source: fromMemory('SAE J732 and ASABE S301, loader lift at the pins and 500 mm ahead'),
   },
-  'loader.one-rating': {
+  'loader.one-rating-share': {
     statement: 'Lift 500 mm ahead of the pins as a share of lift at the pins, where only one of them is published',
     value: 0.7, unit: 'ratio', kind: 'safety-floor', safer: 'less', source: commonPractice, valid: [0.5, 0.7],
   },

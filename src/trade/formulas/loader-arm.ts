@@ -1,45 +1,77 @@
 import type { Quantity } from '../../units/quantity.ts';
+import type { FigureId } from '../book.ts';
 import { term, type Refusal, type Working } from '../working.ts';
+
+type Mass = Quantity<'mass'>;
+type Length = Quantity<'length'>;
+
+/** A published lift [kg] at a distance ahead of the bucket pins [m], ≥ 0. */
+export interface Rating {
+  load: Mass;
+  ahead: Length;
+}
 
 /** A loader seen as a lever: a lift at the pins, and the arm behind them about which it turns. */
 export interface LoaderArm {
   /** Lift at the pins [kg] */
-  atPins: Quantity<'mass'>;
+  atPins: Mass;
   /** Arm from the virtual pivot to the pins [m] */
-  arm: Quantity<'length'>;
+  arm: Length;
+  /** How the arm was found */
+  working: Working;
 }
 
 /**
- * The lever behind two published ratings of one height. What it lifts at a distance x ahead of the pins
- * follows one moment about a virtual pivot: L(x) = Lp·a / (a + x), with a = d·L5 / (Lp − L5).
+ * The lever behind two published ratings of one height. What it lifts follows one moment about a virtual
+ * pivot: L1·(a + x1) = L2·(a + x2), so a = (L2·x2 − L1·x1) / (L1 − L2); with the first at the pins that is
+ * a = d·L5 / (Lp − L5).
  *
- * @param atPins  rating at the pins [kg], > 0
- * @param ahead   rating at the distance `by` ahead of the pins [kg], 0 < ahead < atPins
- * @param by      that distance [m], > 0 (500 mm by SAE J732)
- * @returns the lever, or a refusal where the ratings don't fall with distance
+ * @param near  the rating nearer the pins, > 0
+ * @param far   the rating further ahead (500 mm by SAE J732), smaller than the other
+ * @returns the lever, or a refusal where the ratings don't fall with distance as a lever's do
  * @see rule `loader.two-ratings`
  */
-export function armFromTwoRatings(
-  atPins: Quantity<'mass'>, ahead: Quantity<'mass'>, by: Quantity<'length'>,
-): LoaderArm | Refusal {
-  if (!(ahead < atPins)) return { refused: 'the lift ahead of the pins must be smaller than the lift at the pins' };
-  return { atPins, arm: ((by * ahead) / (atPins - ahead)) as Quantity<'length'> };
+export function armFromTwoRatings(near: Rating, far: Rating): LoaderArm | Refusal {
+  if (!(far.load < near.load)) return { refused: 'the lift further ahead must be smaller than the lift nearer the pins' };
+  const arm = (far.load * far.ahead - near.load * near.ahead) / (near.load - far.load);
+  if (!(arm > 0)) return { refused: 'the lift must fall more slowly with distance than to a pivot ahead of the pins' };
+  return {
+    atPins: ((near.load * (arm + near.ahead)) / arm) as Mass,
+    arm: arm as Length,
+    working: {
+      formula: 'loader.two-ratings',
+      inputs: {
+        nearLift: term('mass', near.load), nearAhead: term('length', near.ahead),
+        farLift: term('mass', far.load), farAhead: term('length', far.ahead),
+      },
+      result: term('length', arm),
+    },
+  };
 }
 
 /**
- * The lever behind a single rating, with the typical loss between pins and `by`.
+ * The lever behind a single rating, with the typical loss between the pins and `by`.
  *
- * @param rating   published lift [kg], > 0
- * @param ratedAt  its distance ahead of the pins [m], ≥ 0
- * @param share    lift at `by` as a share of lift at the pins, 0 < share < 1 [ratio]
- * @param by       distance for which the share holds [m], > 0
- * @see rules `loader.one-rating` (formula and share)
+ * @param rating  the one that is published
+ * @param share   lift at `by` as a share of lift at the pins, 0 < share < 1 [ratio]
+ * @param by      distance for which the share holds [m], > 0
+ * @param rule    the figure the share comes from
+ * @see rules `loader.one-rating` and `loader.one-rating-share`
  */
-export function armFromOneRating(
-  rating: Quantity<'mass'>, ratedAt: Quantity<'length'>, share: number, by: Quantity<'length'>,
-): LoaderArm {
+export function armFromOneRating({ load, ahead }: Rating, share: number, by: Length, rule?: FigureId): LoaderArm {
   const arm = (by * share) / (1 - share);
-  return { atPins: ((rating * (arm + ratedAt)) / arm) as Quantity<'mass'>, arm: arm as Quantity<'length'> };
+  return {
+    atPins: ((load * (arm + ahead)) / arm) as Mass,
+    arm: arm as Length,
+    working: {
+      formula: 'loader.one-rating',
+      inputs: {
+        nearLift: term('mass', load), nearAhead: term('length', ahead),
+        share: { ...term('ratio', share), ...(rule && { rule }) }, by: term('length', by),
+      },
+      result: term('length', arm),
+    },
+  };
 }
 
 /**
@@ -47,10 +79,11 @@ export function armFromOneRating(
  *
  * @param lever     from one of the two functions above
  * @param distance  ahead of the pins [m], ≥ 0
+ * @see rule `loader.lift-at`
  */
-export function liftAt({ atPins, arm }: LoaderArm, distance: Quantity<'length'>): Working {
+export function liftAt({ atPins, arm }: LoaderArm, distance: Length): Working {
   return {
-    formula: 'loader.two-ratings',
+    formula: 'loader.lift-at',
     inputs: { liftAtPins: term('mass', atPins), arm: term('length', arm), distance: term('length', distance) },
     result: term('mass', (atPins * arm) / (arm + distance)),
   };

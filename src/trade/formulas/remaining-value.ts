@@ -18,6 +18,6 @@ export function remainingValue(age: number, hoursPerYear: number, c: readonly [n
       age: term('years', age), hoursPerYear: term('per-year', hoursPerYear),
       c1: term('ratio', c[0]), c2: term('ratio', c[1]), c3: term('ratio', c[2]),
     },
-    result: term('ratio', root ** 2),
+    result: term('ratio', root * root),
   };
 }

@@ -16,7 +16,8 @@ export interface Stance {
 /**
  * Angle at which a standing tractor with a pivoted front axle begins to tip sideways: it turns about the
  * line from the lower rear tyre to the front pivot, so the front track doesn't help it.
- * tan θ = (T/2)·r / (h − p·(1 − r)). The rigid box atan(T / 2h) is kinder than the truth.
+ * tan θ = (T/2)·r / (h − p·(1 − r)). The rigid box atan(T / 2h) is kinder than the truth wherever the
+ * pivot lies no higher than the centre of mass.
  *
  * A comparison between machines at rest on firm ground; never a slope on which one may drive.
  *

@@ -1,0 +1,281 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { createActor, type Actor } from 'xstate';
+import { questionOf } from '../answers/questions.ts';
+import { checkAnswers } from '../answers/read-answers.ts';
+import type { Typing } from '../answers/read-typed.ts';
+import { answersOf } from '../answers/answers.ts';
+import type { AnswersDocument } from '../answers/schema.ts';
+import { catalogueOf } from '../catalogue/catalogue.ts';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { guide, noAnswers, type Wish } from '../guide/guide.ts';
+import { openQuestions, pathOf, progressOf, questionBefore } from '../guide/next-question.ts';
+import { rank } from '../ranking/rank.ts';
+import { namesIn, readerFor, type Voice } from '../reasons/say.ts';
+import type { Shortlist } from '../reasons/schema.ts';
+import { shortlist } from '../reasons/shortlist.ts';
+import { en } from '../reasons/words/en.ts';
+import type { Words } from '../reasons/words/words.ts';
+import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
+import { acreEvent } from './events.ts';
+import { wordsFor } from './languages.ts';
+import { isTrouble, loadCatalogue, usable, type CatalogueTrouble } from './load-catalogue.ts';
+import { look } from './look.ts';
+import { resultTemplate } from './result.ts';
+import { stepTemplate } from './step.ts';
+
+/**
+ * The wizard: asks a buyer about land, work, budget and storage, and shows which machines of a dealer's
+ * line-up fit, with reasons, drawbacks and the figures behind them.
+ *
+ * @fires acre-answered - a question was answered or left unsure
+ * @fires acre-result-shown - the result was shown
+ * @fires acre-error - the line-up can't be used; `detail.code` is stable
+ * @attr catalogue - address of the catalogue file; a document may be set as a property instead
+ * @attr lang - language of the words; without it, that of the page
+ * @attr units - `us` or `metric`; without it, the dealer's
+ * @attr theme - `auto`, `light` or `dark`
+ * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
+ * @slot intro - the dealer's own words above the first question
+ * @csspart question, progress, continue, fault-summary, result, machine, not-cleared, ask-dealer, ruled-out, cautions, terms, contact, answers
+ */
+export class AcreToAxle extends LitElement {
+  static override styles = look;
+
+  static override properties = {
+    catalogue: {},
+    units: {},
+    theme: { reflect: true },
+    lang: {},
+    words: { state: true },
+    trouble: { state: true },
+    document: { state: true },
+    boxes: { state: true },
+    faults: { state: true },
+    all: { state: true },
+  };
+
+  /** Address of the catalogue, or the document itself. */
+  declare catalogue: string | CatalogueDocument | undefined;
+  declare units: 'us' | 'metric' | undefined;
+  declare theme: 'auto' | 'light' | 'dark' | undefined;
+
+  private declare words: Words;
+  private declare trouble: CatalogueTrouble | undefined;
+  private declare document: CatalogueDocument | undefined;
+  private declare boxes: Boxes;
+  private declare faults: readonly StepFault[];
+  private declare all: boolean;
+
+  private visit: Actor<typeof guide>;
+  private loading: AbortController | undefined;
+  /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
+  private focusNext: 'heading' | 'summary' | undefined;
+  private reckoned: { of: AnswersDocument; for: CatalogueDocument; result: Shortlist } | undefined;
+
+  constructor() {
+    super();
+    this.words = en;
+    this.boxes = {};
+    this.faults = [];
+    this.all = false;
+    this.visit = this.begin(noAnswers);
+  }
+
+  /** What the buyer said so far: a document that may be kept, sent on or set again. */
+  get answers(): AnswersDocument {
+    return this.visit.getSnapshot().context.answers;
+  }
+
+  /** @throws TypeError where the document has faults, naming them all */
+  set answers(answers: AnswersDocument) {
+    const faults = checkAnswers(answers);
+    if (faults.length > 0) {
+      throw new TypeError(faults.map(({ place, read, expected }) => `${place}: read ${read}, expected ${expected}`).join('; '));
+    }
+    this.visit.stop();
+    this.visit = this.begin(answers);
+    this.settle();
+  }
+
+  /** The shortlist for the answers so far; undefined until there is a catalogue. */
+  get shortlist(): Shortlist | undefined {
+    const { document, answers } = this;
+    if (!document) return undefined;
+    if (this.reckoned?.of !== answers || this.reckoned.for !== document) {
+      this.reckoned = { of: answers, for: document, result: shortlist(document, answers) };
+    }
+    return this.reckoned.result;
+  }
+
+  override disconnectedCallback() {
+    super.disconnectedCallback();
+    this.loading?.abort();
+  }
+
+  override connectedCallback() {
+    super.connectedCallback();
+    if (this.hasUpdated && !this.document) void this.load();
+    if (!this.lang) void this.speak();
+  }
+
+  protected override willUpdate(changed: PropertyValues) {
+    if (changed.has('catalogue')) void this.load();
+    if (changed.has('lang')) void this.speak();
+  }
+
+  protected override updated() {
+    const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
+    this.focusNext = undefined;
+    target?.focus();
+  }
+
+  private begin(answers: AnswersDocument) {
+    return createActor(guide, { input: { answers } }).start();
+  }
+
+  /** The nearest language said: on the element, on one around it, or on the page. */
+  private async speak() {
+    const tag = this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en';
+    this.words = await wordsFor(tag);
+    if (this.document) this.settle();
+  }
+
+  private async load() {
+    this.loading?.abort();
+    const { catalogue } = this;
+    this.trouble = undefined;
+    if (!catalogue) return;
+    if (typeof catalogue !== 'string') return this.receive(usable(catalogue));
+    const loading = new AbortController();
+    this.loading = loading;
+    try {
+      this.receive(await loadCatalogue(catalogue, loading.signal));
+    } catch (stopped) {
+      if (!loading.signal.aborted) throw stopped;
+    }
+  }
+
+  private receive(outcome: CatalogueDocument | CatalogueTrouble) {
+    if (!isTrouble(outcome)) {
+      this.document = outcome;
+      this.settle();
+      return;
+    }
+    this.document = undefined;
+    this.trouble = outcome;
+    console.warn(`acre-to-axle: ${outcome.code}\n${outcome.details.join('\n')}`);
+    this.dispatchEvent(acreEvent('acre-error', { code: outcome.code }));
+  }
+
+  private get typing(): Typing {
+    const dealer = this.document?.dealer;
+    return { units: this.units ?? dealer?.units ?? 'us', decimalMark: this.words.decimalMark, currency: dealer?.currency ?? 'USD' };
+  }
+
+  private get voice(): Voice {
+    const document = this.document!;
+    const reader = readerFor(this.words, this.typing.units, document.dealer.locale, document.dealer.currency);
+    return { words: this.words, reader, nameOf: namesIn(document, reader) };
+  }
+
+  /** Fills the boxes from the answers of the question now on show. */
+  private settle() {
+    const { at } = this.visit.getSnapshot().context;
+    this.faults = [];
+    this.boxes = at ? boxesOf(questionOf(at), this.answers, this.typing) : {};
+    this.requestUpdate();
+  }
+
+  private wish(wish: Wish) {
+    this.visit.send(wish);
+    this.settle();
+    this.focusNext = 'heading';
+    const snapshot = this.visit.getSnapshot();
+    if (snapshot.matches('result')) {
+      this.all = false;
+      const { shortlist: standing = [], askDealer = [] } = this.shortlist ?? {};
+      const ids = (entries: readonly { machine: string }[]) => entries.map(({ machine }) => machine);
+      this.dispatchEvent(acreEvent('acre-result-shown', { machines: ids(standing), toAsk: ids(askDealer) }));
+    }
+  }
+
+  private answer(unsure: boolean) {
+    const { at } = this.visit.getSnapshot().context;
+    if (!at) return;
+    const read = unsure ? undefined : readBoxes(questionOf(at), this.boxes, this.typing);
+    if (read && 'faults' in read) {
+      this.faults = read.faults;
+      this.focusNext = 'summary';
+      return;
+    }
+    this.wish(read ? { type: 'answer.given', values: read.values } : { type: 'answer.unsure' });
+    this.dispatchEvent(acreEvent('acre-answered', { question: at, unsure }));
+  }
+
+  private changeBox(at: string, box: Box) {
+    this.boxes = { ...this.boxes, [at]: box };
+  }
+
+  private standingText(): string {
+    const { standing } = rank(catalogueOf(this.document!), answersOf(this.answers));
+    return this.words.wizard.standing(standing.length, this.document!.machines.length);
+  }
+
+  private chooseUnits(units: 'us' | 'metric') {
+    this.units = units;
+    this.settle();
+  }
+
+  private unitsTemplate() {
+    const { wizard } = this.words;
+    const choice = (units: 'us' | 'metric', label: string) => html`
+      <label><input type="radio" name="units" .checked=${this.typing.units === units} @change=${() => this.chooseUnits(units)} />${label}</label>`;
+    return html`<fieldset class="units"><legend>${wizard.unitsLabel}</legend>${choice('us', wizard.unitsUs)}${choice('metric', wizard.unitsMetric)}</fieldset>`;
+  }
+
+  private stage() {
+    const snapshot = this.visit.getSnapshot();
+    const { context } = snapshot;
+    const { at } = context;
+    const document = this.document!;
+    if (at && snapshot.matches('asking')) {
+      return stepTemplate({
+        question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.voice, typing: this.typing,
+        progress: progressOf(context, at), standing: this.standingText(), canGoBack: questionBefore(context, at) !== undefined,
+        change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
+        back: () => this.wish({ type: 'step.back' }), seeResult: () => this.wish({ type: 'result.asked' }),
+      });
+    }
+    return resultTemplate({
+      shortlist: this.shortlist!, catalogue: document, answers: this.answers, voice: this.voice, path: pathOf(context), all: this.all,
+      questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
+      showAll: () => { this.all = true; },
+      change: (question) => this.wish({ type: 'step.chosen', question }),
+      resume: () => this.wish({ type: 'questions.resumed' }),
+      clear: () => this.wish({ type: 'visit.cleared' }),
+      restore: () => this.wish({ type: 'visit.restored' }),
+    });
+  }
+
+  protected override render() {
+    const { wizard } = this.words;
+    if (this.trouble) {
+      return html`<div class="sheet"><p role="alert">${this.trouble.code === 'catalogue.missing' ? wizard.catalogueMissing : wizard.catalogueFaulty}</p><slot></slot></div>`;
+    }
+    if (!this.document) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
+    const { context } = this.visit.getSnapshot();
+    return html`
+      <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
+        ${context.seen.length === 0 ? html`<slot name="intro"></slot>` : nothing}
+        ${this.stage()}
+        <div class="foot">${this.unitsTemplate()}</div>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'acre-to-axle': AcreToAxle;
+  }
+}

@@ -1,0 +1,17 @@
+import type { QuestionId } from '../answers/questions.ts';
+
+/** Events of `<acre-to-axle>`: only for what the buyer did, and none with anything personal in it. */
+export interface AcreEventDetails {
+  /** A question was answered, or left unsure. */
+  'acre-answered': { question: QuestionId; unsure: boolean };
+  /** The result was shown, with the machines that stand, best first. */
+  'acre-result-shown': { machines: readonly string[]; toAsk: readonly string[] };
+  /** Something keeps the wizard from working; the code is stable. */
+  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' };
+}
+
+export type AcreEvents = { [E in keyof AcreEventDetails]: CustomEvent<AcreEventDetails[E]> };
+
+/** Events leave the element once and reach any listener above it. */
+export const acreEvent = <E extends keyof AcreEventDetails>(type: E, detail: AcreEventDetails[E]) =>
+  new CustomEvent(type, { detail, bubbles: true, composed: true });

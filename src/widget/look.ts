@@ -1,0 +1,186 @@
+import { css } from 'lit';
+
+/**
+ * The look of a workshop drawing: ink lines on plain paper, dimension lines, one accent. Every colour
+ * and size is a custom property that the host may set.
+ *
+ * @cssproperty --acre-ink      text and lines
+ * @cssproperty --acre-paper    ground
+ * @cssproperty --acre-accent   what can be pressed or is chosen
+ * @cssproperty --acre-on-accent  text on the accent
+ * @cssproperty --acre-muted    lesser text
+ * @cssproperty --acre-line     lesser lines
+ * @cssproperty --acre-alert    errors and what is not cleared
+ * @cssproperty --acre-tint     ground of what stands out
+ * @cssproperty --acre-radius   rounding of corners
+ * @cssproperty --acre-width    greatest width of the text
+ */
+export const look = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+    color-scheme: light;
+    --ink: var(--acre-ink, #1d2326);
+    --paper: var(--acre-paper, #fdfdfb);
+    --accent: var(--acre-accent, #6a2c62);
+    --on-accent: var(--acre-on-accent, #ffffff);
+    --muted: var(--acre-muted, #515a5e);
+    --line: var(--acre-line, #8a9296);
+    --alert: var(--acre-alert, #9c2a1c);
+    --tint: var(--acre-tint, #f3eef2);
+    --radius: var(--acre-radius, 2px);
+    color: var(--ink);
+    background: var(--paper);
+    font: inherit;
+    line-height: 1.5;
+  }
+  :host([hidden]) { display: none; }
+  @media (prefers-color-scheme: dark) {
+    :host(:not([theme='light'])) {
+      color-scheme: dark;
+      --ink: var(--acre-ink, #e9ecec);
+      --paper: var(--acre-paper, #14181a);
+      --accent: var(--acre-accent, #dba6d2);
+      --on-accent: var(--acre-on-accent, #24101f);
+      --muted: var(--acre-muted, #aab3b6);
+      --line: var(--acre-line, #727c80);
+      --alert: var(--acre-alert, #ff9d8d);
+      --tint: var(--acre-tint, #241c24);
+    }
+  }
+  :host([theme='dark']) {
+    color-scheme: dark;
+    --ink: var(--acre-ink, #e9ecec);
+    --paper: var(--acre-paper, #14181a);
+    --accent: var(--acre-accent, #dba6d2);
+    --on-accent: var(--acre-on-accent, #24101f);
+    --muted: var(--acre-muted, #aab3b6);
+    --line: var(--acre-line, #727c80);
+    --alert: var(--acre-alert, #ff9d8d);
+    --tint: var(--acre-tint, #241c24);
+  }
+
+  * { box-sizing: border-box; }
+  .sheet { border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 1.25rem; display: grid; gap: 1.25rem; }
+  .sheet > * { min-width: 0; }
+  .narrow { max-width: var(--acre-width, 40rem); }
+  h2, h3, h4, p, ul, ol, dl, dd, fieldset, figure { margin: 0; padding: 0; }
+  h2 { font-size: 1.6rem; line-height: 1.2; font-weight: 650; text-wrap: balance; }
+  h3 { font-size: 1.25rem; line-height: 1.3; font-weight: 650; }
+  h4 { font-size: 1rem; font-weight: 650; }
+  h2:focus { outline: none; }
+  a { color: var(--accent); text-underline-offset: 0.2em; }
+  fieldset { border: 0; min-width: 0; }
+  legend { padding: 0; font-weight: 650; margin-block-end: 0.35rem; }
+  label { display: inline-block; }
+  .field > label { font-weight: 650; }
+  .hint, .lesser { color: var(--muted); }
+  .hint { font-size: 0.95em; }
+  .stack { display: grid; gap: 1.1rem; }
+  .close { display: grid; gap: 0.5rem; }
+
+  /* Progress as a dimension line: how far of how much. */
+  .progress { display: grid; gap: 0.4rem; color: var(--muted); font-size: 0.95em; }
+  .dimension { block-size: 0.9rem; position: relative; border-inline: 1.5px solid var(--line); }
+  .dimension::before { content: ''; position: absolute; inset-inline: 0; inset-block-start: 50%; border-block-start: 1px solid var(--line); }
+  .dimension > span { position: absolute; inset-block-start: calc(50% - 2px); inset-inline-start: 0; block-size: 4px; background: var(--accent); }
+
+  .options { display: grid; gap: 0.5rem; }
+  .option { display: grid; grid-template-columns: auto 1fr; column-gap: 0.75rem; align-items: start; padding: 0.65rem 0.8rem; border: 1.5px solid var(--line); border-radius: var(--radius); cursor: pointer; }
+  .option:hover { border-color: var(--ink); }
+  .option:has(input:checked) { border-color: var(--accent); background: var(--tint); box-shadow: inset 4px 0 0 var(--accent); }
+  .option:dir(rtl):has(input:checked) { box-shadow: inset -4px 0 0 var(--accent); }
+  .option input { inline-size: 1.35rem; block-size: 1.35rem; margin: 0.1rem 0 0; accent-color: var(--accent); }
+  .option .hint { display: block; }
+  .inset { margin-inline-start: 1rem; padding-inline-start: 1rem; border-inline-start: 2px solid var(--line); }
+
+  input[type='text'], select {
+    font: inherit; color: inherit; background: var(--paper); border: 1.5px solid var(--ink); border-radius: var(--radius);
+    padding: 0.55rem 0.7rem; inline-size: 100%; max-inline-size: 20rem; min-block-size: 2.9rem;
+  }
+  .wrong input, .wrong select { border-color: var(--alert); border-width: 2px; }
+  .wrong .options { border-inline-start: 4px solid var(--alert); padding-inline-start: 0.75rem; }
+  .fault { color: var(--alert); font-weight: 650; }
+  .echo { color: var(--muted); font-size: 0.95em; min-block-size: 1.5em; }
+
+  :is(a, button, input, select, summary, [tabindex]):focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
+  .option:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
+  .option input:focus-visible { outline: none; }
+
+  .summary { border: 3px solid var(--alert); border-radius: var(--radius); padding: 1rem; display: grid; gap: 0.5rem; }
+  .summary ul { list-style: none; display: grid; gap: 0.35rem; }
+  .summary a { color: var(--alert); font-weight: 650; }
+
+  .actions { display: flex; flex-wrap: wrap; gap: 0.75rem; align-items: center; }
+  button { font: inherit; color: inherit; background: none; border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55rem 1.1rem; min-block-size: 2.9rem; cursor: pointer; }
+  button.main { background: var(--accent); border-color: var(--accent); color: var(--on-accent); font-weight: 650; }
+  button.main:hover { filter: brightness(1.1); }
+  button:not(.main):not(.text):hover { background: var(--tint); }
+  button.text { border: 0; padding: 0.3rem 0; min-block-size: 2rem; color: var(--accent); text-decoration: underline; text-underline-offset: 0.2em; text-align: start; }
+  .apart { border-block-start: 1px solid var(--line); padding-block-start: 1rem; }
+
+  details > summary { cursor: pointer; color: var(--accent); padding-block: 0.25rem; }
+  details > :not(summary) { margin-block-start: 0.4rem; }
+
+  .foot { display: flex; flex-wrap: wrap; gap: 0.5rem 1.5rem; justify-content: space-between; align-items: center; border-block-start: 1px solid var(--line); padding-block-start: 0.9rem; font-size: 0.95em; }
+  .units { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; }
+  .units legend { float: inline-start; margin: 0; font-weight: 400; color: var(--muted); padding-inline-end: 0.25rem; }
+  .units label { display: flex; gap: 0.4rem; align-items: center; min-block-size: 1.75rem; }
+  .units input { accent-color: var(--accent); inline-size: 1.1rem; block-size: 1.1rem; margin: 0; }
+
+  .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 1rem; display: grid; gap: 0.5rem; }
+  .notice h3 { color: var(--alert); }
+  .notice ul, .points, .plain { display: grid; gap: 0.4rem; padding-inline-start: 1.2rem; }
+
+  /* A machine as the title block of a drawing: a numbered balloon, the name, the price. */
+  .machine { border: 1.5px solid var(--ink); border-radius: var(--radius); }
+  .machine > header { display: grid; grid-template-columns: auto 1fr; gap: 0.25rem 0.9rem; align-items: center; padding: 0.9rem 1rem; border-block-end: 1.5px solid var(--ink); }
+  .balloon { inline-size: 2.4rem; block-size: 2.4rem; border: 1.5px solid var(--ink); border-radius: 50%; display: grid; place-items: center; font-weight: 650; font-variant-numeric: tabular-nums; }
+  .first .balloon { background: var(--accent); border-color: var(--accent); color: var(--on-accent); }
+  .price { grid-column: 2; font-variant-numeric: tabular-nums; }
+  .price strong { font-size: 1.1rem; }
+  .body { padding: 1rem; display: grid; gap: 1rem; }
+  .points { list-style: none; padding: 0; }
+  .points li { display: grid; grid-template-columns: 1.4rem 1fr; gap: 0.4rem; }
+  .points li::before { content: attr(data-mark); font-weight: 700; text-align: center; }
+  .points .against::before, .points .caution::before { color: var(--alert); }
+  .points .for::before { color: var(--accent); }
+  .columns { display: grid; gap: 1rem; }
+  .unit { border-block-start: 1px solid var(--line); padding-block: 0.6rem; display: grid; gap: 0.25rem; }
+  .unit:first-child { border-block-start: 0; }
+  .tag { display: inline-block; border: 1px solid currentColor; border-radius: var(--radius); padding: 0 0.4rem; font-size: 0.85em; }
+  .tag.ruled-out, .tag.ask { color: var(--alert); }
+  .working { border-inline-start: 2px solid var(--line); padding-inline-start: 0.8rem; display: grid; gap: 0.25rem; overflow-wrap: anywhere; }
+  .working code { font-size: 0.92em; }
+  .working dl { display: grid; grid-template-columns: auto 1fr; gap: 0.1rem 0.8rem; font-size: 0.95em; }
+  .working dd { font-variant-numeric: tabular-nums; }
+  .scores { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
+  .scores :is(th, td) { text-align: start; padding: 0.25rem 0.5rem 0.25rem 0; font-weight: 400; border-block-end: 1px solid var(--line); }
+  .scores td:last-child { inline-size: 40%; }
+  .bar { display: block; block-size: 0.7rem; border: 1px solid var(--line); position: relative; }
+  .bar > span { position: absolute; inset-block: 0; inset-inline-start: 0; background: var(--accent); }
+  .answers { display: grid; gap: 0; }
+  .answers > div { display: grid; gap: 0.1rem 1rem; padding-block: 0.55rem; border-block-end: 1px solid var(--line); }
+  .answers dt { font-weight: 650; }
+  .terms { border: 1px dashed var(--line); padding: 1rem; display: grid; gap: 0.4rem; font-size: 0.95em; }
+  .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+
+  @container (min-width: 44rem) {
+    .sheet { padding: 2rem; }
+    .machine > header { grid-template-columns: auto 1fr auto; }
+    .price { grid-column: 3; text-align: end; }
+    .columns { grid-template-columns: 1fr 1fr; }
+    .answers > div { grid-template-columns: 1fr 1fr auto; align-items: baseline; }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    .dimension > span { transition: inline-size 160ms ease-out; }
+  }
+  @media (forced-colors: active) {
+    .option:has(input:checked) { outline: 2px solid Highlight; }
+    .bar > span, .dimension > span { background: Highlight; forced-color-adjust: none; }
+    .first .balloon { border-color: Highlight; }
+  }
+  @media print {
+    .actions, .foot, .units, details > summary { display: none; }
+  }
+`;

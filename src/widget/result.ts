@@ -1,0 +1,305 @@
+import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { QuestionId } from '../answers/questions.ts';
+import { criteria, type AnswersDocument } from '../answers/schema.ts';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { sayAddition, sayBecause, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
+import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry } from '../reasons/schema.ts';
+import { showAmount } from '../units/show.ts';
+import { sayAnswer } from './say-answer.ts';
+
+export interface ResultView {
+  shortlist: Shortlist;
+  catalogue: CatalogueDocument;
+  answers: AnswersDocument;
+  voice: Voice;
+  /** Questions on the way, in order, to be read back and changed. */
+  path: readonly QuestionId[];
+  /** Whether all that stand are shown, or the first three. */
+  all: boolean;
+  questionsLeft: boolean;
+  canUndo: boolean;
+  showAll(): void;
+  change(question: QuestionId): void;
+  resume(): void;
+  clear(): void;
+  restore(): void;
+}
+
+const firstShown = 3;
+const marks = { for: '+', against: '–', unknown: '?', caution: '!' } as const;
+
+const money = (value: number, { reader }: Voice) => showAmount(value, 'money', reader);
+
+function priceText({ price, unpriced }: PackageEntry, voice: Voice): string {
+  const { result } = voice.words;
+  if (!price) return result.priceUnknown;
+  const text = price.low === price.high
+    ? result.packageFrom(money(price.low, voice))
+    : result.packageRange(money(price.low, voice), money(price.high, voice));
+  return unpriced.length > 0 ? `${text}, ${result.pricePlus}` : text;
+}
+
+const pointsTemplate = (reasons: readonly Reason[], voice: Voice) => html`
+  <ul class="points">${reasons.map((reason) => html`<li class=${reason.kind} data-mark=${marks[reason.kind]}><span>${sayReason(reason, voice)}</span></li>`)}</ul>
+`;
+
+function reasonsTemplate(heading: string, reasons: readonly Reason[], shown: number, voice: Voice) {
+  if (reasons.length === 0) return nothing;
+  const rest = reasons.slice(shown);
+  return html`
+    <div class="close">
+      <h4>${heading}</h4>
+      ${pointsTemplate(reasons.slice(0, shown), voice)}
+      ${rest.length > 0 ? html`<details><summary>${voice.words.result.moreReasons(rest.length)}</summary>${pointsTemplate(rest, voice)}</details>` : nothing}
+    </div>
+  `;
+}
+
+/** The comparison on a slope stays a comparison: its angle is never shown, lest it be read as a limit. */
+const isShownAsSum = ({ id }: Reason) => !id.startsWith('slope.');
+
+function workingTemplate({ reasons }: Entry, voice: Voice) {
+  const { result } = voice.words;
+  const sums = reasons.filter((reason) => reason.working && isShownAsSum(reason));
+  if (sums.length === 0) return nothing;
+  return html`
+    <details>
+      <summary>${result.working}</summary>
+      <div class="stack">${sums.map((reason) => html`
+        <div class="close">
+          <p><strong>${sayReason(reason, voice)}</strong></p>
+          ${reason.working!.map((working) => {
+            const said = sayWorking(working, voice);
+            return html`<div class="working">
+              <p>${said.statement}: <strong>${said.result}</strong></p>
+              <code>${said.formula}</code>
+              <dl>${said.terms.map(({ name, value }) => html`<dt class="lesser">${name}</dt><dd>${value}</dd>`)}</dl>
+              <p class="lesser">${result.workingSource}: ${said.source}</p>
+            </div>`;
+          })}
+        </div>`)}
+      </div>
+    </details>
+  `;
+}
+
+function additionsTemplate({ price, additions, unpriced }: PackageEntry, voice: Voice) {
+  const { result } = voice.words;
+  if (additions.length === 0) return nothing;
+  const asked = (what: string, id: string | undefined) => unpriced.some((each) => each.what === what && each.id === id);
+  return html`
+    <div class="close">
+      <h4>${result.additionsHeading}</h4>
+      <ul class="plain">${additions.map((addition) => html`
+        <li>${sayAddition(addition, voice)}${addition.price !== undefined ? html` · ${money(addition.price, voice)}` : asked(addition.what, addition.id) ? html` · ${result.priceUnknown}` : nothing}</li>`)}
+      </ul>
+      ${price ? html`<p class="lesser">${result.machineAlone(price.machineLow === price.machineHigh ? money(price.machineLow, voice) : `${money(price.machineLow, voice)} – ${money(price.machineHigh, voice)}`)}</p>` : nothing}
+    </div>
+  `;
+}
+
+function becauseTexts(because: readonly Because[], outcome: 'failed' | 'unknown', { shortlist, voice }: ResultView) {
+  return because.map((each) => sayBecause(each, outcome, shortlist.needs.find(({ id }) => id === each.need)?.task, voice));
+}
+
+function unitTemplate(entry: UnitEntry, view: ResultView) {
+  const { voice, catalogue } = view;
+  const { result } = voice.words;
+  const unit = catalogue.units?.find(({ id }) => id === entry.unit);
+  if (!unit) return nothing;
+  const facts = [
+    unit.year === undefined ? undefined : String(unit.year),
+    unit.hours === undefined ? undefined : result.hours(new Intl.NumberFormat(voice.reader.locale).format(unit.hours)),
+    unit.price ? money(unit.price.value, voice) : result.priceUnknown,
+    unit.location,
+  ].filter((fact) => fact !== undefined);
+  const notes = entry.verdict === 'stands'
+    ? entry.reasons.filter(({ id }) => id.startsWith('unit.')).map((reason) => sayReason(reason, voice))
+    : becauseTexts(entry.because, entry.verdict === 'ask' ? 'unknown' : 'failed', view);
+  return html`
+    <li class="unit">
+      <p><span class="tag ${entry.verdict}">${result.unitVerdict[entry.verdict]}</span> ${facts.join(' · ')}</p>
+      ${entry.package.additions.length > 0 && entry.verdict !== 'ruled-out' ? html`<p class="lesser">${result.package}: ${priceText(entry.package, voice)}</p>` : nothing}
+      ${notes.map((note) => html`<p class="lesser">${note}</p>`)}
+    </li>
+  `;
+}
+
+function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
+  const { result } = view.voice.words;
+  if (units.length === 0) return html`<p class="lesser">${result.noUnits}</p>`;
+  return html`<details><summary>${result.unitsHeading(units.length)}</summary><ul class="points" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
+}
+
+function scoresTemplate({ contributions }: Entry, voice: Voice) {
+  const { words, reader } = voice;
+  const percent = (value: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(100 * value);
+  const rows = criteria.flatMap((criterion) => {
+    const contribution = contributions[criterion];
+    return contribution ? [{ criterion, ...contribution }] : [];
+  });
+  return html`
+    <details>
+      <summary>${words.result.scoreHeading}</summary>
+      <table class="scores"><tbody>${rows.map(({ criterion, weight, points }) => html`
+        <tr>
+          <th scope="row">${words.criteria[criterion]}</th>
+          <td>${words.result.points(percent(points), percent(weight))}</td>
+          <td><span class="bar" aria-hidden="true"><span .style=${`inline-size:${weight > 0 ? (100 * points) / weight : 0}%`}></span></span></td>
+        </tr>`)}</tbody></table>
+    </details>
+  `;
+}
+
+function machineTemplate(entry: Entry, numbered: boolean, view: ResultView) {
+  const { voice, catalogue } = view;
+  const { words } = voice;
+  const machine = catalogue.machines.find(({ id }) => id === entry.machine)!;
+  const frame = voice.nameOf(machine.frame);
+  const of = (...kinds: Reason['kind'][]) => entry.reasons.filter(({ kind }) => kinds.includes(kind));
+  return html`
+    <article class="machine ${numbered && entry.rank === 1 ? 'first' : ''}" part="machine" aria-labelledby="machine-${entry.machine}">
+      <header>
+        <span class="balloon" aria-hidden="true">${numbered ? entry.rank : '?'}</span>
+        <div>
+          <h3 id="machine-${entry.machine}">${machine.name}</h3>
+          <p class="lesser">${machine.make} · ${frame} · ${words.tiers[machine.tier]}</p>
+        </div>
+        <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${priceText(entry.package, voice)}</strong></p>
+      </header>
+      <div class="body">
+        <div class="columns">
+          ${reasonsTemplate(words.result.why, of('for'), firstShown, voice)}
+          <div class="stack">
+            ${reasonsTemplate(words.result.drawbacks, of('against', 'caution'), firstShown, voice)}
+            ${reasonsTemplate(words.result.unknowns, of('unknown'), firstShown, voice)}
+          </div>
+        </div>
+        ${additionsTemplate(entry.package, voice)}
+        <div class="close">
+          ${unitsTemplate(entry.units, view)}
+          ${workingTemplate(entry, voice)}
+          ${scoresTemplate(entry, voice)}
+        </div>
+      </div>
+    </article>
+  `;
+}
+
+function notClearedTemplate({ shortlist, voice }: ResultView) {
+  if (shortlist.notCleared.length === 0) return nothing;
+  const { words } = voice;
+  return html`
+    <section class="notice" part="not-cleared" aria-labelledby="not-cleared">
+      <h3 id="not-cleared">${words.result.notClearedHeading}</h3>
+      <ul>${shortlist.notCleared.map(({ id, tasks }) =>
+        html`<li>${words.notCleared[id as keyof typeof words.notCleared](words.list(tasks.map((task) => words.tasks[task])))}</li>`)}</ul>
+    </section>
+  `;
+}
+
+function changesTemplate({ shortlist, voice }: ResultView) {
+  const { words, nameOf } = voice;
+  if (shortlist.changes.length === 0) return nothing;
+  return html`
+    <section class="close">
+      <h3>${words.result.changesHeading}</h3>
+      <ul class="plain">${shortlist.changes.map(({ need, task, stands, asks }) => {
+        const machines = words.list([...stands, ...asks].map(nameOf));
+        return html`<li>${need ? words.result.withoutNeed(words.needs[need] ?? need, machines) : words.result.withoutTask(words.tasks[task!], machines)}</li>`;
+      })}</ul>
+    </section>
+  `;
+}
+
+function ruledOutTemplate(view: ResultView) {
+  const { shortlist: { ruledOut }, voice } = view;
+  if (ruledOut.length === 0) return nothing;
+  return html`
+    <section class="close" part="ruled-out">
+      <h3>${voice.words.result.ruledOutHeading(ruledOut.length)}</h3>
+      ${ruledOut.map(({ machine, because }) => html`
+        <details>
+          <summary>${voice.nameOf(machine)}</summary>
+          <ul class="plain">${becauseTexts(because, 'failed', view).map((text) => html`<li>${text}</li>`)}</ul>
+        </details>`)}
+    </section>
+  `;
+}
+
+function answersTemplate({ answers, path, voice, change }: ResultView) {
+  const { words } = voice;
+  return html`
+    <section class="close" part="answers">
+      <h3>${words.result.answersHeading}</h3>
+      <dl class="answers">${path.map((id) => html`
+        <div>
+          <dt>${words.questions[id].ask}</dt>
+          <dd>${sayAnswer(id, answers, voice) ?? html`<span class="lesser">${words.result.notSaid}</span>`}</dd>
+          <dd><button class="text" type="button" @click=${() => change(id)} aria-label=${words.result.changeHidden(words.questions[id].ask)}>${words.result.change}</button></dd>
+        </div>`)}</dl>
+    </section>
+  `;
+}
+
+function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
+  const { words } = voice;
+  const terms = catalogue.dealer.terms?.[words.language]?.guidance ?? words.guidance;
+  const tasks: Readonly<Record<string, string>> = words.tasks;
+  return html`
+    <section class="close" part="cautions">
+      <h3>${words.result.cautionsHeading}</h3>
+      <ul class="plain">${shortlist.cautions.map(({ id, about = '' }) => html`<li>${words.cautions[id as keyof typeof words.cautions](tasks[about] ?? about)}</li>`)}</ul>
+    </section>
+    <section class="terms" part="terms">
+      <h4>${words.result.termsHeading}</h4>
+      <p>${terms}</p>
+      <p class="lesser">${words.result.asOf(new Intl.DateTimeFormat(voice.reader.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(shortlist.catalogue.asOf)))}</p>
+    </section>
+  `;
+}
+
+function contactTemplate({ catalogue: { dealer }, voice }: ResultView) {
+  const ways = [
+    dealer.phone ? html`<a href="tel:${dealer.phone.replaceAll(/[^+\d]/g, '')}">${dealer.phone}</a>` : undefined,
+    dealer.email ? html`<a href="mailto:${dealer.email}">${dealer.email}</a>` : undefined,
+  ].filter((way) => way !== undefined);
+  if (ways.length === 0) return nothing;
+  return html`<p part="contact"><strong>${voice.words.result.contact}:</strong> ${dealer.name}${ways.map((way) => html` · ${way}`)}</p>`;
+}
+
+/** The result: what is not cleared first, then the machines with reasons, and why not the others. */
+export function resultTemplate(view: ResultView) {
+  const { shortlist, voice, all } = view;
+  const { result, wizard } = voice.words;
+  const { shortlist: standing, askDealer } = shortlist;
+  const shown = all ? standing : standing.slice(0, firstShown);
+  const more = standing.length - shown.length;
+  return html`
+    <div class="stack" part="result">
+      <div class="close">
+        <h2 id="heading" tabindex="-1">${result.title}</h2>
+        <p>${standing.length > 0 ? result.standing(standing.length) : result.none}</p>
+      </div>
+      ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}
+      ${notClearedTemplate(view)}
+      ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
+      ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
+      ${askDealer.length > 0 ? html`
+        <section class="stack" part="ask-dealer">
+          <div class="close"><h3>${result.askHeading}</h3><p>${result.askExplained}</p></div>
+          ${repeat(askDealer, ({ machine }) => machine, (entry) => machineTemplate(entry, false, view))}
+        </section>` : nothing}
+      ${changesTemplate(view)}
+      ${ruledOutTemplate(view)}
+      ${contactTemplate(view)}
+      ${cautionsTemplate(view)}
+      ${answersTemplate(view)}
+      <div class="actions apart">
+        <button class="text" type="button" @click=${view.clear}>${wizard.startAgain}</button>
+        ${view.canUndo ? html`<button class="text" type="button" @click=${view.restore}>${wizard.undoStartAgain}</button>` : nothing}
+      </div>
+    </div>
+  `;
+}

@@ -1,0 +1,230 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Field, Question } from '../answers/questions.ts';
+import { readTyped, type Typing } from '../answers/read-typed.ts';
+import type { AnswersDocument } from '../answers/schema.ts';
+import type { Voice } from '../reasons/say.ts';
+import type { QuestionWords } from '../reasons/words/words.ts';
+import { kindOfUnit, toSi, type Amount, type Unit } from '../units/quantity.ts';
+import { showAmount, showTyped } from '../units/show.ts';
+import type { Box, Boxes, StepFault } from './box.ts';
+import { sayFault } from './say-fault.ts';
+
+export interface StepView {
+  question: Question;
+  answers: AnswersDocument;
+  boxes: Boxes;
+  faults: readonly StepFault[];
+  voice: Voice;
+  typing: Typing;
+  progress: { now: number; atMost: number | undefined };
+  /** How many machines still stand, for the line below the question. */
+  standing: string;
+  canGoBack: boolean;
+  change(at: string, box: Box): void;
+  submit(): void;
+  unsure(): void;
+  back(): void;
+  seeResult(): void;
+}
+
+const fieldId = (at: string) => `field-${at.replaceAll('.', '-')}`;
+
+/** The control a fault's link leads to: the first one of its field. */
+export const controlOf = (root: ShadowRoot, at: string) => root.querySelector<HTMLElement>(`[data-field="${at}"]`);
+
+const wordsOf = (question: Question, { words }: Voice): QuestionWords => words.questions[question.id as keyof typeof words.questions];
+
+function describedBy(at: string, hint: boolean, fault: boolean) {
+  const ids = [...(hint ? [`${fieldId(at)}-hint`] : []), ...(fault ? [`${fieldId(at)}-fault`] : [])];
+  return ids.length > 0 ? ids.join(' ') : nothing;
+}
+
+/** Options of tasks and wishes take their words from the lists of those. */
+function optionWords(field: Field, option: string, view: StepView): { label: string; hint: string | undefined } {
+  const { words } = view.voice;
+  const own = wordsOf(view.question, view.voice).fields[field.at];
+  const tasks = view.question.id === 'musts' ? words.questions.tasks.fields.tasks?.options : undefined;
+  const wishes: Readonly<Record<string, string>> = words.wishes;
+  return {
+    label: own?.options?.[option] ?? tasks?.[option] ?? wishes[option] ?? option,
+    hint: own?.hints?.[option],
+  };
+}
+
+function optionTemplate(field: Field, option: string, type: 'radio' | 'checkbox', first: boolean, view: StepView) {
+  const box = view.boxes[field.at] ?? {};
+  const { label, hint } = optionWords(field, option, view);
+  const ticked = box.ticked ?? [];
+  const checked = type === 'radio' ? box.chosen === option : ticked.includes(option);
+  const changed = () =>
+    view.change(field.at, type === 'radio'
+      ? { ...box, chosen: option }
+      : { ...box, ticked: checked ? ticked.filter((each) => each !== option) : [...ticked, option] });
+  return html`
+    <label class="option">
+      <input type=${type} name=${fieldId(field.at)} value=${option} .checked=${checked} data-field=${first ? field.at : nothing} @change=${changed} />
+      <span>${label}${hint ? html`<span class="hint">${hint}</span>` : nothing}</span>
+    </label>
+  `;
+}
+
+function echoOf(field: Field, typed: string, { typing, voice }: StepView): string {
+  const read = readTyped(field, typed, typing);
+  if ('fault' in read || read.value === undefined) return '';
+  const amount = read.value as Amount | { value: number; currency: string } | number;
+  if (typeof amount === 'number') return '';
+  if ('currency' in amount) return voice.words.wizard.understood(showAmount(amount.value, 'money', voice.reader));
+  const si = toSi({ value: amount.value, unit: amount.unit as Unit });
+  const other = showAmount(si, siUnit(amount.unit), { ...voice.reader, units: typing.units === 'us' ? 'metric' : 'us' });
+  return voice.words.wizard.understood(`${showTyped(amount, voice.reader)} (${other})`);
+}
+
+const siUnit = (unit: string) => ({ mass: 'kg', length: 'm', area: 'm2', time: 's', angle: 'rad' } as Record<string, string>)[kindOfUnit(unit) ?? ''] ?? unit;
+
+function textTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, unit: string | undefined) {
+  const box = view.boxes[field.at] ?? {};
+  const { words, reader } = view.voice;
+  const said = unit ? words.wizard.typeHint(reader.unitWords[unit] ?? unit) : undefined;
+  const typed = (event: Event) => view.change(field.at, { ...box, typed: (event.target as HTMLInputElement).value });
+  return html`
+    <div class="close field">
+      <label for=${fieldId(field.at)}>${label}${said ? html` <span class="lesser">(${said})</span>` : nothing}</label>
+      ${hint ? html`<p class="hint" id="${fieldId(field.at)}-hint">${hint}</p>` : nothing}
+      <input
+        type="text" id=${fieldId(field.at)} data-field=${field.at} inputmode=${field.control === 'money' || field.control === 'number' ? 'decimal' : 'text'}
+        autocomplete="off" spellcheck="false" .value=${box.typed ?? ''} @input=${typed}
+        aria-describedby=${describedBy(field.at, hint !== undefined, fault !== undefined)} aria-invalid=${fault ? 'true' : nothing}
+      />
+      <p class="echo">${echoOf(field, box.typed ?? '', view)}</p>
+    </div>
+  `;
+}
+
+function orderTemplate(field: Extract<Field, { control: 'order' }>, view: StepView) {
+  const { words } = view.voice;
+  const ticked = view.boxes[field.at]?.ticked ?? [];
+  const places = Array.from({ length: field.places }, (_, place) => place);
+  const chosen = (place: number) => (event: Event) => {
+    const next = places.map((each) => ticked[each] ?? '');
+    next[place] = (event.target as HTMLSelectElement).value;
+    view.change(field.at, { ticked: next });
+  };
+  return html`<div class="stack">${places.map((place) => html`
+    <div class="close field">
+      <label for="${fieldId(field.at)}-${place}">${words.wizard.place(place + 1)}</label>
+      <select id="${fieldId(field.at)}-${place}" data-field=${place === 0 ? field.at : nothing} @change=${chosen(place)}>
+        <option value="" ?selected=${!ticked[place]}>${words.wizard.nothingChosen}</option>
+        ${field.options.map((option) => html`
+          <option value=${option} ?selected=${ticked[place] === option} ?disabled=${ticked.includes(option) && ticked[place] !== option}>
+            ${words.criteria[option as keyof typeof words.criteria]}
+          </option>`)}
+      </select>
+    </div>`)}</div>`;
+}
+
+function controlTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, alone: boolean): TemplateResult {
+  const { words } = view.voice;
+  const group = (options: readonly string[], type: 'radio' | 'checkbox') => html`
+    <fieldset aria-labelledby=${alone ? 'heading' : nothing} aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
+      ${alone ? nothing : html`<legend>${label}</legend>`}
+      <div class="options">${options.map((option, index) => optionTemplate(field, option, type, index === 0, view))}</div>
+    </fieldset>
+  `;
+  switch (field.control) {
+    case 'choice':
+      return group(field.options, 'radio');
+    case 'yes-no':
+      return html`
+        <fieldset aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
+          <legend>${label}</legend>
+          <div class="options">${(['yes', 'no'] as const).map((each, index) => html`
+            <label class="option">
+              <input type="radio" name=${fieldId(field.at)} value=${each} .checked=${view.boxes[field.at]?.chosen === each}
+                data-field=${index === 0 ? field.at : nothing} @change=${() => view.change(field.at, { chosen: each })} />
+              <span>${words.wizard[each]}</span>
+            </label>`)}</div>
+        </fieldset>`;
+    case 'several':
+      return group(field.options(view.answers), 'checkbox');
+    case 'order':
+      return orderTemplate(field, view);
+    case 'choice-or-quantity': {
+      const open = view.boxes[field.at]?.chosen === field.opens;
+      return html`
+        ${group(field.options, 'radio')}
+        ${open ? html`<div class="inset">${textTemplate(field, label, hint, fault, view, field[view.typing.units])}</div>` : nothing}
+      `;
+    }
+    case 'quantity':
+      return textTemplate(field, label, hint, fault, view, field[view.typing.units]);
+    default:
+      return textTemplate(field, label, hint, fault, view, field.control === 'money' ? view.typing.currency : undefined);
+  }
+}
+
+function fieldTemplate(field: Field, view: StepView) {
+  const { fields } = view.question;
+  const { label = '', hint } = wordsOf(view.question, view.voice).fields[field.at] ?? {};
+  const fault = view.faults.find(({ at }) => at === field.at);
+  return html`
+    <div class="close ${fault ? 'wrong' : ''}">
+      ${fault ? html`<p class="fault" id="${fieldId(field.at)}-fault">${sayFault(fault, field, view.question, view.voice)}</p>` : nothing}
+      ${controlTemplate(field, label, hint, fault, view, fields.length === 1)}
+    </div>
+  `;
+}
+
+/** The faults of a step in one place, each leading to its field; takes the focus when it appears. */
+function summaryTemplate({ faults, question, voice }: StepView) {
+  if (faults.length === 0) return nothing;
+  const lead = (at: string) => (event: Event) => {
+    event.preventDefault();
+    controlOf((event.target as HTMLElement).getRootNode() as ShadowRoot, at)?.focus();
+  };
+  return html`
+    <div class="summary" tabindex="-1" id="summary" part="fault-summary">
+      <div role="alert">
+        <h3>${voice.words.wizard.thereIsAProblem}</h3>
+        <ul>${faults.map((fault) => {
+          const field = question.fields.find(({ at }) => at === fault.at)!;
+          return html`<li><a href="#${fieldId(fault.at)}" @click=${lead(fault.at)}>${sayFault(fault, field, question, voice)}</a></li>`;
+        })}</ul>
+      </div>
+    </div>
+  `;
+}
+
+/** One step of the guide: its question, why it is asked, the boxes, and the ways on. */
+export function stepTemplate(view: StepView) {
+  const { question, voice, progress: { now, atMost } } = view;
+  const { wizard } = voice.words;
+  const { ask, why, hint } = wordsOf(question, voice);
+  const submitted = (event: Event) => {
+    event.preventDefault();
+    view.submit();
+  };
+  return html`
+    <form class="stack narrow" novalidate @submit=${submitted} part="question">
+      <div class="progress" part="progress">
+        <span>${atMost === undefined ? wizard.stepOnly(now) : wizard.step(now, atMost)}</span>
+        ${atMost === undefined ? nothing : html`<div class="dimension" aria-hidden="true"><span .style=${`inline-size:${(100 * now) / atMost}%`}></span></div>`}
+      </div>
+      ${summaryTemplate(view)}
+      <div class="close">
+        <h2 id="heading" tabindex="-1">${ask}</h2>
+        ${hint ? html`<p class="hint">${hint}</p>` : nothing}
+        <details><summary>${wizard.why}</summary><p>${why}</p></details>
+      </div>
+      ${question.fields.map((field) => fieldTemplate(field, view))}
+      <div class="actions">
+        <button class="main" type="submit" part="continue">${wizard.next}</button>
+        <button type="button" @click=${view.unsure}>${wizard.notSure}</button>
+      </div>
+      <div class="actions apart">
+        ${view.canGoBack ? html`<button class="text" type="button" @click=${view.back}>${wizard.back}</button>` : nothing}
+        <button class="text" type="button" @click=${view.seeResult}>${wizard.seeResult}</button>
+        <span class="lesser">${view.standing}</span>
+      </div>
+    </form>
+  `;
+}
