@@ -4,7 +4,7 @@
  */
 import { implement } from '../catalogue/schema.ts';
 import { amount, money } from '../documents/parts.ts';
-import { z } from '../zod.ts';
+import * as z from '../zod.ts';
 
 export const answersFormat = 'acre-to-axle/answers/1';
 

@@ -3,7 +3,7 @@
  * the published JSON Schema is generated from it. Every figure is optional: absent means unknown.
  */
 import { amount, id, money, share, year } from '../documents/parts.ts';
-import { z } from '../zod.ts';
+import * as z from '../zod.ts';
 
 export const catalogueFormat = 'acre-to-axle/catalogue/1';
 

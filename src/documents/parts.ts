@@ -1,4 +1,4 @@
-import { z } from '../zod.ts';
+import * as z from '../zod.ts';
 import { unitsOf, type Kind, type UnitOf } from '../units/quantity.ts';
 
 /** `{ value, unit }` with any unit of the kind; never negative, for nothing we weigh or measure is. */

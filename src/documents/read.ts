@@ -1,4 +1,4 @@
-import { z } from '../zod.ts';
+import * as z from '../zod.ts';
 import { placeOf, shown, type Fault, type Path } from './fault.ts';
 import { nearest } from './nearest.ts';
 import { expectation, keysAt, schemasAt, wordsAt, type Schema } from './shape.ts';

@@ -1,4 +1,4 @@
-import type { z } from '../zod.ts';
+import type * as z from '../zod.ts';
 import type { Path } from './fault.ts';
 
 /** The little of a Zod definition that a fault's words are made from. */

@@ -3,7 +3,7 @@
  * and figures in SI (money in the dealer's currency), never words and never formatted numbers.
  */
 import { criteria, taskIds } from '../answers/schema.ts';
-import { z } from '../zod.ts';
+import * as z from '../zod.ts';
 
 export const shortlistFormat = 'acre-to-axle/shortlist/1';
 

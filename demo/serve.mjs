@@ -1,0 +1,47 @@
+/** Serves the demo's pages with the built widget: the same files an embedder would put on his site. */
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const demo = fileURLToPath(new URL('.', import.meta.url));
+const widget = fileURLToPath(new URL('../dist/widget/', import.meta.url));
+
+const types = {
+  '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8', '.svg': 'image/svg+xml', '.png': 'image/png',
+};
+
+/** The file behind a path, or undefined where the path leads outside. */
+function fileOf(path) {
+  const clean = normalize(decodeURIComponent(path === '/' ? '/index.html' : path));
+  const [root, rest] = clean.startsWith(`${sep}widget${sep}`) ? [widget, clean.slice('/widget'.length)] : [demo, clean];
+  const file = join(root, rest);
+  return file.startsWith(root) ? file : undefined;
+}
+
+/**
+ * @param port  0 for any that is free
+ * @returns {Promise<{ address: string, close: () => Promise<void> }>}
+ */
+export async function serve(port = 0) {
+  const server = createServer(async (request, response) => {
+    try {
+      const file = fileOf(new URL(request.url ?? '/', 'http://demo').pathname);
+      if (!file || !(await stat(file)).isFile()) throw new Error('no such file');
+      response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store' });
+      createReadStream(file).pipe(response);
+    } catch {
+      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found\n');
+    }
+  });
+  await new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, '127.0.0.1', resolve);
+  });
+  return {
+    address: `http://127.0.0.1:${server.address().port}/`,
+    close: () => new Promise((resolve) => server.close(resolve)),
+  };
+}

@@ -1,0 +1,13 @@
+/** One command from a fresh clone to the demo dealer's page: installs, builds, serves, prints the address. */
+import { install, run } from './setup.mjs';
+
+await install();
+run('npm', ['run', '--silent', 'build']);
+const { serve } = await import('./serve.mjs');
+const wanted = Number(process.env.PORT ?? 4173);
+const { address } = await serve(wanted).catch((trouble) => {
+  if (trouble.code !== 'EADDRINUSE') throw trouble;
+  console.log(`Port ${wanted} is taken; another is used.`);
+  return serve(0);
+});
+console.log(`\nThe demo dealer's page is at ${address}\nStop it with Ctrl+C.`);
