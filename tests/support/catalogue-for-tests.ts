@@ -111,7 +111,7 @@ const rows: readonly Row[] = [
   },
   {
     frame: 'small', tier: 'standard', years: 2010, width: 54, mass: 2170, grossMass: 4600, wheelbase: 63, rearTrack: 43, centreOfMass: 25, pivot: 16,
-    length: 108, ropsUp: 90, turning: 8.6, power: 31, ptoPower: 24, hitchLift: 1150, loaderLift: 1050, loaderMass: 620, loaderHeight: 83,
+    length: 108, ropsUp: 90, turning: 8.6, power: 33, ptoPower: 26, hitchLift: 1150, loaderLift: 1050, loaderMass: 620, loaderHeight: 83,
     midPto: 'option', decks: [60, 72], mowerLift: 'independent', backhoe: { availability: 'field-kit', depth: 90 }, rich: false, factoryCab: false, reverser: false,
     prices: [20_500, 17_000, 12_500],
   },
