@@ -17,6 +17,8 @@ export interface JsonReading {
   document: { value: unknown } | undefined;
   faults: PlacedFault[];
   placed(fault: Fault): PlacedFault;
+  /** The same for a fault that is the key itself, not what stands behind it. */
+  placedKey(fault: Fault): PlacedFault;
   positionOf(fault: PlacedFault): Position;
 }
 
@@ -86,6 +88,7 @@ function tooDeepAt(text: string): number | undefined {
 /** Where each place of the document stands in its text, and which keys stand there twice. */
 function surveyed(root: Node) {
   const offsets = new Map<string, number>();
+  const keyOffsets = new Map<string, number>();
   const twice: PlacedFault[] = [];
   const walk = (node: Node, path: readonly (string | number)[]) => {
     offsets.set(placeOf(path), node.offset);
@@ -97,11 +100,12 @@ function surveyed(root: Node) {
       const inside = [...path, key!.value as string];
       if (keys.has(key!.value)) twice.push({ offset: key!.offset, place: placeOf(inside), read: `the key ${shown(key!.value)} a second time`, expected: 'each key once' });
       keys.add(key!.value);
+      keyOffsets.set(placeOf(inside), key!.offset);
       if (value) walk(value, inside);
     }
   };
   walk(root, []);
-  return { offsets, twice };
+  return { offsets, keyOffsets, twice };
 }
 
 /** The place that holds a place: `a.b` for `a.b[3]`, `a` for `a.b`. */
@@ -117,23 +121,26 @@ function positionIn(text: string, offset: number): Position {
   return { line: lineOf(text, offset), column: offset - start + 1 };
 }
 
+type Offsets = ReadonlyMap<string, number>;
+
 /** Reads a text as JSON. Never throws. */
 export function readJson(text: string): JsonReading {
-  const reading = (document: JsonReading['document'], faults: PlacedFault[], offsets: ReadonlyMap<string, number> = new Map()): JsonReading => ({
+  const reading = (document: JsonReading['document'], faults: PlacedFault[], offsets: Offsets, keyOffsets: Offsets): JsonReading => ({
     document,
     faults,
     placed: (fault) => ({ ...fault, offset: offsetAt(fault.place, offsets) }),
+    placedKey: (fault) => ({ ...fault, offset: keyOffsets.get(fault.place) ?? offsetAt(fault.place, offsets) }),
     positionOf: ({ offset }) => positionIn(text, offset),
   });
+  const noJson = (faults: PlacedFault[]) => reading(undefined, faults, new Map(), new Map());
 
   const tooDeep = tooDeepAt(text);
   if (tooDeep !== undefined) {
-    const fault = { offset: tooDeep, place: '', read: `brackets more than ${deepest} deep`, expected: 'a document that nests less deep' };
-    return reading(undefined, [fault]);
+    return noJson([{ offset: tooDeep, place: '', read: `brackets more than ${deepest} deep`, expected: 'a document that nests less deep' }]);
   }
   const errors: ParseError[] = [];
   const root = parseTree(text, errors, { disallowComments: true });
-  if (!root || errors.length > 0) return reading(undefined, syntaxFaults(text, errors));
-  const { offsets, twice } = surveyed(root);
-  return reading({ value: JSON.parse(text) as unknown }, twice, offsets);
+  if (!root || errors.length > 0) return noJson(syntaxFaults(text, errors));
+  const { offsets, keyOffsets, twice } = surveyed(root);
+  return reading({ value: JSON.parse(text) as unknown }, twice, offsets, keyOffsets);
 }

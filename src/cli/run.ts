@@ -29,7 +29,7 @@ async function runCommand(io: Io): Promise<ExitCode> {
     return 0;
   }
   const command = commands.find(({ name }) => name === first);
-  if (!command) return refuse(io, wrongWord(first.startsWith('-') ? 'option' : 'command', first, first.startsWith('-') ? ['--help', '--version'] : commands.map(({ name }) => name)));
+  if (!command) return refuse(io, wrongWord('command', first, [...commands.map(({ name }) => name), '--help', '--version']));
   const given = readArguments(command, behind);
   if (given === 'help') {
     helpOf(command).forEach(io.out);

@@ -1,14 +1,21 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const { version } = JSON.parse(readFileSync(here('../../package.json'), 'utf8')) as { version: string };
 
 /** The command line as one file for Node, dependencies bundled in: it starts faster and needs no install. */
 export default defineConfig({
+  publicDir: false,
+  define: { VERSION: JSON.stringify(version) },
   build: {
     target: 'node20',
     ssr: true,
-    outDir: new URL('../../dist/cli', import.meta.url).pathname,
+    outDir: here('../../dist/cli'),
     emptyOutDir: true,
     rollupOptions: {
-      input: new URL('main.ts', import.meta.url).pathname,
+      input: here('main.ts'),
       output: { entryFileNames: 'acre-to-axle.js', banner: '#!/usr/bin/env node' },
     },
   },

@@ -4,6 +4,7 @@ import type { Words } from '../reasons/words/words.ts';
 /** English comes with the widget; any other language is fetched when it is asked for. */
 const languages: Readonly<Record<string, () => Promise<Words>>> = {
   en: async () => en,
+  de: async () => (await import('../reasons/words/de.ts')).de,
 };
 
 /** The languages there are, by their tag. */

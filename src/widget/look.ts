@@ -76,8 +76,8 @@ export const look = css`
   .field > label { font-weight: 650; }
   .hint, .lesser { color: var(--muted); }
   .hint { font-size: 0.95em; }
-  .stack { display: grid; gap: 1.1rem; }
-  .close { display: grid; gap: 0.5rem; }
+  .stack { display: grid; gap: 1.1rem; align-content: start; }
+  .close { display: grid; gap: 0.5rem; align-content: start; }
 
   /* Progress as a dimension line: how far of how much. */
   .progress { display: grid; gap: 0.4rem; color: var(--muted); font-size: 0.95em; }
@@ -141,6 +141,7 @@ export const look = css`
   .price strong { font-size: 1.1rem; }
   .body { padding: 1rem; display: grid; gap: 1rem; }
   .points { list-style: none; padding: 0; }
+  .lead { font-size: 1.15rem; }
   .points li { display: grid; grid-template-columns: 1.4rem 1fr; gap: 0.4rem; }
   .points li::before { content: attr(data-mark); font-weight: 700; text-align: center; }
   .points .against::before, .points .caution::before { color: var(--alert); }

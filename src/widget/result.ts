@@ -269,6 +269,12 @@ function contactTemplate({ catalogue: { dealer }, voice }: ResultView) {
   return html`<p part="contact"><strong>${voice.words.result.contact}:</strong> ${dealer.name}${ways.map((way) => html` · ${way}`)}</p>`;
 }
 
+/** The answer in a line: which frame size, and which trim. */
+function leadTemplate({ shortlist: { shortlist: [first] }, catalogue, voice }: ResultView) {
+  const machine = catalogue.machines.find(({ id }) => id === first?.machine);
+  return machine ? html`<p class="lead"><strong>${voice.words.result.lead(voice.nameOf(machine.frame), voice.words.tiers[machine.tier])}</strong></p>` : nothing;
+}
+
 /** The result: what is not cleared first, then the machines with reasons, and why not the others. */
 export function resultTemplate(view: ResultView) {
   const { shortlist, voice, all } = view;
@@ -280,6 +286,7 @@ export function resultTemplate(view: ResultView) {
     <div class="stack" part="result">
       <div class="close">
         <h2 id="heading" tabindex="-1">${result.title}</h2>
+        ${leadTemplate(view)}
         <p>${standing.length > 0 ? result.standing(standing.length) : result.none}</p>
       </div>
       ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}

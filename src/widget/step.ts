@@ -63,7 +63,7 @@ function optionTemplate(field: Field, option: string, type: 'radio' | 'checkbox'
   return html`
     <label class="option">
       <input type=${type} name=${fieldId(field.at)} value=${option} .checked=${checked} data-field=${first ? field.at : nothing} @change=${changed} />
-      <span>${label}${hint ? html`<span class="hint">${hint}</span>` : nothing}</span>
+      <span><span>${label}</span>${hint ? html` <span class="hint">${hint}</span>` : nothing}</span>
     </label>
   `;
 }

@@ -36,8 +36,8 @@ export const item = (mark: string, text: string, indent = 0) =>
   paragraph(text, indent + mark.length + 1, `${' '.repeat(indent)}${mark} `);
 
 export const heading = (text: string) => {
-  const [line = ''] = paragraph(text);
-  return ['', line, '-'.repeat(widthOf(line))];
+  const lines = paragraph(text);
+  return ['', ...lines, '-'.repeat(Math.max(...lines.map(widthOf)))];
 };
 
 /** Rows whose cells stand below each other; the first column from the left, the others from the right. */

@@ -486,6 +486,7 @@ export const en: Words = {
   result: {
     title: 'What fits your work',
     none: 'No machine in this line-up meets all of that. Below you see why, and what would change it.',
+    lead: (frame, tier) => `Best for your work: ${frame}, ${tier}.`,
     standing: (count) => (count === 1 ? 'One machine meets all your musts.' : `${count} machines meet all your musts, best first by what matters to you.`),
     notClearedHeading: 'Not cleared yet',
     moreMachines: (count) => (count === 1 ? 'Show one more machine' : `Show ${count} more machines`),

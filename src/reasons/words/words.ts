@@ -110,6 +110,8 @@ export interface Words {
   result: {
     title: string;
     none: string;
+    /** The answer in a line, from the name of a frame and the words of a trim. */
+    lead(frame: string, tier: string): string;
     standing(count: number): string;
     notClearedHeading: string;
     moreMachines(count: number): string;

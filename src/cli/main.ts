@@ -1,0 +1,24 @@
+import { createReadStream } from 'node:fs';
+import { bytesOf } from './bytes-of.ts';
+import { run } from './run.ts';
+
+/** Put in by the build, from package.json. */
+declare const VERSION: string;
+
+/** A reader that has seen enough (`| head`) is no fault; a full disk is. */
+function onBrokenOutput(error: NodeJS.ErrnoException) {
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`acre-to-axle: the output can’t be written (${error.code ?? error.message})\n`);
+  process.exit(70);
+}
+process.stdout.on('error', onBrokenOutput);
+process.stderr.on('error', () => process.exit());
+
+process.exitCode = await run({
+  argv: process.argv.slice(2),
+  version: VERSION,
+  readFile: (path) => bytesOf(createReadStream(path)),
+  readStdin: () => bytesOf(process.stdin),
+  out: (line) => process.stdout.write(`${line}\n`),
+  err: (line) => process.stderr.write(`${line}\n`),
+});

@@ -1,0 +1,67 @@
+import { readAnswers } from '../answers/read-answers.ts';
+import { taskIds, type AnswersDocument } from '../answers/schema.ts';
+import { readCatalogue } from '../catalogue/read-catalogue.ts';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { shown, type Fault } from '../documents/fault.ts';
+import { nearest } from '../documents/nearest.ts';
+import { complaintLine, faultLine } from './fault-line.ts';
+import type { Io } from './io.ts';
+import { kindOf, type Kind } from './kind.ts';
+import { readJson } from './read-json.ts';
+import { readText } from './read-text.ts';
+
+export type OurDocument =
+  | { kind: 'catalogue'; value: CatalogueDocument; warnings: readonly string[] }
+  | { kind: 'answers'; value: AnswersDocument; unknownTasks: readonly string[] };
+
+/** A file read as one of our documents: each of its faults a line ready to print. */
+export interface DocumentReading {
+  document: OurDocument | undefined;
+  faults: readonly string[];
+  /** What this version doesn't know: a fault to whoever writes the file, no hindrance to whoever reckons with it. */
+  unknown: readonly string[];
+}
+
+/** Tasks of a newer version, where they stand in the answers. */
+function unknownTaskFaults(value: unknown, unknownTasks: readonly string[]): Fault[] {
+  const { tasks } = value as { tasks?: unknown };
+  if (!Array.isArray(tasks)) return [];
+  return (tasks as ({ task?: unknown } | null)[]).flatMap((each, index) => {
+    const task = each?.task;
+    if (typeof task !== 'string' || !unknownTasks.includes(task)) return [];
+    const near = nearest(task, taskIds);
+    return [{ place: `tasks[${index}].task`, read: shown(task), expected: 'a task this version knows', ...(near && { nearest: near }) }];
+  });
+}
+
+function readAs(kind: Kind, value: unknown) {
+  if (kind === 'catalogue') {
+    const { value: read, faults, unknownKeys, warnings } = readCatalogue(value);
+    return { document: read && { kind, value: read, warnings }, faults, unknownKeys, unknownTasks: [] };
+  }
+  const { value: read, faults, unknownKeys, unknownTasks } = readAnswers(value);
+  return { document: read && { kind, value: read, unknownTasks }, faults, unknownKeys, unknownTasks: unknownTaskFaults(value, unknownTasks) };
+}
+
+/** Reads a file, or standard input for `-`, as one of some kinds of document. */
+export async function readDocumentFile(path: string, among: readonly Kind[], io: Io): Promise<DocumentReading> {
+  const nothing = (...faults: string[]): DocumentReading => ({ document: undefined, faults, unknown: [] });
+  const text = await readText(path, io);
+  if ('complaint' in text) return nothing(complaintLine(path, text.complaint));
+
+  const json = readJson(text.text);
+  const line = (fault: Fault & { offset: number }) => faultLine(path, fault, json);
+  if (!json.document) return nothing(...json.faults.map(line));
+  const { value } = json.document;
+  const kind = kindOf(value, among);
+  if ('fault' in kind) return nothing(...json.faults.map(line), line(json.placed(kind.fault)));
+
+  const { document, faults, unknownKeys, unknownTasks } = readAs(kind.kind, value);
+  const inOrder = (placed: (Fault & { offset: number })[]) => placed.sort((a, b) => a.offset - b.offset).map(line);
+  const all = [...json.faults, ...faults.map(json.placed)];
+  return {
+    document: all.length === 0 ? document : undefined,
+    faults: inOrder(all),
+    unknown: inOrder([...unknownKeys.map(json.placedKey), ...unknownTasks.map(json.placed)]),
+  };
+}

@@ -1,0 +1,56 @@
+import { sayAddition } from '../../reasons/say.ts';
+import type { AdditionEntry, PackageEntry } from '../../reasons/schema.ts';
+import { showAmount } from '../../units/show.ts';
+import { cliWords } from '../words.ts';
+import { item, paragraph } from './layout.ts';
+import type { Scene } from './scene.ts';
+
+const money = (value: number, { voice }: Scene) => showAmount(value, 'money', voice.reader);
+const range = (low: number, high: number, scene: Scene) => scene.voice.words.result.packageRange(money(low, scene), money(high, scene));
+
+/** The price of a package in words. */
+export function priceOf({ price, unpriced }: PackageEntry, scene: Scene): string {
+  const { result } = scene.voice.words;
+  if (!price) return result.priceUnknown;
+  const known = price.low === price.high ? result.packageFrom(money(price.low, scene)) : range(price.low, price.high, scene);
+  return unpriced.length > 0 ? `${known}, ${result.pricePlus}` : known;
+}
+
+/** An implement is left out of the price of a buyer who asked for it without. */
+const isCounted = ({ what }: AdditionEntry, { answers }: Scene) =>
+  what !== 'implement' || !answers.budget?.includes || answers.budget.includes.includes('implements');
+
+function addition(entry: AdditionEntry, unpriced: readonly AdditionEntry[], scene: Scene): string[] {
+  const { words } = scene.voice;
+  const asked = unpriced.some(({ what, id }) => what === entry.what && id === entry.id);
+  const parts = [
+    ...(entry.price === undefined ? [] : [money(entry.price, scene)]),
+    ...(entry.labourHours ? [cliWords.fittingHours(words.result.hours(String(entry.labourHours)))] : []),
+    ...(asked ? [cliWords.askPrice] : []),
+    ...(isCounted(entry, scene) ? [] : [cliWords.notCounted]),
+  ];
+  return item('-', `${sayAddition(entry, scene.voice)}${parts.length > 0 ? `: ${parts.join(', ')}` : ''}`, 3);
+}
+
+/** Labour of all that is fitted, so that the parts of a price add up to it. */
+function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
+  const rate = scene.catalogue.dealer.labourRate?.value;
+  const hours = additions.filter((each) => isCounted(each, scene)).reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
+  if (rate === undefined || hours === 0) return [];
+  const { hours: inWords } = scene.voice.words.result;
+  return item('-', cliWords.fitting(inWords(String(hours)), money(rate, scene), money(hours * rate, scene)), 3);
+}
+
+/** What machine and additions cost together, and what each of them adds. */
+export function packageLines({ price, additions, unpriced, ...rest }: PackageEntry, scene: Scene): string[] {
+  const { result, list } = scene.voice.words;
+  const { includes } = scene.answers.budget ?? {};
+  const alone = price && (price.machineLow === price.machineHigh ? money(price.machineLow, scene) : range(price.machineLow, price.machineHigh, scene));
+  return [
+    ...paragraph(`${result.package}: ${priceOf({ ...rest, price, additions, unpriced }, scene)}`, 3),
+    ...(alone && additions.length > 0 ? item('-', result.machineAlone(alone), 3) : []),
+    ...additions.flatMap((entry) => addition(entry, unpriced, scene)),
+    ...fitting(additions, scene),
+    ...(includes ? paragraph(cliWords.includes(list(includes.map((each) => cliWords.included[each]))), 3) : []),
+  ];
+}

@@ -1,0 +1,19 @@
+import type { AnswersDocument } from '../../answers/schema.ts';
+import type { CatalogueDocument, MachineDocument, UnitDocument } from '../../catalogue/schema.ts';
+import type { Voice } from '../../reasons/say.ts';
+import type { Shortlist } from '../../reasons/schema.ts';
+import type { Notes } from './notes.ts';
+
+/** All that the parts of a sheet are made from. */
+export interface Scene {
+  result: Shortlist;
+  catalogue: CatalogueDocument;
+  answers: AnswersDocument;
+  voice: Voice;
+  notes: Notes;
+  /** Ids of the needs that tell the machines apart. */
+  decisive: ReadonlySet<string>;
+}
+
+export const machineOf = ({ catalogue }: Scene, id: string): MachineDocument => catalogue.machines.find((each) => each.id === id)!;
+export const unitOf = ({ catalogue }: Scene, id: string): UnitDocument => catalogue.units!.find((each) => each.id === id)!;

@@ -1,0 +1,44 @@
+import { sayBecause, sayReason } from '../../reasons/say.ts';
+import type { Entry, UnitEntry } from '../../reasons/schema.ts';
+import type { TaskId } from '../../answers/schema.ts';
+import { showAmount } from '../../units/show.ts';
+import { item, paragraph } from './layout.ts';
+import { priceOf } from './package.ts';
+import { unitOf, type Scene } from './scene.ts';
+
+/** Year, hours and price of a unit, as far as they are known. */
+export function unitFacts(id: string, scene: Scene): string {
+  const { year, hours, price } = unitOf(scene, id);
+  const { words, reader } = scene.voice;
+  return [
+    ...(year === undefined ? [] : [String(year)]),
+    ...(hours === undefined ? [] : [words.result.hours(new Intl.NumberFormat(reader.locale).format(hours))]),
+    ...(price === undefined ? [] : [showAmount(price.value, 'money', reader)]),
+  ].join(', ');
+}
+
+export const taskOfNeed = ({ result }: Scene, id: string): TaskId | undefined => result.needs.find((need) => need.id === id)?.task;
+
+type Told = Pick<Entry, 'unit' | 'because'>;
+
+function unitLines({ unit, verdict, because, reasons, ...entry }: UnitEntry, told: Told, scene: Scene): string[] {
+  const { words } = scene.voice;
+  const facts = unitFacts(unit, scene);
+  const price = verdict === 'ruled-out' ? '' : `; ${words.result.package.toLowerCase()}: ${priceOf(entry.package, scene)}`;
+  // What is true of this unit alone; of the one the machine goes by it has been said above.
+  const own = unit === told.unit ? [] : reasons.filter(({ id }) => id.startsWith('unit.') && id !== 'unit.service-record');
+  const saidAbove = new Set(told.because.map((each) => JSON.stringify(each)));
+  return [
+    ...item('-', `${unit}${facts && ` (${facts})`}: ${words.result.unitVerdict[verdict]}${price}`, 3),
+    ...because.filter((each) => !saidAbove.has(JSON.stringify(each))).flatMap((each) => item('', sayBecause(each, verdict === 'ruled-out' ? 'failed' : 'unknown', taskOfNeed(scene, each.need), scene.voice), 4)),
+    ...own.flatMap((reason) => item('', sayReason(reason, scene.voice), 4)),
+  ];
+}
+
+/** Every unit of a machine on the lot with its verdict. */
+export function unitsOnLot({ units, ...told }: Entry, scene: Scene): string[] {
+  const { result } = scene.voice.words;
+  return units.length === 0
+    ? paragraph(result.noUnits, 3)
+    : [...paragraph(result.unitsHeading(units.length), 3), ...units.flatMap((unit) => unitLines(unit, told, scene))];
+}

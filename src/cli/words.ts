@@ -1,0 +1,26 @@
+/** What only the command line says. Everything a buyer reads elsewhere too stands with the languages in `reasons/words`. */
+export const cliWords = {
+  demandsHeading: 'What the work asks for',
+  atLeast: (amount: string) => `at least ${amount}`,
+  atMost: (amount: string) => `at most ${amount}`,
+  safety: 'for safety',
+  made: (from: number, to: number | undefined, meant: 'model' | 'build') =>
+    `${meant === 'model' ? 'model years' : 'built'} ${to === undefined ? `${from} on` : from === to ? from : `${from} to ${to}`}`,
+  reckonedFor: (unit: string) => `Reckoned for ${unit}, on the lot`,
+  reckonedTypical: 'Reckoned at its typical price',
+  alsoMet: (needs: string) => `Also met: ${needs}.`,
+  mind: 'Mind',
+  fitting: (hours: string, rate: string, sum: string) => `Fitting, ${hours} at ${rate}: ${sum}`,
+  fittingHours: (hours: string) => `fitting ${hours}`,
+  askPrice: 'ask the dealer for the price',
+  notCounted: 'not in this price, as you asked',
+  includes: (things: string) => `You asked for the price to hold: ${things}.`,
+  included: { implements: 'implements', delivery: 'delivery', tax: 'tax' },
+  total: 'in all',
+  notKnown: (specs: string) => `not known: ${specs}`,
+  gives: (result: string) => `gives ${result}.`,
+  working: 'The working',
+  formulasHeading: 'The formulas of the working',
+  figuresHeading: 'The figures it goes by',
+  source: (source: string) => `Source: ${source}.`,
+} as const;

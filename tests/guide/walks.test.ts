@@ -1,0 +1,167 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { createActor } from 'xstate';
+import { offeredTasks, questionOf, questions, type Field, type QuestionId } from '../../src/answers/questions.ts';
+import { readAnswers } from '../../src/answers/read-answers.ts';
+import type { AnswersDocument } from '../../src/answers/schema.ts';
+import { guide } from '../../src/guide/guide.ts';
+import { nextQuestion, progressOf, visitOf } from '../../src/guide/next-question.ts';
+
+/** A value a buyer may give to a field, as the widget would hand it on. */
+function valueOf(field: Field, answers: AnswersDocument): fc.Arbitrary<unknown> {
+  const amount = (unit: string, from: number, to: number) => fc.double({ min: from, max: to, noNaN: true }).map((value) => ({ value, unit }));
+  switch (field.control) {
+    case 'choice':
+      return fc.constantFrom(...field.options);
+    case 'yes-no':
+      return fc.boolean();
+    case 'several':
+      return fc.subarray([...field.options(answers)]);
+    case 'order':
+      return fc.shuffledSubarray([...field.options], { minLength: 1, maxLength: field.places });
+    case 'quantity':
+      return amount(field.boundUnit, field.from, field.to);
+    case 'choice-or-quantity':
+      return fc.oneof(fc.constantFrom(...field.options.filter((option) => option !== field.opens || !field.amountWanted)), amount(field.boundUnit, field.from, field.to));
+    case 'money':
+      return fc.integer({ min: 500, max: 500_000 }).map((value) => ({ value, currency: 'USD' }));
+    default:
+      return fc.integer({ min: field.from, max: field.to });
+  }
+}
+
+const sample = <T>(arbitrary: fc.Arbitrary<T>, seed: number) => fc.sample(arbitrary, { seed, numRuns: 1 })[0]!;
+
+type Move = { kind: 'answer' | 'unsure' | 'back' | 'see-and-resume'; seed: number };
+const moves = fc.array(fc.record({
+  kind: fc.constantFrom<Move['kind']>('answer', 'answer', 'answer', 'unsure', 'back', 'see-and-resume'), seed: fc.integer(),
+}), { maxLength: 60 });
+
+function begin(answers?: AnswersDocument) {
+  const actor = createActor(guide, { input: { answers } }).start();
+  return {
+    actor,
+    get context() { return actor.getSnapshot().context; },
+    get asks() { return actor.getSnapshot().matches('asking') ? actor.getSnapshot().context.at : undefined; },
+    answer(seed: number) {
+      const at = this.asks!;
+      const values = Object.fromEntries(questionOf(at).fields.map((field) => [field.at, sample(valueOf(field, this.context.answers), seed)]));
+      actor.send({ type: 'answer.given', values });
+    },
+  };
+}
+
+test('going forward, the total appears once the tasks are known and never rises', () => {
+  fc.assert(fc.property(fc.array(fc.record({ unsure: fc.boolean(), seed: fc.integer() }), { minLength: 40, maxLength: 40 }), (steps) => {
+    const visit = begin();
+    let least = Infinity;
+    for (const { unsure, seed } of steps) {
+      const at = visit.asks;
+      if (!at) break;
+      const { now, atMost } = progressOf(visit.context, at);
+      expect(atMost === undefined).toBe(at === 'tasks');
+      expect(now).toBeLessThanOrEqual(atMost ?? Infinity);
+      expect(atMost ?? 0).toBeLessThanOrEqual(least);
+      least = atMost ?? least;
+      if (unsure) visit.actor.send({ type: 'answer.unsure' });
+      else visit.answer(seed);
+    }
+    expect(visit.actor.getSnapshot().value).toBe('result');
+  }), { numRuns: 200 });
+});
+
+test('whatever way is taken, the answers are a document without faults, and Back or the result changes none', () => {
+  fc.assert(fc.property(moves, (way) => {
+    const visit = begin();
+    for (const { kind, seed } of way) {
+      const before = JSON.stringify(visit.context.answers);
+      const at = visit.asks;
+      if (kind === 'back') visit.actor.send({ type: 'step.back' });
+      if (kind === 'see-and-resume') {
+        visit.actor.send({ type: 'result.asked' });
+        visit.actor.send({ type: 'questions.resumed' });
+      }
+      if (at && kind === 'answer') visit.answer(seed);
+      if (at && kind === 'unsure') visit.actor.send({ type: 'answer.unsure' });
+      if (kind === 'back' || kind === 'see-and-resume') expect(JSON.stringify(visit.context.answers)).toBe(before);
+      const { faults, unknownKeys } = readAnswers(visit.context.answers);
+      expect([...faults, ...unknownKeys]).toEqual([]);
+    }
+  }), { numRuns: 300 });
+});
+
+test('a visit rebuilt from its answers alone asks the same question next', () => {
+  fc.assert(fc.property(moves, (way) => {
+    const visit = begin();
+    for (const { kind, seed } of way) {
+      if (!visit.asks) break;
+      if (kind === 'unsure') visit.actor.send({ type: 'answer.unsure' });
+      else visit.answer(seed);
+    }
+    const { answers, seen } = visit.context;
+    // "Continue" with no box ticked says something everywhere but where there was nothing to tick.
+    const silent = (id: QuestionId) => questionOf(id).fields.every(({ control }) => control === 'several');
+    const rebuilt = visitOf(answers);
+    const lost = seen.filter((id) => !rebuilt.seen.includes(id) && !silent(id));
+    expect(lost).toEqual([]);
+    if (seen.every((id) => rebuilt.seen.includes(id))) expect(nextQuestion(rebuilt)).toBe(nextQuestion(visit.context));
+  }), { numRuns: 200 });
+});
+
+test('every question is reached by some buyer', () => {
+  const reached = new Set<string>();
+  for (let seed = 1; seed <= 60; seed++) {
+    const visit = begin();
+    for (let step = 0; visit.asks && step < 50; step++) {
+      reached.add(visit.asks);
+      visit.answer(seed * 100 + step);
+    }
+  }
+  expect(questions.map(({ id }) => id).filter((id) => !reached.has(id))).toEqual([]);
+});
+
+test('a buyer who is never sure comes to the result, with nothing said but that', () => {
+  const visit = begin();
+  while (visit.asks) visit.actor.send({ type: 'answer.unsure' });
+  const { answers } = visit.context;
+  expect(Object.keys(answers).sort()).toEqual(['format', 'unsure']);
+});
+
+test('changing one answer from the result asks only what the change makes necessary, then shows the result again', () => {
+  const visit = begin();
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['mow-lawn'] } });
+  while (visit.asks) visit.actor.send({ type: 'answer.unsure' });
+  visit.actor.send({ type: 'step.chosen', question: 'slope' });
+  visit.actor.send({ type: 'answer.given', values: { 'land.slope': 'rolling' } });
+  expect(visit.actor.getSnapshot().value).toBe('result');
+
+  visit.actor.send({ type: 'step.chosen', question: 'tasks' });
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['mow-lawn', 'lift-bales'] } });
+  expect(visit.asks).toBe('bales');
+  visit.actor.send({ type: 'answer.unsure' });
+  expect(visit.actor.getSnapshot().value).toBe('result');
+  expect(visit.context.answers.land?.slope).toBe('rolling');
+});
+
+test('starting again puts the answers away, and they can be brought back', () => {
+  const visit = begin();
+  visit.actor.send({ type: 'answer.given', values: { tasks: [offeredTasks[0]] } });
+  const before = visit.context.answers;
+  visit.actor.send({ type: 'visit.cleared' });
+  expect(visit.context.answers).not.toEqual(before);
+  expect(visit.asks).toBe('tasks');
+  visit.actor.send({ type: 'visit.restored' });
+  expect(visit.context.answers).toEqual(before);
+});
+
+test('each question names files that read its answers, and those files do', async () => {
+  const { readFileSync } = await import('node:fs');
+  for (const { id, fields, readBy } of questions) {
+    const text = readBy.map((file) => readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), 'utf8')).join('\n');
+    for (const { at } of fields) {
+      const leaf = at.split('.').at(-1)!;
+      const words = leaf === 'extras' ? ['smoothSeat', 'tiltWheel', 'loaderOff'] : [leaf];
+      expect(words.filter((word) => !text.includes(word)), `${id}: ${at}`).toEqual([]);
+    }
+  }
+});

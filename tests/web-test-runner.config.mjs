@@ -1,0 +1,39 @@
+import { writeFileSync } from 'node:fs';
+import { defaultReporter } from '@web/test-runner';
+import { esbuildPlugin } from '@web/dev-server-esbuild';
+import { playwrightLauncher } from '@web/test-runner-playwright';
+import { findChromium } from './support/chromium.mjs';
+
+const { executablePath, args } = await findChromium();
+
+const countOf = (suite) => {
+  const inner = suite.suites.map(countOf);
+  return {
+    numPassedTests: suite.tests.filter(({ passed }) => passed).length + inner.reduce((sum, each) => sum + each.numPassedTests, 0),
+    numFailedTests: suite.tests.filter(({ passed }) => !passed).length + inner.reduce((sum, each) => sum + each.numFailedTests, 0),
+  };
+};
+
+/** Writes the count of tests to the file the caller names; a session that broke is a failure. */
+const counter = {
+  onTestRunFinished({ sessions }) {
+    const counts = [...sessions].map(({ testResults, errors, passed }) => {
+      const count = testResults ? countOf(testResults) : { numPassedTests: 0, numFailedTests: 0 };
+      return { ...count, numFailedTests: count.numFailedTests + (errors.length > 0 || (!passed && count.numFailedTests === 0) ? 1 : 0) };
+    });
+    const sum = (name) => counts.reduce((total, each) => total + each[name], 0);
+    if (process.env.ACRE_REPORT) {
+      writeFileSync(process.env.ACRE_REPORT, JSON.stringify({ numPassedTests: sum('numPassedTests'), numFailedTests: sum('numFailedTests') }));
+    }
+  },
+};
+
+export default {
+  rootDir: new URL('..', import.meta.url).pathname,
+  files: 'tests/**/*.browser.test.ts',
+  nodeResolve: { exportConditions: ['production'] },
+  plugins: [esbuildPlugin({ ts: true, target: 'es2022', json: true })],
+  browsers: [playwrightLauncher({ product: 'chromium', launchOptions: { executablePath, args } })],
+  reporters: [defaultReporter({ reportTestProgress: false }), counter],
+  concurrency: 2,
+};
