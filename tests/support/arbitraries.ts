@@ -10,7 +10,11 @@ export const runs = (numRuns: number) => ({ numRuns, seed: Number(process.env.SE
 export const aMinute = 60_000;
 
 const choice = fc.constantFrom;
-const maybe = <T extends object>(fields: { [K in keyof T]: fc.Arbitrary<T[K]> }) => fc.record(fields, { requiredKeys: [] }) as fc.Arbitrary<Partial<T>>;
+type Fields = Record<string, fc.Arbitrary<unknown>>;
+/** A record of which each field is said by one buyer in `of`, so that most answers leave something standing. */
+const said = (fields: Fields, of: number) => fc.record(Object.fromEntries(Object.entries(fields).map(([name, field]) => [
+  name, fc.oneof({ weight: of - 1, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: field }),
+]))).map((record) => Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)));
 /** An amount in one of two units, over the same range. */
 const amount = <A extends string, B extends string>(unit: A, from: number, to: number, other: B, ratio: number) => fc.oneof(
   fc.integer({ min: from, max: to }).map((value) => ({ value, unit })),
@@ -21,59 +25,56 @@ const mass = (from: number, to: number) => amount('lb', from, to, 'kg', 0.4536);
 const length = (from: number, to: number) => amount('in', from, to, 'cm', 2.54);
 const money = fc.integer({ min: 6000, max: 60_000 }).map((value) => ({ value, currency: 'USD' }));
 
-/** Something said by one buyer in `of`, so that most answers leave something standing. */
-const rarely = <T>(said: fc.Arbitrary<T>, of = 3) => fc.option(said, { nil: undefined, freq: 1 / (of - 1) < 1 ? of - 1 : 1 });
+const task = (id: TaskDocument['task'], fields: Fields = {}) => fc.tuple(said({ must: fc.boolean() }, 2), said(fields, 2))
+  .map(([must, more]) => ({ task: id, ...must, ...more }));
 
-const often = { must: fc.boolean(), perYear: fc.integer({ min: 0, max: 200 }) };
-const task = <T extends TaskDocument['task']>(id: T, fields: Record<string, fc.Arbitrary<unknown>> = {}) =>
-  maybe({ ...often, ...fields }).map((said) => ({ task: id, ...said })) as unknown as fc.Arbitrary<TaskDocument>;
-
-const tasks = [
-  task('mow-lawn', { deck: choice('belly', 'rear', 'either'), hours: amount('h', 1, 6, 'min', 60) }),
-  task('cut-rough', { growth: choice('grass', 'brush') }),
-  task('lift-bales', { weight: mass(200, 2200), height: length(30, 130) }),
-  task('lift-pallets', { weight: mass(200, 3000), height: length(20, 130) }),
-  task('dig', { depth: length(30, 130) }),
-  task('carry-implement', { weight: mass(100, 3500), distance: length(10, 60) }),
-  task('clear-snow'), task('tow-wagon', { weight: mass(300, 6000) }),
-];
+const tasks = {
+  mow: task('mow-lawn', { deck: choice('belly', 'rear', 'either'), hours: amount('h', 1, 6, 'min', 60) }),
+  cut: task('cut-rough', { growth: choice('grass', 'brush') }),
+  bales: task('lift-bales', { weight: mass(200, 1500), height: length(30, 120) }),
+  pallets: task('lift-pallets', { weight: mass(100, 2500), height: length(20, 120) }),
+  dig: task('dig', { depth: length(30, 115) }),
+  carry: task('carry-implement', { weight: mass(100, 3000), distance: length(10, 60) }),
+  snow: task('clear-snow'),
+  wagon: task('tow-wagon', { weight: mass(300, 6000) }),
+};
 
 const slope = fc.oneof(
   choice('flat' as const, 'rolling' as const, 'steep' as const),
-  fc.integer({ min: 0, max: 25 }).map((value) => ({ value, unit: 'deg' as const })),
-  fc.integer({ min: 0, max: 40 }).map((value) => ({ value, unit: 'percent' as const })),
+  fc.integer({ min: 0, max: 20 }).map((value) => ({ value, unit: 'deg' as const })),
+  fc.integer({ min: 0, max: 35 }).map((value) => ({ value, unit: 'percent' as const })),
 );
 
-const owned = maybe({
-  kind: choice('rotary-cutter' as const, 'finish-mower' as const, 'pallet-forks' as const, 'bale-spear' as const),
+const owned = said({
+  kind: choice('rotary-cutter', 'finish-mower', 'pallet-forks', 'bale-spear'),
   width: length(40, 80), mass: mass(100, 900), centreDistance: length(5, 40),
-});
+}, 2);
 
 /** What a buyer may say: any field, any of them left out. */
-export const anyAnswers: fc.Arbitrary<AnswersDocument> = maybe({
-  land: maybe({
-    mown: amount('acre', 1, 20, 'ha', 0.4), slope, gate: length(45, 140), obstacles: choice('open', 'some', 'many'),
-    overhead: fc.oneof(choice('open' as const), length(80, 150)),
-  }),
-  tasks: fc.tuple(...tasks.map((each) => fc.option(each, { nil: undefined }))).map((chosen) => chosen.filter((each) => each !== undefined)),
+export const anyAnswers = said({
+  land: said({
+    mown: amount('acre', 1, 8, 'ha', 0.4), slope, gate: length(55, 160), obstacles: choice('open', 'some', 'many'),
+    overhead: fc.oneof(choice('open' as const), length(95, 160)),
+  }, 2),
+  tasks: said(tasks, 3).map((chosen) => Object.values(chosen)),
   owned: fc.array(owned, { maxLength: 2 }),
-  drivers: maybe({ count: fc.integer({ min: 1, max: 4 }), least: choice('new', 'some', 'experienced'), under18: fc.boolean() }),
-  storage: maybe({ kind: choice('shed', 'garage', 'outdoors'), doorWidth: length(50, 150), doorHeight: length(65, 140), depth: length(100, 260) }),
-  haul: maybe({
-    how: choice('never', 'own-trailer', 'hire'), towRating: mass(3000, 14_000), delivery: amount('mi', 1, 90, 'km', 1.6),
-    trailer: maybe({ gross: mass(3000, 14_000), empty: mass(900, 3500), deckLength: length(110, 260), deckWidth: length(50, 100) }),
-  }),
-  budget: maybe({
+  drivers: said({ count: fc.integer({ min: 1, max: 4 }), least: choice('new', 'some', 'experienced'), under18: fc.boolean() }, 2),
+  storage: said({ kind: choice('shed', 'garage', 'outdoors'), doorWidth: length(60, 150), doorHeight: length(70, 140), depth: length(130, 260) }, 3),
+  haul: said({
+    how: choice('never', 'own-trailer', 'hire'), towRating: mass(4000, 14_000), delivery: amount('mi', 1, 90, 'km', 1.6),
+    trailer: said({ gross: mass(5000, 14_000), empty: mass(900, 3000), deckLength: length(120, 260), deckWidth: length(52, 100) }, 2),
+  }, 2),
+  budget: said({
     limit: money, firm: fc.boolean(), includes: fc.subarray(['implements', 'delivery', 'tax']),
     hoursPerYear: fc.integer({ min: 10, max: 400 }), keepYears: fc.integer({ min: 1, max: 20 }),
-  }),
-  comfort: maybe({
+  }, 2),
+  comfort: said({
     cab: choice('heat-and-air', 'heat', 'none'), drive: choice('pedal', 'shuttle', 'any'), smoothSeat: fc.boolean(), tiltWheel: fc.boolean(),
     cruise: fc.boolean(), loaderOff: choice('often', 'rarely'), levelLift: fc.boolean(), mowerLiftAlone: fc.boolean(), exhaust: choice('no-filter', 'any'),
-    must: fc.subarray([...comfortWishes]),
-  }),
+    must: fc.subarray([...comfortWishes], { maxLength: 2 }),
+  }, 3),
   priorities: fc.shuffledSubarray([...criteria]),
-}).map((said) => ({ format: answersFormat, ...said }) as unknown as AnswersDocument);
+}, 2).map((answers) => ({ format: answersFormat, ...answers }) as unknown as AnswersDocument);
 
 type Path = readonly (string | number)[];
 type Tree = Record<string | number, unknown>;
@@ -87,15 +88,20 @@ const named = (value: unknown, path: Path): Path[] => !isTree(value) ? [] : Obje
   return [...(Array.isArray(value) ? [] : [here]), ...named(inner, here)];
 });
 
-/** A copy of a document changed where a path leads; where it no longer leads anywhere, the copy alone. */
-function edited(document: CatalogueDocument, path: Path, edit: (holder: Tree, key: string | number) => void): CatalogueDocument {
-  const copy = structuredClone(document);
-  const holder = path.slice(0, -1).reduce<unknown>((value, key) => (isTree(value) ? value[key] : undefined), copy);
+/** Changes a document where a path leads, unless an earlier change has cut the path off. */
+function edit(document: CatalogueDocument, path: Path, change: (holder: Tree, key: string | number) => void) {
+  const holder = path.slice(0, -1).reduce<unknown>((value, key) => (isTree(value) ? value[key] : undefined), document);
   const key = path.at(-1)!;
-  if (isTree(holder) && key in holder) edit(holder, key);
+  if (isTree(holder) && key in holder) change(holder, key);
+}
+const drop = (holder: Tree, key: string | number) => { delete holder[key]; };
+
+/** A copy of a catalogue with one figure left unsaid. */
+export function without(document: CatalogueDocument, path: Path): CatalogueDocument {
+  const copy = structuredClone(document);
+  edit(copy, path, drop);
   return copy;
 }
-export const without = (document: CatalogueDocument, path: Path) => edited(document, path, (holder, key) => delete holder[key]);
 
 const whole = catalogueForTests();
 const paths = (['machines', 'implements', 'units'] as const).flatMap((list) => named(whole[list], [list]));
@@ -108,16 +114,18 @@ export const removable = paths.filter((path) => optional.has(pattern(path)));
 const amounts = removable.filter((path) => { const found = at(whole, path); return isTree(found) && typeof found.value === 'number'; });
 const availabilitiesAt = paths.filter((path) => path.at(-1) === 'availability');
 
-type Damage = (catalogue: CatalogueDocument) => CatalogueDocument;
-const removal = choice(...removable).map((path): Damage => (catalogue) => without(catalogue, path));
+type Damage = (catalogue: CatalogueDocument) => void;
+const removal = choice(...removable).map((path): Damage => (catalogue) => edit(catalogue, path, drop));
 const scaling = fc.tuple(choice(...amounts), choice(0.4, 0.7, 1.4, 2.5)).map(([path, by]): Damage => (catalogue) =>
-  edited(catalogue, path, (holder, key) => { const found = holder[key]; if (isTree(found)) found.value = Number(found.value) * by; }));
+  edit(catalogue, path, (holder, key) => { const found = holder[key]; if (isTree(found)) found.value = Number(found.value) * by; }));
 const otherwiseHad = fc.tuple(choice(...availabilitiesAt), choice(...availabilities)).map(([path, availability]): Damage => (catalogue) =>
-  edited(catalogue, path, (holder, key) => { holder[key] = availability; }));
+  edit(catalogue, path, (holder, key) => { holder[key] = availability; }));
 
-const damaged = (...kinds: fc.Arbitrary<Damage>[]) => fc.array(fc.oneof(...kinds), { maxLength: 25 })
-  .map((damages) => damages.reduce((catalogue, damage) => damage(catalogue), whole))
-  .filter((catalogue) => readCatalogue(catalogue).value !== undefined);
+const damaged = (...kinds: fc.Arbitrary<Damage>[]) => fc.array(fc.oneof(...kinds), { maxLength: 120, size: 'max' }).map((damages) => {
+  const copy = structuredClone(whole);
+  for (const damage of damages) damage(copy);
+  return copy;
+}).filter((catalogue) => readCatalogue(catalogue).value !== undefined);
 
 /** The line-up of the tests with figures left unsaid. */
 export const catalogueWithGaps = damaged(removal);

@@ -25,5 +25,5 @@ function demand(need: Need, scene: Scene): string[] {
 export const demands = (scene: Scene): string[] => [
   ...heading(cliWords.demandsHeading),
   ...scene.result.needs.flatMap((need) => demand(need, scene)),
-  ...workingLines(scene.result.needs.flatMap(({ working }) => working), 0, scene),
+  ...workingLines(scene.result.needs.map(({ working }) => ({ sums: working })), 0, scene),
 ];

@@ -7,7 +7,7 @@ import { item, paragraph, table } from './layout.ts';
 import { packageLines } from './package.ts';
 import { machineOf, type Scene } from './scene.ts';
 import { unitFacts, unitsOnLot } from './units-on-lot.ts';
-import { workingLines } from './working.ts';
+import { workingLines, type Reckoning } from './working.ts';
 
 /** Make, frame, tier and years of a machine. */
 export function machineFacts(id: string, scene: Scene): string {
@@ -51,8 +51,9 @@ function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
   return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [cliWords.total, words.result.points(hundredth(score), '100.0')]], 5), ...unknown];
 }
 
-const decisiveWorkings = ({ reasons }: Entry, { decisive }: Scene) =>
-  reasons.flatMap(({ need = '', working = [] }) => (decisive.has(need) ? working : []));
+/** The sums behind the needs that tell the machines apart. */
+const decisiveSums = ({ reasons }: Entry, { decisive, voice: { words } }: Scene): Reckoning[] =>
+  reasons.flatMap(({ need = '', working = [] }) => (decisive.has(need) ? [{ of: words.needs[need] ?? need, sums: working }] : []));
 
 /** One machine that stands, or that the dealer must be asked about: reasons, price, score, units and working. */
 export function machineBlock(entry: Entry, scene: Scene): string[] {
@@ -72,6 +73,6 @@ export function machineBlock(entry: Entry, scene: Scene): string[] {
     ...scoreLines(entry, scene),
     '',
     ...unitsOnLot(entry, scene),
-    ...workingLines(decisiveWorkings(entry, scene), 3, scene),
+    ...workingLines(decisiveSums(entry, scene), 3, scene),
   ];
 }

@@ -1,12 +1,14 @@
 import { namesIn, readerFor, sayReason } from '../../reasons/say.ts';
+import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
 import type { Words } from '../../reasons/words/words.ts';
 import { cautions, closing, notCleared } from './closing.ts';
 import { decisiveNeeds } from './decisive.ts';
 import { demands } from './demands.ts';
-import { heading, paragraph } from './layout.ts';
+import { heading, paragraph, table } from './layout.ts';
 import { machineBlock } from './machine-block.ts';
 import { notesOf } from './notes.ts';
+import { priceOf } from './package.ts';
 import { changes, ruledOut } from './ruled-out.ts';
 import type { Scene } from './scene.ts';
 
@@ -19,12 +21,19 @@ const title = ({ catalogue, voice: { words } }: Scene): string[] => [
 /** True of every machine, so it is said once above them all. */
 const unseen = { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {} } as const;
 
+/** The whole order in a few lines, for whoever reads no further. */
+const atAGlance = (entries: readonly Entry[], scene: Scene): string[] => (entries.length < 2 ? [] : [
+  '',
+  ...table(entries.map((entry) => [`${entry.rank}. ${scene.voice.nameOf(entry.machine)}`, priceOf(entry.package, scene)])),
+]);
+
 function standing(scene: Scene): string[] {
   const { result, voice: { words } } = scene;
   const many = result.shortlist.length;
   return [
     ...heading(many === 0 ? words.result.none : words.result.standing(many)),
     ...(many === 0 ? [] : paragraph(sayReason(unseen, scene.voice))),
+    ...atAGlance(result.shortlist, scene),
     ...result.shortlist.flatMap((entry) => machineBlock(entry, scene)),
   ];
 }

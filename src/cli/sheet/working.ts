@@ -9,9 +9,22 @@ import type { Scene } from './scene.ts';
  */
 const isShown = ({ formula }: WorkingEntry) => formula !== 'slope.tip-angle';
 
-/** Sums under a title, each once. */
-export function workingLines(workings: readonly WorkingEntry[], indent: number, scene: Scene): string[] {
-  const sums = new Map(workings.filter(isShown).map((working) => [JSON.stringify(working), working]));
-  if (sums.size === 0) return [];
-  return ['', ...paragraph(cliWords.working, indent), ...[...sums.values()].flatMap((each) => item('-', scene.notes.say(each), indent))];
+/** Sums that led to one figure, or to one need. */
+export interface Reckoning {
+  of?: string;
+  sums: readonly WorkingEntry[];
+}
+
+/** Sums under a title, each by what it was reckoned for, and told once. */
+export function workingLines(reckonings: readonly Reckoning[], indent: number, scene: Scene): string[] {
+  const told = new Set<string>();
+  const isNew = (sum: WorkingEntry) => !told.has(JSON.stringify(sum)) && told.add(JSON.stringify(sum));
+  const lines = reckonings.flatMap(({ of, sums }) => {
+    const fresh = sums.filter(isShown).filter(isNew);
+    return fresh.length === 0 ? [] : [
+      ...(of ? paragraph(`${of}:`, indent) : []),
+      ...fresh.flatMap((sum) => item('-', scene.notes.say(sum), indent)),
+    ];
+  });
+  return lines.length === 0 ? [] : ['', ...paragraph(cliWords.working, indent), ...lines];
 }
