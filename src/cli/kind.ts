@@ -2,6 +2,7 @@ import { answersFormat } from '../answers/schema.ts';
 import { catalogueFormat } from '../catalogue/schema.ts';
 import { shown, type Fault } from '../documents/fault.ts';
 import { nearest } from '../documents/nearest.ts';
+import { shortlistFormat } from '../reasons/schema.ts';
 
 /** The two documents people write. */
 export type Kind = 'catalogue' | 'answers';
@@ -32,7 +33,7 @@ export function kindOf(document: unknown, among: readonly Kind[]): { kind: Kind 
   const other = typeof format === 'string' ? ofOurs.exec(format) : null;
   const sameName = other && among.find((kind) => formats[kind].startsWith(`${other[1]}/`));
   if (sameName) return fault('format', format, `${JSON.stringify(formats[sameName])}, the only version this program reads`);
-  const [named] = typeof format === 'string' && !Object.values(formats).includes(format)
+  const [named] = typeof format === 'string' && ![...Object.values(formats), shortlistFormat].includes(format)
     ? among.filter((kind) => formats[kind] === nearest(format, among.map((each) => formats[each]))) : [];
   const [meant] = among.filter((kind) => tellingKeys[kind].some((key) => Object.hasOwn(document, key)));
   const kind = named ?? (format === undefined ? meant : undefined);

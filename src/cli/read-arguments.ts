@@ -10,9 +10,12 @@ const near = (written: string, known: readonly string[], before = '') => {
   return word ? ` (nearest: ${before}${word})` : '';
 };
 
+const anyOf = (words: readonly string[]) =>
+  (words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`);
+
 /** @example wrongWord('format', 'jsn', ['text', 'json']) // 'unknown format "jsn", expected text or json (nearest: json)' */
 export const wrongWord = (what: string, written: string, known: readonly string[]) =>
-  `unknown ${what} ${JSON.stringify(written)}, expected ${known.join(' or ')}${near(written, known)}`;
+  `unknown ${what} ${JSON.stringify(written)}, expected ${anyOf(known)}${near(written, known)}`;
 
 function wrongValue(option: Option, value: string | undefined, inline: boolean | undefined): string | undefined {
   // `--catalogue --answers x` has a value missing; a file of such a name is written `--catalogue=--answers`.

@@ -7,20 +7,29 @@ import { nearest } from '../documents/nearest.ts';
 import { complaintLine, faultLine } from './fault-line.ts';
 import type { Io } from './io.ts';
 import { kindOf, type Kind } from './kind.ts';
-import { readJson } from './read-json.ts';
+import { readJson, type PlacedFault } from './read-json.ts';
 import { readText } from './read-text.ts';
 
 export type OurDocument =
   | { kind: 'catalogue'; value: CatalogueDocument; warnings: readonly string[] }
   | { kind: 'answers'; value: AnswersDocument; unknownTasks: readonly string[] };
 
-/** A file read as one of our documents: each of its faults a line ready to print. */
+/** A fault as a line ready to print, and where in the file it stands. */
+interface FaultLine {
+  offset: number;
+  line: string;
+}
+
+/** A file read as one of our documents. */
 export interface DocumentReading {
   document: OurDocument | undefined;
-  faults: readonly string[];
+  faults: readonly FaultLine[];
   /** What this version doesn't know: a fault to whoever writes the file, no hindrance to whoever reckons with it. */
-  unknown: readonly string[];
+  unknown: readonly FaultLine[];
 }
+
+/** Lines in the order of the file. */
+export const inOrder = (faults: readonly FaultLine[]) => [...faults].sort((a, b) => a.offset - b.offset).map(({ line }) => line);
 
 /** Tasks of a newer version, where they stand in the answers. */
 function unknownTaskFaults(value: unknown, unknownTasks: readonly string[]): Fault[] {
@@ -45,23 +54,23 @@ function readAs(kind: Kind, value: unknown) {
 
 /** Reads a file, or standard input for `-`, as one of some kinds of document. */
 export async function readDocumentFile(path: string, among: readonly Kind[], io: Io): Promise<DocumentReading> {
-  const nothing = (...faults: string[]): DocumentReading => ({ document: undefined, faults, unknown: [] });
+  const nothing = (...faults: FaultLine[]): DocumentReading => ({ document: undefined, faults, unknown: [] });
   const text = await readText(path, io);
-  if ('complaint' in text) return nothing(complaintLine(path, text.complaint));
+  if ('complaint' in text) return nothing({ offset: 0, line: complaintLine(path, text.complaint) });
 
   const json = readJson(text.text);
-  const line = (fault: Fault & { offset: number }) => faultLine(path, fault, json);
-  if (!json.document) return nothing(...json.faults.map(line));
+  const told = (fault: PlacedFault): FaultLine => ({ offset: fault.offset, line: faultLine(path, fault, json) });
+  const syntax = json.faults.map(told);
+  if (!json.document) return nothing(...syntax);
   const { value } = json.document;
   const kind = kindOf(value, among);
-  if ('fault' in kind) return nothing(...json.faults.map(line), line(json.placed(kind.fault)));
+  if ('fault' in kind) return nothing(...syntax, told(json.placed(kind.fault)));
 
   const { document, faults, unknownKeys, unknownTasks } = readAs(kind.kind, value);
-  const inOrder = (placed: (Fault & { offset: number })[]) => placed.sort((a, b) => a.offset - b.offset).map(line);
-  const all = [...json.faults, ...faults.map(json.placed)];
+  const all = [...syntax, ...faults.map((fault) => told(json.placed(fault)))];
   return {
     document: all.length === 0 ? document : undefined,
-    faults: inOrder(all),
-    unknown: inOrder([...unknownKeys.map(json.placedKey), ...unknownTasks.map(json.placed)]),
+    faults: all,
+    unknown: [...unknownKeys.map((fault) => told(json.placedKey(fault))), ...unknownTasks.map((fault) => told(json.placed(fault)))],
   };
 }

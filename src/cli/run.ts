@@ -29,7 +29,8 @@ async function runCommand(io: Io): Promise<ExitCode> {
     return 0;
   }
   const command = commands.find(({ name }) => name === first);
-  if (!command) return refuse(io, wrongWord('command', first, [...commands.map(({ name }) => name), '--help', '--version']));
+  if (!command && first.startsWith('-')) return refuse(io, wrongWord('option', first, ['--help', '--version']));
+  if (!command) return refuse(io, wrongWord('command', first, commands.map(({ name }) => name)));
   const given = readArguments(command, behind);
   if (given === 'help') {
     helpOf(command).forEach(io.out);

@@ -2,7 +2,7 @@ import type { Command } from '../command.ts';
 import { complaintLine, fileName } from '../fault-line.ts';
 import type { Io } from '../io.ts';
 import { oneLine } from '../one-line.ts';
-import { readDocumentFile, type OurDocument } from '../read-document.ts';
+import { inOrder, readDocumentFile, type OurDocument } from '../read-document.ts';
 
 const count = (many: number, one: string) => `${many} ${one}${many === 1 ? '' : 's'}`;
 
@@ -16,7 +16,7 @@ function described(document: OurDocument): string {
 async function checkFile(path: string, io: Io): Promise<boolean> {
   const { document, faults, unknown } = await readDocumentFile(path, ['catalogue', 'answers'], io);
   const all = [...faults, ...unknown];
-  all.forEach(io.err);
+  inOrder(all).forEach(io.err);
   if (!document || all.length > 0) return false;
   io.out(oneLine(`${fileName(path)}: all right, ${described(document)}`));
   if (document.kind === 'catalogue') document.warnings.forEach((warning) => io.out(complaintLine(path, `warning: ${warning}`)));

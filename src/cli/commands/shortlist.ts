@@ -1,7 +1,7 @@
 import type { Command, Given } from '../command.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { languages } from '../languages.ts';
-import { readDocumentFile } from '../read-document.ts';
+import { inOrder, readDocumentFile } from '../read-document.ts';
 import { sheetOf } from '../sheet/sheet.ts';
 import { shortlist } from '../../reasons/shortlist.ts';
 
@@ -13,10 +13,10 @@ async function runShortlist({ options }: Given, io: Io): Promise<ExitCode> {
   }
   const lot = await readDocumentFile(catalogueFile, ['catalogue'], io);
   const buyer = await readDocumentFile(answersFile, ['answers'], io);
-  [...lot.faults, ...buyer.faults].forEach(io.err);
+  [...inOrder(lot.faults), ...inOrder(buyer.faults)].forEach(io.err);
   if (lot.document?.kind !== 'catalogue' || buyer.document?.kind !== 'answers') return 1;
 
-  [...lot.unknown, ...buyer.unknown].forEach((line) => io.err(`${line}; went on without it`));
+  [...inOrder(lot.unknown), ...inOrder(buyer.unknown)].forEach((line) => io.err(`${line}; went on without it`));
   const catalogue = lot.document.value;
   const { value: answers, unknownTasks } = buyer.document;
   const result = shortlist(catalogue, answers, unknownTasks);
