@@ -32,7 +32,7 @@ export default {
   rootDir: new URL('..', import.meta.url).pathname,
   files: 'tests/**/*.browser.test.ts',
   nodeResolve: { exportConditions: ['production'] },
-  plugins: [esbuildPlugin({ ts: true, target: 'es2022', json: true })],
+  plugins: [esbuildPlugin({ ts: true, target: 'es2022' })],
   browsers: [playwrightLauncher({ product: 'chromium', launchOptions: { executablePath, args } })],
   reporters: [defaultReporter({ reportTestProgress: false }), counter],
   concurrency: 2,

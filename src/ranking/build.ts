@@ -5,7 +5,7 @@ import type { Candidate, Have } from './candidate.ts';
 /** Something bought to make a candidate satisfy the needs. */
 export interface Addition {
   what: 'loader' | 'deck' | 'mid-pto' | 'cab' | 'backhoe' | 'implement' | 'rear-ballast' | 'front-ballast' | 'feature';
-  /** Id of the loader, deck, cab or implement in the catalogue, or name of the feature. */
+  /** Id of the loader, deck, cab or implement in the catalogue, or the wish a feature answers. */
   id?: string;
   /** In the dealer's currency; absent where it must be asked. */
   price?: number;

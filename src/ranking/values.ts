@@ -80,7 +80,10 @@ function headroomValue({ judged }: Evaluation, _answers: Answers, { book }: Worl
     if (verdict.has !== undefined && verdict.wants) return [verdict.has / verdict.wants - 1];
     return verdict.outcome === 'failed' ? [-1] : [];
   });
-  return surpluses.length > 0 ? valued(Math.min(...surpluses), full, 0, 'ratio') : { value: 1 };
+  const least = Math.min(...surpluses);
+  if (surpluses.length === 0) return { value: 1 };
+  // A shortfall is told by the need itself; there is no surplus to speak of here.
+  return least < 0 ? { value: 0 } : valued(least, full, 0, 'ratio');
 }
 
 /** How it suits the ground: mass on a lawn, room in the narrowest passage, turning among obstacles. */

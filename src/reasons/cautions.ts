@@ -14,7 +14,7 @@ const always = [
 ] as const;
 
 const situations = [
-  'slope', 'slope-over-limit', 'loader', 'bales', 'rear-ballast', 'backhoe', 'hitch', 'overhead', 'rops-folded', 'haul',
+  'slope', 'loader', 'bales', 'rear-ballast', 'backhoe', 'hitch', 'overhead', 'rops-folded', 'haul',
   'young-driver', 'new-driver', 'thrown-objects', 'task-not-reckoned', 'task-unknown',
 ] as const;
 

@@ -29,7 +29,7 @@ export function namesIn(catalogue: CatalogueDocument, reader: Reader): (id: stri
 export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, currency: string): Reader => ({
   units, currency, unitWords: words.units,
   // The language of the words, the region of the dealer: "de-US" counts in German and pays in dollars.
-  locale: `${words.language}-${locale.split('-')[1] ?? 'US'}`,
+  locale: `${words.language}-${new Intl.Locale(locale).region ?? 'US'}`,
 });
 
 const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', missing: '' };

@@ -5,27 +5,27 @@ export type ReadFault = 'empty' | 'not-a-number' | 'unknown-unit' | 'ambiguous';
 
 export type TypedAmount<K extends Kind> = { amount: Amount<K> } | { fault: ReadFault; word?: string };
 
-/** Other ways people write a unit; the unit's own symbol is always understood. */
+/** Other ways people write a unit, in any language they may read the page in; the symbol itself always counts. */
 const spellings: Record<string, readonly string[]> = {
-  lb: ['lbs', 'pound', 'pounds', '#'],
-  kg: ['kgs', 'kilo', 'kilos', 'kilogram', 'kilograms'],
-  t: ['tonne', 'tonnes'],
+  lb: ['lbs', 'pound', 'pounds', '#', 'pfund', 'libra', 'libras', 'livre', 'livres'],
+  kg: ['kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramm', 'kilogramo', 'kilogramos', 'kilogramme', 'kilogrammes'],
+  t: ['tonne', 'tonnes', 'tonnen', 'tonelada', 'toneladas'],
   ton: ['tons'],
-  m: ['meter', 'meters', 'metre', 'metres'],
-  cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres'],
-  mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres'],
-  in: ['inch', 'inches', '"', '″', '”', "''"],
-  ft: ['foot', 'feet', "'", '′', '’'],
+  m: ['meter', 'meters', 'metre', 'metres', 'metern', 'metro', 'metros', 'mètre', 'mètres'],
+  cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres', 'zentimeter', 'centímetros', 'centimètres'],
+  mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres', 'milímetros', 'millimètres'],
+  in: ['inch', 'inches', '"', '″', '”', "''", 'zoll', 'pulgada', 'pulgadas', 'pouce', 'pouces'],
+  ft: ['foot', 'feet', "'", '′', '’', 'fuß', 'fuss', 'pie', 'pies', 'pied', 'pieds'],
   mi: ['mile', 'miles'],
   acre: ['acres', 'ac'],
-  ha: ['hectare', 'hectares'],
-  m2: ['m²', 'sqm'],
+  ha: ['hectare', 'hectares', 'hektar', 'hectárea', 'hectáreas'],
+  m2: ['m²', 'sqm', 'qm'],
   ft2: ['ft²', 'sqft'],
-  h: ['hr', 'hrs', 'hour', 'hours'],
-  min: ['mins', 'minute', 'minutes'],
+  h: ['hr', 'hrs', 'hour', 'hours', 'stunde', 'stunden', 'std', 'hora', 'horas', 'heure', 'heures'],
+  min: ['mins', 'minute', 'minutes', 'minuten', 'minuto', 'minutos'],
   hp: ['horsepower'],
   kW: ['kilowatt', 'kilowatts'],
-  deg: ['°', 'degree', 'degrees'],
+  deg: ['°', 'degree', 'degrees', 'grad', 'grados', 'degrés'],
 };
 
 function unitNamed<K extends Kind>(kind: K, word: string): UnitOf<K> | undefined {

@@ -6,8 +6,11 @@ export interface Reader {
   locale: string;
   currency: string;
   /** Unit symbols and words in the reader's language; a symbol of ours where one is missing. */
-  unitWords: Readonly<Record<string, string>>;
+  unitWords: UnitWords;
 }
+
+/** A unit's symbol, or its word for one and for several. */
+export type UnitWords = Readonly<Record<string, string | { one: string; other: string }>>;
 
 type Preferred = { [K in Kind]?: { us: UnitOf<K>; metric: UnitOf<K>; digits: number } };
 
@@ -34,8 +37,15 @@ const longFrom = { us: { at: 96 * factors.length.in, unit: 'ft', digits: 1 }, me
 const number = (value: number, digits: number, { locale }: Reader) =>
   new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
 
+/** The word for a unit, for one of it or for several. */
+export function unitWord(unit: string, { unitWords, locale }: Reader, count = 2): string {
+  const word = unitWords[unit] ?? unit;
+  if (typeof word === 'string') return word;
+  return new Intl.PluralRules(locale).select(count) === 'one' ? word.one : word.other;
+}
+
 const withUnit = (value: number, digits: number, unit: string, reader: Reader) => {
-  const word = reader.unitWords[unit] ?? unit;
+  const word = unitWord(unit, reader, Number(value.toFixed(digits)));
   return `${number(value, digits, reader)}${word.startsWith('°') ? '' : '\u00a0'}${word}`;
 };
 

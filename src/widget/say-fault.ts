@@ -1,5 +1,6 @@
 import type { Field, Question } from '../answers/questions.ts';
 import type { Voice } from '../reasons/say.ts';
+import { unitWord } from '../units/show.ts';
 import type { StepFault } from './box.ts';
 
 const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area: 2, time: 2, angle: 12 };
@@ -11,7 +12,7 @@ function exampleOf(field: Field, { reader }: Voice): string {
   if (field.control === 'number') return number(field.from < 10 ? 7 : 100);
   if (field.control !== 'quantity' && field.control !== 'choice-or-quantity') return '';
   const unit = field[reader.units];
-  return `${number(unit === 'm' ? 2.4 : unit === 'kg' ? 360 : unit === 'in' ? 60 : unit === 'cm' ? 150 : examples[field.kind]!)} ${reader.unitWords[unit] ?? unit}`;
+  return `${number(unit === 'm' ? 2.4 : unit === 'kg' ? 360 : unit === 'in' ? 60 : unit === 'cm' ? 150 : examples[field.kind]!)} ${unitWord(unit, reader)}`;
 }
 
 /** A fault in words that name the field, the rule and an example. */
@@ -19,7 +20,7 @@ export function sayFault(fault: StepFault, field: Field, question: Question, voi
   const { words, reader } = voice;
   if (fault.fault === 'nothing-chosen') return words.wizard.chooseOne;
   const number = (value: number | undefined) =>
-    value === undefined ? '' : `${new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)}${fault.unit ? ` ${reader.unitWords[fault.unit] ?? fault.unit}` : ''}`;
+    value === undefined ? '' : `${new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)}${fault.unit ? ` ${unitWord(fault.unit, reader)}` : ''}`;
   const label = words.questions[question.id as keyof typeof words.questions].fields[field.at]?.label ?? '';
   return words.faults[fault.fault]({
     label, word: fault.word ?? '', units: words.list(fault.units ?? []),

@@ -5,7 +5,7 @@ import type { AnswersDocument } from '../answers/schema.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { QuestionWords } from '../reasons/words/words.ts';
 import { kindOfUnit, toSi, type Amount, type Unit } from '../units/quantity.ts';
-import { showAmount, showTyped } from '../units/show.ts';
+import { showAmount, showTyped, unitWord } from '../units/show.ts';
 import type { Box, Boxes, StepFault } from './box.ts';
 import { sayFault } from './say-fault.ts';
 
@@ -84,7 +84,7 @@ const siUnit = (unit: string) => ({ mass: 'kg', length: 'm', area: 'm2', time: '
 function textTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, unit: string | undefined) {
   const box = view.boxes[field.at] ?? {};
   const { words, reader } = view.voice;
-  const said = unit ? words.wizard.typeHint(reader.unitWords[unit] ?? unit) : undefined;
+  const said = field.control === 'money' ? words.wizard.moneyHint(view.typing.currency) : unit ? words.wizard.typeHint(unitWord(unit, reader)) : undefined;
   const typed = (event: Event) => view.change(field.at, { ...box, typed: (event.target as HTMLInputElement).value });
   return html`
     <div class="close field">
@@ -158,7 +158,7 @@ function controlTemplate(field: Field, label: string, hint: string | undefined, 
     case 'quantity':
       return textTemplate(field, label, hint, fault, view, field[view.typing.units]);
     default:
-      return textTemplate(field, label, hint, fault, view, field.control === 'money' ? view.typing.currency : undefined);
+      return textTemplate(field, label, hint, fault, view, undefined);
   }
 }
 

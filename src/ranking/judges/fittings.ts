@@ -23,18 +23,18 @@ export const judgeTransmission: Judge<DemandOf<'transmission'>> = (need, build, 
   return addable.every(({ state }) => state === 'never') ? failed() : addable.some(({ state }) => state !== 'unknown' && state !== 'never') ? met() : unknown('transmissions');
 };
 
-const addition = (name: string, part: { price?: { value: number } | undefined; labourHours?: number | undefined }, need: string): Addition => ({
-  what: 'feature', id: name, for: [need],
+const addition = (wish: ComfortWish, part: { price?: { value: number } | undefined; labourHours?: number | undefined }, need: string): Addition => ({
+  what: 'feature', id: wish, for: [need],
   ...(part.price && { price: part.price.value }),
   ...(part.labourHours !== undefined && { labourHours: part.labourHours }),
 });
 
-const feature = (name: 'suspensionSeat' | 'tiltWheel' | 'cruise') => (build: Build, { asOfYear }: World, need: string): Verdict => {
+const feature = (name: 'suspensionSeat' | 'tiltWheel' | 'cruise', wish: ComfortWish) => (build: Build, { asOfYear }: World, need: string): Verdict => {
   const part = build.machine[name];
   const state = have(build, name, part, asOfYear);
   if (state === 'unknown') return unknown(name);
   if (state === 'never') return failed();
-  return state === 'has' || !part ? met() : met({ additions: [addition(name, part, need)] });
+  return state === 'has' || !part ? met() : met({ additions: [addition(wish, part, need)] });
 };
 
 const known = (value: Machine[keyof Machine] | string | undefined, spec: Spec, wanted: (value: string) => boolean) =>
@@ -42,9 +42,9 @@ const known = (value: Machine[keyof Machine] | string | undefined, spec: Spec, w
 
 /** How each wish that is a plain fitting is judged. */
 const wishes: Record<Exclude<ComfortWish, 'cab' | 'drive'>, (build: Build, world: World, need: string) => Verdict> = {
-  smoothSeat: feature('suspensionSeat'),
-  tiltWheel: feature('tiltWheel'),
-  cruise: feature('cruise'),
+  smoothSeat: feature('suspensionSeat', 'smoothSeat'),
+  tiltWheel: feature('tiltWheel', 'tiltWheel'),
+  cruise: feature('cruise', 'cruise'),
   loaderOff: ({ loader, machine }) =>
     loader ? known(loader.part.detaching, 'loaders.detaching', (way) => way === 'quick') : machine.loaders ? failed() : unknown('loaders'),
   levelLift: (build, { asOfYear }) => {

@@ -11,7 +11,7 @@ export const en: Words = {
   decimalMark: '.',
   list,
   units: {
-    acre: 'acres', 'acre/h': 'acres an hour', 'ha/h': 'ha an hour', h: 'hours', deg: '°', 'per-year': 'hours a year', years: 'years',
+    acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres an hour', 'ha/h': 'ha an hour', h: { one: 'hour', other: 'hours' }, deg: '°', 'per-year': 'hours a year', years: { one: 'year', other: 'years' },
     'm2/s': 'm²/s', m2: 'm²', m3: 'm³', yd3: 'cu yd', 'lb/ft3': 'lb per cu ft', 'kg/m3': 'kg/m³', 'hp/ft': 'hp per ft', percent: '%',
   },
   tasks: {
@@ -369,7 +369,7 @@ export const en: Words = {
     'criterion.headroom.weak': ({ has }) => `It has little strength to spare on your hardest job${has && `: ${has}`}.`,
     'criterion.headroom.unknown': ({ missing }) => `Its strength isn’t fully known, so it earns nothing for that. ${askFor(missing)}`,
     'criterion.fit.strong': () => 'Its size suits your ground, and that helps it most in your ranking.',
-    'criterion.fit.weak': ({ has }) => `Its size or weight suits your ground less${has && ` (${has})`}, and that costs it most in your ranking.`,
+    'criterion.fit.weak': () => 'Its size or weight suits your ground less, and that costs it most in your ranking.',
     'criterion.fit.unknown': ({ missing }) => `How it suits your ground isn’t known. ${askFor(missing)}`,
     'criterion.comfort.strong': () => 'Comfort helps it most in your ranking.',
     'criterion.comfort.weak': () => 'It is plain: comfort costs it most in your ranking.',
@@ -417,7 +417,6 @@ export const en: Words = {
     'engine-indoors': () => 'Never run the engine indoors: the exhaust kills.',
     'local-rules': () => 'Local rules on roads, towing and young drivers apply. Work on brakes, ROPS and hydraulics belongs to a qualified shop.',
     slope: () => 'On slopes: widest wheel setting, load low, slow, no sharp turns. This tool compares machines; it never says a slope is safe.',
-    'slope-over-limit': () => 'Your slope is beyond what we clear for mowing or loader work.',
     loader: () => 'Carry loads low, move slowly, and never let anyone stand on or under a loader. Work it only from the seat.',
     bales: () => 'Round bales ride on a spear or clamp, never on bare forks or in a bucket: a bale can roll back on the driver.',
     'rear-ballast': () => 'Loader work needs the rear ballast listed, and the ballast your manual asks for if that is more.',
@@ -436,7 +435,7 @@ export const en: Words = {
   terms: {
     speed: 'speed', width: 'width', overlap: 'overlap', efficiency: 'share of time cutting', area: 'area', rate: 'rate', labour: 'labour',
     nearLift: 'near lift', nearAhead: 'near ahead', farLift: 'far lift', farAhead: 'far ahead', by: 'by', liftAtPins: 'lift at the pins', arm: 'arm behind the pins', distance: 'distance ahead of the pins', margin: 'margin', attachment: 'attachment',
-    attachmentAhead: 'attachment ahead of the pins', loadAhead: 'load ahead of the pins', tractor: 'tractor', rear: 'rear axle', front: 'load in front',
+    attachmentAhead: 'attachment ahead of the pins', loadAhead: 'load ahead of the pins', tractor: 'tractor', rear: 'load on the rear axle, bare', front: 'load in front',
     ahead: 'its centre ahead of the front axle', wheelbase: 'wheelbase', behind: 'behind the rear axle', share: 'share', bareFront: 'front axle, bare',
     frontLoad: 'load in front', rearLoad: 'load behind', rated: 'rated lift', ratedAt: 'rated at', link: 'length of the lower links', rearTrack: 'rear track',
     rearShare: 'share on the rear axle', height: 'height', pivot: 'height of the front pivot', mass: 'weight', density: 'density', powerPerWidth: 'power by width',
@@ -477,6 +476,7 @@ export const en: Words = {
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
     typeHint: (unit) => `in ${unit}, or write another unit behind the number`,
+    moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Start again',
     undoStartAgain: 'Bring my answers back',
     loading: 'Loading the line-up…',

@@ -6,6 +6,7 @@ import type { Capability, NotCleared } from '../../needs/need.ts';
 import type { Addition } from '../../ranking/build.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
+import type { UnitWords } from '../../units/show.ts';
 import type { CautionId } from '../cautions.ts';
 
 /** What a sentence may speak of, already shown in the reader's units; what a reason hasn't got is ''. */
@@ -59,7 +60,7 @@ export interface Words {
   decimalMark: '.' | ',';
   /** Joins a list: "a, b and c". */
   list(items: readonly string[]): string;
-  units: Readonly<Record<string, string>>;
+  units: UnitWords;
   tasks: Readonly<Record<TaskId, string>>;
   tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
   wishes: Readonly<Record<ComfortWish, string>>;
@@ -100,7 +101,10 @@ export interface Words {
     unitsUs: string;
     unitsMetric: string;
     unitsLabel: string;
+    /** Said behind the label of a box: the unit it is read in. */
     typeHint(unit: string): string;
+    /** The same for money, which has no other unit. */
+    moneyHint(currency: string): string;
     startAgain: string;
     undoStartAgain: string;
     loading: string;

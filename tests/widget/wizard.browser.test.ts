@@ -1,0 +1,226 @@
+/// <reference types="mocha" />
+import 'axe-core/axe.min.js';
+import { assert } from 'chai';
+import '../../src/widget/define.ts';
+import type { AcreToAxle } from '../../src/widget/define.ts';
+
+declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+
+const catalogue = (await (await fetch('/demo/catalogue.json')).json()) as NonNullable<AcreToAxle['catalogue']>;
+
+const settled = async (wizard: AcreToAxle) => {
+  await wizard.updateComplete;
+  await new Promise((resolve) => { requestAnimationFrame(() => { resolve(undefined); }); });
+  await wizard.updateComplete;
+};
+
+async function shown(set: (wizard: AcreToAxle) => void = () => {}): Promise<AcreToAxle> {
+  const wizard = document.createElement('acre-to-axle');
+  wizard.catalogue = catalogue;
+  set(wizard);
+  document.body.append(wizard);
+  await settled(wizard);
+  return wizard;
+}
+
+const all = <E extends Element>(wizard: AcreToAxle, selector: string) => [...wizard.shadowRoot!.querySelectorAll<E>(selector)];
+const heading = (wizard: AcreToAxle) => all(wizard, 'h2')[0]!.textContent;
+const focused = (wizard: AcreToAxle) => wizard.shadowRoot!.activeElement?.id;
+
+async function press(wizard: AcreToAxle, text: string) {
+  const button = all<HTMLButtonElement>(wizard, 'button').find((each) => each.textContent.trim() === text);
+  assert.isDefined(button, `a button "${text}"`);
+  button!.click();
+  await settled(wizard);
+}
+
+async function choose(wizard: AcreToAxle, value: string) {
+  const input = all<HTMLInputElement>(wizard, 'input').find((each) => each.value === value);
+  assert.isDefined(input, `an option "${value}"`);
+  input!.click();
+  await settled(wizard);
+}
+
+async function type(wizard: AcreToAxle, at: string, text: string) {
+  const input = all<HTMLInputElement>(wizard, `input[data-field="${at}"]`)[0]!;
+  input.value = text;
+  input.dispatchEvent(new Event('input', { bubbles: true }));
+  await settled(wizard);
+}
+
+async function toLawn() {
+  const wizard = await shown();
+  await choose(wizard, 'mow-lawn');
+  await press(wizard, 'Continue');
+  await press(wizard, 'Continue');
+  return wizard;
+}
+
+afterEach(() => { document.body.replaceChildren(); });
+
+it('takes no focus on first load, and gives it to the heading when the buyer moves on', async () => {
+  const wizard = await shown();
+  assert.equal(document.activeElement, document.body);
+  await choose(wizard, 'dig');
+  await press(wizard, 'Continue');
+  assert.equal(focused(wizard), 'heading');
+});
+
+it('says on Continue that nothing was chosen: summary first, with the focus, and the same words at the field', async () => {
+  const wizard = await shown();
+  await press(wizard, 'Continue');
+  assert.equal(focused(wizard), 'summary');
+  const [link] = all<HTMLAnchorElement>(wizard, '.summary a');
+  assert.equal(all(wizard, '.fault')[0]!.textContent, link!.textContent);
+  link!.click();
+  assert.equal(wizard.shadowRoot!.activeElement?.getAttribute('data-field'), 'tasks');
+});
+
+it('keeps what was typed when it cannot be read, and names field, rule and example', async () => {
+  const wizard = await toLawn();
+  await type(wizard, 'land.mown', '2 acres');
+  await type(wizard, 'tasks.mow-lawn.hours', 'a while');
+  await press(wizard, 'Continue');
+  assert.equal(all<HTMLInputElement>(wizard, '[data-field="tasks.mow-lawn.hours"]')[0]!.value, 'a while');
+  assert.equal(all<HTMLInputElement>(wizard, '[data-field="land.mown"]')[0]!.value, '2 acres');
+  assert.match(all(wizard, '.fault')[0]!.textContent, /Longest you want one mow to take.*For example/);
+});
+
+it('echoes what it understood, in both systems of units', async () => {
+  const wizard = await toLawn();
+  await type(wizard, 'land.mown', '2 ac');
+  assert.match(all(wizard, '.echo')[0]!.textContent, /2\s*acres.*0\.81\s*ha/);
+});
+
+it('keeps every answer through Back', async () => {
+  const wizard = await toLawn();
+  await type(wizard, 'land.mown', '2 acres');
+  await press(wizard, 'Continue');
+  const { answers } = wizard;
+  await press(wizard, 'Back');
+  assert.equal(all<HTMLInputElement>(wizard, '[data-field="land.mown"]')[0]!.value, '2 acre');
+  assert.deepEqual(wizard.answers, answers);
+});
+
+it('keeps the unit as it was typed when the units are switched', async () => {
+  const wizard = await toLawn();
+  await type(wizard, 'land.mown', '2 acres');
+  await press(wizard, 'Continue');
+  all<HTMLInputElement>(wizard, '.units input')[1]!.click();
+  await settled(wizard);
+  assert.deepEqual(wizard.answers.land?.mown, { value: 2, unit: 'acre' });
+});
+
+it('shows the result at any time, and goes on with the questions from there', async () => {
+  const wizard = await toLawn();
+  await press(wizard, 'See the result so far');
+  assert.equal(heading(wizard), 'What fits your work');
+  assert.isAbove(all(wizard, '.machine').length, 0);
+  await press(wizard, 'Go on with the questions');
+  assert.match(heading(wizard), /How much lawn/);
+});
+
+it('heads the result with what was left unsaid, and carries cautions and terms', async () => {
+  const wizard = await shown();
+  await press(wizard, 'See the result so far');
+  const notice = all(wizard, '.notice')[0]!.textContent;
+  assert.match(notice, /how steep/);
+  assert.match(notice, /who will drive/);
+  assert.match(notice, /overhead/);
+  assert.match(all(wizard, '[part="cautions"]')[0]!.textContent, /seat belt/);
+  assert.isAbove(all(wizard, '.terms p')[0]!.textContent.length, 100);
+});
+
+it('every machine shown has something for it and something against it or not known', async () => {
+  const wizard = await shown();
+  await press(wizard, 'See the result so far');
+  for (const machine of all(wizard, '.machine')) {
+    assert.isNotNull(machine.querySelector('li.for'));
+    assert.isNotNull(machine.querySelector('li.against, li.unknown'));
+  }
+});
+
+it('tells the page only what the buyer did, and nothing he typed', async () => {
+  const heard: [string, unknown][] = [];
+  const wizard = await shown();
+  for (const name of ['acre-answered', 'acre-result-shown', 'acre-error']) {
+    document.body.addEventListener(name, (event) => heard.push([name, (event as CustomEvent).detail]), { once: true });
+  }
+  wizard.answers = { format: 'acre-to-axle/answers/1', land: { slope: 'flat' } };
+  await settled(wizard);
+  assert.deepEqual(heard, []);
+  await choose(wizard, 'dig');
+  await press(wizard, 'Continue');
+  assert.deepEqual(heard, [['acre-answered', { question: 'tasks', unsure: false }]]);
+});
+
+it('keeps two wizards on one page apart', async () => {
+  const [one, other] = [await shown(), await shown()];
+  await choose(one, 'dig');
+  await press(one, 'Continue');
+  assert.deepEqual(one.answers.tasks, [{ task: 'dig' }]);
+  assert.isUndefined(other.answers.tasks);
+});
+
+it('refuses answers with faults by name, and keeps those it had', async () => {
+  const wizard = await shown();
+  assert.throws(() => { wizard.answers = { format: 'acre-to-axle/answers/1', land: { slop: 'flat' } } as never; }, /land\.slop/);
+  assert.deepEqual(Object.keys(wizard.answers), ['format']);
+});
+
+it('shows a plain message and the page’s own fallback where the line-up cannot be used', async () => {
+  const codes: string[] = [];
+  document.body.addEventListener('acre-error', (event) => codes.push((event as CustomEvent<{ code: string }>).detail.code), { once: true });
+  const wizard = document.createElement('acre-to-axle');
+  wizard.innerHTML = '<p>Call us</p>';
+  const heard = new Promise((resolve) => { wizard.addEventListener('acre-error', resolve, { once: true }); });
+  wizard.catalogue = '/demo/no-such-file.json';
+  document.body.append(wizard);
+  await heard;
+  await settled(wizard);
+  assert.deepEqual(codes, ['catalogue.missing']);
+  assert.match(all(wizard, '[role="alert"]')[0]!.textContent, /call or write to the dealer/);
+  assert.isNotNull(all<HTMLSlotElement>(wizard, 'slot:not([name])')[0]);
+});
+
+it('speaks German where the page does, without losing an answer', async () => {
+  const wizard = await toLawn();
+  await type(wizard, 'land.mown', '2 acres');
+  await press(wizard, 'Continue');
+  const { answers } = wizard;
+  const before = heading(wizard);
+  wizard.lang = 'de';
+  while (heading(wizard) === before) await settled(wizard);
+  assert.deepEqual(wizard.answers, answers);
+  assert.equal(all(wizard, '.sheet')[0]!.getAttribute('lang'), 'de');
+});
+
+describe('accessibility, by axe', () => {
+  const rules = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] };
+  const faultless = async (wizard: AcreToAxle, where: string) => {
+    const { violations } = await axe.run(wizard, rules);
+    assert.deepEqual(violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes[0]!.html}`), []);
+  };
+
+  for (const theme of ['light', 'dark'] as const) {
+    it(`finds nothing on any step and on the result, ${theme}`, async function () {
+      this.timeout(60_000);
+      const wizard = await shown((each) => { each.theme = theme; });
+      for (const task of ['mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement']) await choose(wizard, task);
+      await press(wizard, 'Continue');
+      for (let step = 0; !all(wizard, '[part="result"]')[0] && step < 40; step++) {
+        const where = heading(wizard);
+        await faultless(wizard, where);
+        const opener = all<HTMLInputElement>(wizard, 'input[value="steep"], input[value="low"], input[value="garage"], input[value="own-trailer"], input[value="heat"]')[0];
+        if (opener) {
+          opener.click();
+          await settled(wizard);
+          await faultless(wizard, `${where}, opened`);
+        }
+        await press(wizard, opener && !/low/.test(where) ? 'Continue' : 'Not sure');
+      }
+      for (const details of all<HTMLDetailsElement>(wizard, 'details')) details.open = true;
+      await faultless(wizard, 'result');
+    });
+  }
+});
