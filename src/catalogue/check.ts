@@ -72,6 +72,15 @@ function checkGenerations(note: Note, machines: readonly MachineDocument[]) {
   });
 }
 
+/** Whether numbers and days can be written the way of a locale: an engine throws on a tag it can't read. */
+const isLocale = (written: string) => {
+  try {
+    return Intl.getCanonicalLocales(written).length > 0;
+  } catch {
+    return false;
+  }
+};
+
 /** What a schema cannot say about a catalogue: references, figures that contradict each other, refused rules. */
 export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; warnings: string[] } {
   const faults: Fault[] = [];
@@ -115,6 +124,7 @@ export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; 
     if (refusal) note(`rules.${id}`, override, refusal, (ruleIds as string[]).includes(id) ? undefined : nearest(id, ruleIds));
   }
 
+  if (!isLocale(dealer.locale)) note('dealer.locale', dealer.locale, 'a language and region such as en-US');
   const language = dealer.locale.split('-')[0]!;
   const warnings = dealer.terms?.[language]
     ? []
