@@ -1,5 +1,20 @@
-import { en } from '../reasons/words/en.ts';
+import { de as wordsDe } from '../reasons/words/de.ts';
+import { en as wordsEn } from '../reasons/words/en.ts';
 import type { Words } from '../reasons/words/words.ts';
+import { de } from './words/de.ts';
+import { en } from './words/en.ts';
+import type { CliWords } from './words/words.ts';
+
+export interface Language {
+  words: Words;
+  own: CliWords;
+}
 
 /** The languages a sheet can be had in. */
-export const languages: Readonly<Record<string, Words>> = { en };
+export const languages = {
+  en: { words: wordsEn, own: en },
+  de: { words: wordsDe, own: de },
+} as const satisfies Record<string, Language>;
+
+export type LanguageTag = keyof typeof languages;
+export const languageTags = Object.keys(languages) as LanguageTag[];

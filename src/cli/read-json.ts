@@ -56,15 +56,27 @@ function syntaxFault(text: string, { error, offset, length }: ParseError): Place
   };
 }
 
-const lineOf = (text: string, offset: number) => text.slice(0, offset).split('\n').length;
+/** Where each line of a text begins. */
+const lineStarts = (text: string) => [0, ...[...text.matchAll(/\n/g)].map(({ index }) => index + 1)];
+
+/** Line and column of an offset, both from 1. */
+function positionAt(offset: number, starts: readonly number[]): Position {
+  let [low, high] = [0, starts.length];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (starts[middle]! <= offset) low = middle;
+    else high = middle;
+  }
+  return { line: low + 1, column: offset - starts[low]! + 1 };
+}
 
 /** The faults of the syntax, without those that are an echo of another on the same line. */
-function syntaxFaults(text: string, errors: readonly ParseError[]): PlacedFault[] {
+function syntaxFaults(text: string, errors: readonly ParseError[], starts: readonly number[]): PlacedFault[] {
   const lines = new Set<number>();
   const telling: ParseError[] = [];
   for (const error of errors) {
     if (telling.length === mostSyntaxFaults) break;
-    const line = lineOf(text, error.offset);
+    const { line } = positionAt(error.offset, starts);
     if (!lines.has(line)) telling.push(error);
     lines.add(line);
   }
@@ -116,21 +128,17 @@ function offsetAt(place: string, offsets: ReadonlyMap<string, number>): number {
   return offsets.get(place) ?? (place === '' ? 0 : offsetAt(around(place), offsets));
 }
 
-function positionIn(text: string, offset: number): Position {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  return { line: lineOf(text, offset), column: offset - start + 1 };
-}
-
 type Offsets = ReadonlyMap<string, number>;
 
 /** Reads a text as JSON. Never throws. */
 export function readJson(text: string): JsonReading {
+  const starts = lineStarts(text);
   const reading = (document: JsonReading['document'], faults: PlacedFault[], offsets: Offsets, keyOffsets: Offsets): JsonReading => ({
     document,
     faults,
     placed: (fault) => ({ ...fault, offset: offsetAt(fault.place, offsets) }),
     placedKey: (fault) => ({ ...fault, offset: keyOffsets.get(fault.place) ?? offsetAt(fault.place, offsets) }),
-    positionOf: ({ offset }) => positionIn(text, offset),
+    positionOf: ({ offset }) => positionAt(offset, starts),
   });
   const noJson = (faults: PlacedFault[]) => reading(undefined, faults, new Map(), new Map());
 
@@ -140,7 +148,7 @@ export function readJson(text: string): JsonReading {
   }
   const errors: ParseError[] = [];
   const root = parseTree(text, errors, { disallowComments: true });
-  if (!root || errors.length > 0) return noJson(syntaxFaults(text, errors));
+  if (!root || errors.length > 0) return noJson(syntaxFaults(text, errors, starts));
   const { offsets, keyOffsets, twice } = surveyed(root);
   return reading({ value: JSON.parse(text) as unknown }, twice, offsets, keyOffsets);
 }

@@ -1,9 +1,9 @@
-import type { Command } from '../command.ts';
-import { item, paragraph } from '../sheet/layout.ts';
-import { languages } from '../languages.ts';
 import { saySource } from '../../reasons/say.ts';
+import { en } from '../../reasons/words/en.ts';
 import { ruleIds, rules, rulesVersion, type RuleId } from '../../trade/book.ts';
 import type { FigureRule, FormulaRule } from '../../trade/record.ts';
+import type { Command } from '../command.ts';
+import { item, paragraph } from '../sheet/layout.ts';
 
 const kinds: Readonly<Record<FigureRule['kind'], string>> = {
   'definition': 'a definition, the same for everyone',
@@ -29,7 +29,7 @@ function recordOf(id: RuleId): string[] {
     id,
     ...paragraph(rule.statement, 4),
     ...(isFormula(rule) ? rule.formula.split('; ').flatMap((line) => item('', line, 3)) : paragraph(valueOf(rule), 4)),
-    ...paragraph(`Source: ${saySource(rule.source, languages.en!)}`, 4),
+    ...paragraph(`Source: ${saySource(rule.source, en)}`, 4),
   ];
 }
 

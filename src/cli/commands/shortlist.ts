@@ -1,6 +1,6 @@
 import type { Command, Given } from '../command.ts';
 import type { ExitCode, Io } from '../io.ts';
-import { languages } from '../languages.ts';
+import { languageTags, languages, type LanguageTag } from '../languages.ts';
 import { inOrder, readDocumentFile } from '../read-document.ts';
 import { sheetOf } from '../sheet/sheet.ts';
 import { shortlist } from '../../reasons/shortlist.ts';
@@ -22,8 +22,8 @@ async function runShortlist({ options }: Given, io: Io): Promise<ExitCode> {
   const result = shortlist(catalogue, answers, unknownTasks);
   if (format === 'json') io.out(JSON.stringify(result));
   else {
-    const reader = { words: languages[language]!, units: units === 'us' || units === 'metric' ? units : catalogue.dealer.units };
-    sheetOf({ result, catalogue, answers }, reader).forEach(io.out);
+    const shownIn = units === 'us' || units === 'metric' ? units : catalogue.dealer.units;
+    sheetOf({ result, catalogue, answers }, languages[language as LanguageTag], shownIn).forEach(io.out);
   }
   return 0;
 }
@@ -35,7 +35,7 @@ export const shortlistCommand: Command = {
     { name: 'catalogue', takes: 'FILE', required: true, says: 'The dealer’s line-up and lot; - for standard input.' },
     { name: 'answers', takes: 'FILE', required: true, says: 'What the buyer said; - for standard input.' },
     { name: 'format', takes: 'text|json', choices: ['text', 'json'], says: 'A sheet to read, or the shortlist document, the same bytes as in the browser; text if not said.' },
-    { name: 'language', takes: Object.keys(languages).join('|'), choices: Object.keys(languages), says: 'Language of the sheet; en if not said.' },
+    { name: 'language', takes: languageTags.join('|'), choices: languageTags, says: 'Language of the sheet; en if not said.' },
     { name: 'units', takes: 'us|metric', choices: ['us', 'metric'], says: 'Units of the sheet; the dealer’s if not said.' },
   ],
   details: [

@@ -2,7 +2,6 @@ import type { Criterion } from '../../answers/schema.ts';
 import { sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
 import type { Spec } from '../../ranking/verdict.ts';
-import { cliWords } from '../words.ts';
 import { item, paragraph, table } from './layout.ts';
 import { packageLines } from './package.ts';
 import { machineOf, type Scene } from './scene.ts';
@@ -12,8 +11,9 @@ import { workingLines, type Reckoning } from './working.ts';
 /** Make, frame, tier and years of a machine. */
 export function machineFacts(id: string, scene: Scene): string {
   const { make, frame, tier, years } = machineOf(scene, id);
-  const { nameOf, words } = scene.voice;
-  return [make, nameOf(frame).toLowerCase(), words.tiers[tier], cliWords.made(years.from, years.to, years.meant)].join(', ');
+  const { own, voice: { nameOf, words } } = scene;
+  const made = years.meant === 'model' ? own.modelYears : own.builtIn;
+  return [make, nameOf(frame), words.tiers[tier], made(years.from, years.to)].join(', ');
 }
 
 /** What would be said again: additions stand with the price, and the condition above all machines. */
@@ -24,7 +24,7 @@ const isNamed = ({ id, kind, need = '' }: Reason, { decisive, voice }: Scene) =>
   kind === 'for' && !decisive.has(need) && need in voice.words.needs && !id.startsWith('slope.tip-angle');
 
 function reasonLines(title: string, mark: string, kind: Reason['kind'], entry: Entry, scene: Scene): string[] {
-  const { words } = scene.voice;
+  const { own, voice: { words } } = scene;
   const reasons = entry.reasons.filter((reason) => reason.kind === kind && !saidElsewhere(reason));
   if (reasons.length === 0) return [];
   const named = reasons.filter((reason) => isNamed(reason, scene)).map(({ need }) => words.needs[need!]!);
@@ -33,7 +33,7 @@ function reasonLines(title: string, mark: string, kind: Reason['kind'], entry: E
     '',
     ...paragraph(title, 3),
     ...[...sentences].flatMap((each) => item(mark, each, 3)),
-    ...(named.length > 0 ? item(mark, cliWords.alsoMet(words.list(named)), 3) : []),
+    ...(named.length > 0 ? item(mark, own.alsoMet(words.list(named)), 3) : []),
   ];
 }
 
@@ -41,14 +41,14 @@ const hundredth = (value: number) => (value * 100).toFixed(1);
 
 /** Points by criterion, the weightiest first, and what they add up to. */
 function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
-  const { words } = scene.voice;
+  const { own, voice: { words } } = scene;
   const parts = Object.entries(contributions).sort(([, a], [, b]) => b.weight - a.weight);
   const rows = parts.map(([criterion, { points, weight }]) =>
     [words.criteria[criterion as Criterion], words.result.points(hundredth(points), hundredth(weight))]);
   const unknown = parts.flatMap(([criterion, { missing = [] }]) => (missing.length === 0 ? [] : item(
-    '?', `${words.criteria[criterion as Criterion]}: ${cliWords.notKnown(words.list(missing.map((spec) => words.specs[spec as Spec] ?? spec)))}`, 3,
+    '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(words.list(missing.map((spec) => words.specs[spec as Spec] ?? spec)))}`, 3,
   )));
-  return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [cliWords.total, words.result.points(hundredth(score), '100.0')]], 5), ...unknown];
+  return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(hundredth(score), '100.0')]], 5), ...unknown];
 }
 
 /** The sums behind the needs that tell the machines apart. */
@@ -57,8 +57,8 @@ const decisiveSums = ({ reasons }: Entry, { decisive, voice: { words } }: Scene)
 
 /** One machine that stands, or that the dealer must be asked about: reasons, price, score, units and working. */
 export function machineBlock(entry: Entry, scene: Scene): string[] {
-  const { nameOf, words } = scene.voice;
-  const reckoned = entry.unit ? `${cliWords.reckonedFor(entry.unit)}: ${unitFacts(entry.unit, scene)}` : cliWords.reckonedTypical;
+  const { own, voice: { nameOf, words } } = scene;
+  const reckoned = entry.unit ? `${own.reckonedFor(entry.unit)}: ${unitFacts(entry.unit, scene)}` : own.reckonedTypical;
   return [
     '',
     ...item(`${entry.rank}.`, nameOf(entry.machine)),
@@ -67,7 +67,7 @@ export function machineBlock(entry: Entry, scene: Scene): string[] {
     ...reasonLines(words.result.why, '+', 'for', entry, scene),
     ...reasonLines(words.result.drawbacks, '-', 'against', entry, scene),
     ...reasonLines(words.result.unknowns, '?', 'unknown', entry, scene),
-    ...reasonLines(cliWords.mind, '!', 'caution', entry, scene),
+    ...reasonLines(own.mind, '!', 'caution', entry, scene),
     '',
     ...packageLines(entry.package, scene),
     ...scoreLines(entry, scene),

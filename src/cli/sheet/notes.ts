@@ -3,7 +3,7 @@ import { sayRule, saySource, saySourceOfRule, sayWorking, type Voice } from '../
 import { isFigureId, siUnitOfRule, type FigureId, type FormulaId, type RuleBook } from '../../trade/book.ts';
 import { formulaRules } from '../../trade/figures/formulas.ts';
 import { showAmount } from '../../units/show.ts';
-import { cliWords } from '../words.ts';
+import type { CliWords } from '../words/words.ts';
 import { heading, item } from './layout.ts';
 
 /** Gathers the sums a sheet shows, so that formulas, figures and their sources are told once, at its end. */
@@ -19,7 +19,7 @@ export interface Notes {
 /** A slope in figures reads like a slope that is allowed. */
 const isTold = (rule: string | undefined): rule is FigureId => rule !== undefined && isFigureId(rule) && !rule.startsWith('slope.');
 
-export function notesOf(voice: Voice, book: RuleBook): Notes {
+export function notesOf(voice: Voice, own: CliWords, book: RuleBook): Notes {
   const { words, reader } = voice;
   const formulas: FormulaId[] = [];
   const figures = new Set<FigureId>();
@@ -29,9 +29,9 @@ export function notesOf(voice: Voice, book: RuleBook): Notes {
   };
   const dealers = (id: FigureId) => (book.isDealers(id) ? ` (${words.result.dealersFigure})` : '');
   const formulaNote = (id: FormulaId, index: number) =>
-    item(`[${index + 1}]`, `${formulaRules[id].formula}. ${cliWords.source(saySource(formulaRules[id].source, words))}`);
+    item(`[${index + 1}]`, `${formulaRules[id].formula}. ${own.source(saySource(formulaRules[id].source, words))}`);
   const figureNote = (id: FigureId) =>
-    item('-', `${sayRule(id, words)}: ${showAmount(book.value(id), siUnitOfRule(id), reader)}${dealers(id)}. ${cliWords.source(saySourceOfRule(id, words))}`);
+    item('-', `${sayRule(id, words)}: ${showAmount(book.value(id), siUnitOfRule(id), reader)}${dealers(id)}. ${own.source(saySourceOfRule(id, words))}`);
 
   const use = (rule: string | undefined) => {
     if (isTold(rule)) figures.add(rule);
@@ -43,11 +43,11 @@ export function notesOf(voice: Voice, book: RuleBook): Notes {
       const { statement, terms, result } = sayWorking(working, voice);
       for (const { rule } of Object.values(working.inputs)) use(rule);
       const sum = terms.map(({ name, value }) => `${name} ${value}`).join(', ');
-      return `${statement} [${numberOf(working.formula as FormulaId)}]: ${sum}; ${cliWords.gives(result)}`;
+      return `${statement} [${numberOf(working.formula as FormulaId)}]: ${sum}; ${own.gives(result)}`;
     },
     lines: () => [
-      ...(formulas.length > 0 ? [...heading(cliWords.formulasHeading), ...formulas.flatMap(formulaNote)] : []),
-      ...(figures.size > 0 ? [...heading(cliWords.figuresHeading), ...[...figures].flatMap(figureNote)] : []),
+      ...(formulas.length > 0 ? [...heading(own.formulasHeading), ...formulas.flatMap(formulaNote)] : []),
+      ...(figures.size > 0 ? [...heading(own.figuresHeading), ...[...figures].flatMap(figureNote)] : []),
     ],
   };
 }

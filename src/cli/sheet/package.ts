@@ -1,7 +1,6 @@
 import { sayAddition } from '../../reasons/say.ts';
 import type { AdditionEntry, PackageEntry } from '../../reasons/schema.ts';
 import { showAmount } from '../../units/show.ts';
-import { cliWords } from '../words.ts';
 import { item, paragraph } from './layout.ts';
 import type { Scene } from './scene.ts';
 
@@ -21,13 +20,13 @@ const isCounted = ({ what }: AdditionEntry, { answers }: Scene) =>
   what !== 'implement' || !answers.budget?.includes || answers.budget.includes.includes('implements');
 
 function addition(entry: AdditionEntry, unpriced: readonly AdditionEntry[], scene: Scene): string[] {
-  const { words } = scene.voice;
+  const { own, voice: { words } } = scene;
   const asked = unpriced.some(({ what, id }) => what === entry.what && id === entry.id);
   const parts = [
     ...(entry.price === undefined ? [] : [money(entry.price, scene)]),
-    ...(entry.labourHours ? [cliWords.fittingHours(words.result.hours(String(entry.labourHours)))] : []),
-    ...(asked ? [cliWords.askPrice] : []),
-    ...(isCounted(entry, scene) ? [] : [cliWords.notCounted]),
+    ...(entry.labourHours ? [own.fittingHours(words.result.hours(String(entry.labourHours)))] : []),
+    ...(asked ? [own.askPrice] : []),
+    ...(isCounted(entry, scene) ? [] : [own.notCounted]),
   ];
   return item('-', `${sayAddition(entry, scene.voice)}${parts.length > 0 ? `: ${parts.join(', ')}` : ''}`, 3);
 }
@@ -38,12 +37,12 @@ function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
   const hours = additions.filter((each) => isCounted(each, scene)).reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
   if (rate === undefined || hours === 0) return [];
   const { hours: inWords } = scene.voice.words.result;
-  return item('-', cliWords.fitting(inWords(String(hours)), money(rate, scene), money(hours * rate, scene)), 3);
+  return item('-', scene.own.fitting(inWords(String(hours)), money(rate, scene), money(hours * rate, scene)), 3);
 }
 
 /** What machine and additions cost together, and what each of them adds. */
 export function packageLines({ price, additions, unpriced, ...rest }: PackageEntry, scene: Scene): string[] {
-  const { result, list } = scene.voice.words;
+  const { own, voice: { words: { result, list } } } = scene;
   const { includes } = scene.answers.budget ?? {};
   const alone = price && (price.machineLow === price.machineHigh ? money(price.machineLow, scene) : range(price.machineLow, price.machineHigh, scene));
   return [
@@ -51,6 +50,6 @@ export function packageLines({ price, additions, unpriced, ...rest }: PackageEnt
     ...(alone && additions.length > 0 ? item('-', result.machineAlone(alone), 3) : []),
     ...additions.flatMap((entry) => addition(entry, unpriced, scene)),
     ...fitting(additions, scene),
-    ...(includes ? paragraph(cliWords.includes(list(includes.map((each) => cliWords.included[each]))), 3) : []),
+    ...(includes ? paragraph(own.includes(list(includes.map((each) => own.included[each]))), 3) : []),
   ];
 }

@@ -2,6 +2,7 @@ import type { AnswersDocument } from '../../answers/schema.ts';
 import type { CatalogueDocument, MachineDocument, UnitDocument } from '../../catalogue/schema.ts';
 import type { Voice } from '../../reasons/say.ts';
 import type { Shortlist } from '../../reasons/schema.ts';
+import type { CliWords } from '../words/words.ts';
 import type { Notes } from './notes.ts';
 
 /** All that the parts of a sheet are made from. */
@@ -10,6 +11,8 @@ export interface Scene {
   catalogue: CatalogueDocument;
   answers: AnswersDocument;
   voice: Voice;
+  /** The words of the sheet that are said nowhere else. */
+  own: CliWords;
   notes: Notes;
   /** Ids of the needs that tell the machines apart. */
   decisive: ReadonlySet<string>;

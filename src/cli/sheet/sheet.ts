@@ -1,7 +1,7 @@
 import { namesIn, readerFor, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
-import type { Words } from '../../reasons/words/words.ts';
+import type { Language } from '../languages.ts';
 import { cautions, closing, notCleared } from './closing.ts';
 import { decisiveNeeds } from './decisive.ts';
 import { demands } from './demands.ts';
@@ -10,12 +10,18 @@ import { machineBlock } from './machine-block.ts';
 import { notesOf } from './notes.ts';
 import { priceOf } from './package.ts';
 import { changes, ruledOut } from './ruled-out.ts';
-import type { Scene } from './scene.ts';
+import { machineOf, type Scene } from './scene.ts';
 
-const title = ({ catalogue, voice: { words } }: Scene): string[] => [
+/** A day as it is written in a place, or as it came where no calendar has it. */
+function dayIn(locale: string, day: string): string {
+  const date = new Date(day);
+  return Number.isNaN(date.getTime()) ? day : new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+}
+
+const title = ({ catalogue, voice: { words, reader } }: Scene): string[] => [
   ...paragraph(words.result.title),
   ...paragraph(catalogue.dealer.name),
-  ...paragraph(words.result.asOf(catalogue.asOf)),
+  ...paragraph(words.result.asOf(dayIn(reader.locale, catalogue.asOf))),
 ];
 
 /** True of every machine, so it is said once above them all. */
@@ -27,11 +33,21 @@ const atAGlance = (entries: readonly Entry[], scene: Scene): string[] => (entrie
   ...table(entries.map((entry) => [`${entry.rank}. ${scene.voice.nameOf(entry.machine)}`, priceOf(entry.package, scene)])),
 ]);
 
+/** The answer in a line: the frame and the trim of the first machine. */
+function lead(scene: Scene): string[] {
+  const [first] = scene.result.shortlist;
+  if (!first) return [];
+  const { frame, tier } = machineOf(scene, first.machine);
+  const { nameOf, words } = scene.voice;
+  return paragraph(words.result.lead(nameOf(frame), words.tiers[tier]));
+}
+
 function standing(scene: Scene): string[] {
   const { result, voice: { words } } = scene;
   const many = result.shortlist.length;
   return [
     ...heading(many === 0 ? words.result.none : words.result.standing(many)),
+    ...lead(scene),
     ...(many === 0 ? [] : paragraph(sayReason(unseen, scene.voice))),
     ...atAGlance(result.shortlist, scene),
     ...result.shortlist.flatMap((entry) => machineBlock(entry, scene)),
@@ -49,11 +65,11 @@ function toAsk(scene: Scene): string[] {
 }
 
 /** A shortlist as a sheet of plain text, in the order a careful dealer would tell it. */
-export function sheetOf(told: Pick<Scene, 'result' | 'catalogue' | 'answers'>, { words, units }: { words: Words; units: 'us' | 'metric' }): string[] {
+export function sheetOf(told: Pick<Scene, 'result' | 'catalogue' | 'answers'>, { words, own }: Language, units: 'us' | 'metric'): string[] {
   const { dealer, rules } = told.catalogue;
   const reader = readerFor(words, units, dealer.locale, dealer.currency);
   const voice = { words, reader, nameOf: namesIn(told.catalogue, reader) };
-  const scene: Scene = { ...told, voice, notes: notesOf(voice, ruleBook(rules)), decisive: decisiveNeeds(told.result) };
+  const scene: Scene = { ...told, voice, own, notes: notesOf(voice, own, ruleBook(rules)), decisive: decisiveNeeds(told.result) };
   const parts = [title, notCleared, demands, standing, toAsk, ruledOut, changes].flatMap((part) => part(scene));
   // The notes come last of the reckoning, when every sum has been said.
   return [...parts, ...scene.notes.lines(), ...cautions(scene), ...closing(scene)];

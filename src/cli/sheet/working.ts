@@ -1,5 +1,4 @@
 import type { WorkingEntry } from '../../reasons/schema.ts';
-import { cliWords } from '../words.ts';
 import { item, paragraph } from './layout.ts';
 import type { Scene } from './scene.ts';
 
@@ -26,5 +25,5 @@ export function workingLines(reckonings: readonly Reckoning[], indent: number, s
       ...fresh.flatMap((sum) => item('-', scene.notes.say(sum), indent)),
     ];
   });
-  return lines.length === 0 ? [] : ['', ...paragraph(cliWords.working, indent), ...lines];
+  return lines.length === 0 ? [] : ['', ...paragraph(scene.own.working, indent), ...lines];
 }

@@ -1,0 +1,27 @@
+import type { CliWords } from './words.ts';
+
+export const de: CliWords = {
+  demandsHeading: 'Was die Arbeit verlangt',
+  atLeast: (amount) => `mindestens ${amount}`,
+  atMost: (amount) => `höchstens ${amount}`,
+  safety: 'zur Sicherheit',
+  modelYears: (from, to) => `Modelljahre ${to === undefined ? `ab ${from}` : from === to ? from : `${from} bis ${to}`}`,
+  builtIn: (from, to) => `gebaut ${to === undefined ? `ab ${from}` : from === to ? from : `${from} bis ${to}`}`,
+  reckonedFor: (unit) => `Gerechnet für ${unit}, auf dem Hof`,
+  reckonedTypical: 'Gerechnet zum üblichen Preis',
+  alsoMet: (needs) => `Ebenfalls erfüllt: ${needs}.`,
+  mind: 'Zu beachten',
+  fitting: (hours, rate, sum) => `Anbau, ${hours} zu ${rate}: ${sum}`,
+  fittingHours: (hours) => `Anbau ${hours}`,
+  askPrice: 'Preis beim Händler erfragen',
+  notCounted: 'wie gewünscht nicht in diesem Preis',
+  includes: (things) => `Der Preis soll enthalten: ${things}.`,
+  included: { implements: 'Geräte', delivery: 'Lieferung', tax: 'Steuer' },
+  total: 'zusammen',
+  notKnown: (specs) => `nicht bekannt: ${specs}`,
+  working: 'Die Rechnung',
+  gives: (result) => `ergibt ${result}.`,
+  formulasHeading: 'Die Formeln der Rechnung',
+  figuresHeading: 'Die Werte, nach denen gerechnet wird',
+  source: (source) => `Quelle: ${source}.`,
+};

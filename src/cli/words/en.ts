@@ -1,0 +1,27 @@
+import type { CliWords } from './words.ts';
+
+export const en: CliWords = {
+  demandsHeading: 'What the work asks for',
+  atLeast: (amount) => `at least ${amount}`,
+  atMost: (amount) => `at most ${amount}`,
+  safety: 'for safety',
+  modelYears: (from, to) => `model years ${to === undefined ? `${from} on` : from === to ? from : `${from} to ${to}`}`,
+  builtIn: (from, to) => `built ${to === undefined ? `${from} on` : from === to ? from : `${from} to ${to}`}`,
+  reckonedFor: (unit) => `Reckoned for ${unit}, on the lot`,
+  reckonedTypical: 'Reckoned at its typical price',
+  alsoMet: (needs) => `Also met: ${needs}.`,
+  mind: 'Mind',
+  fitting: (hours, rate, sum) => `Fitting, ${hours} at ${rate}: ${sum}`,
+  fittingHours: (hours) => `fitting ${hours}`,
+  askPrice: 'ask the dealer for the price',
+  notCounted: 'not in this price, as you asked',
+  includes: (things) => `You asked for the price to hold: ${things}.`,
+  included: { implements: 'implements', delivery: 'delivery', tax: 'tax' },
+  total: 'in all',
+  notKnown: (specs) => `not known: ${specs}`,
+  working: 'The working',
+  gives: (result) => `gives ${result}.`,
+  formulasHeading: 'The formulas of the working',
+  figuresHeading: 'The figures it goes by',
+  source: (source) => `Source: ${source}.`,
+};
