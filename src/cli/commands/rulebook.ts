@@ -14,7 +14,8 @@ const kinds: Readonly<Record<FigureRule['kind'], string>> = {
 };
 
 const isFormula = (rule: FigureRule | FormulaRule): rule is FormulaRule => rule.kind === 'formula';
-const unitOf = (unit: string) => (unit === 'ratio' ? '' : ` ${unit}`);
+const units: Readonly<Record<string, string>> = { 'ratio': '', 'dealer-currency': ' in the dealer’s currency', 'per-year': ' hours a year' };
+const unitOf = (unit: string) => units[unit] ?? ` ${unit}`;
 
 function valueOf({ value, unit, kind, valid: [least, most], safer }: FigureRule): string {
   const fixed = kind === 'definition' || kind === 'published-figure';

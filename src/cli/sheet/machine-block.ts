@@ -4,7 +4,7 @@ import type { Entry, Reason } from '../../reasons/schema.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import { item, paragraph, table } from './layout.ts';
 import { packageLines } from './package.ts';
-import { machineOf, type Scene } from './scene.ts';
+import { machineOf, numberIn, type Scene } from './scene.ts';
 import { unitFacts, unitsOnLot } from './units-on-lot.ts';
 import { workingLines, type Reckoning } from './working.ts';
 
@@ -37,18 +37,17 @@ function reasonLines(title: string, mark: string, kind: Reason['kind'], entry: E
   ];
 }
 
-const hundredth = (value: number) => (value * 100).toFixed(1);
-
 /** Points by criterion, the weightiest first, and what they add up to. */
 function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
   const { own, voice: { words } } = scene;
+  const ofHundred = (share: number) => numberIn(scene, Math.round(share * 1000) / 10, 1);
   const parts = Object.entries(contributions).sort(([, a], [, b]) => b.weight - a.weight);
   const rows = parts.map(([criterion, { points, weight }]) =>
-    [words.criteria[criterion as Criterion], words.result.points(hundredth(points), hundredth(weight))]);
+    [words.criteria[criterion as Criterion], words.result.points(ofHundred(points), ofHundred(weight))]);
   const unknown = parts.flatMap(([criterion, { missing = [] }]) => (missing.length === 0 ? [] : item(
     '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(words.list(missing.map((spec) => words.specs[spec as Spec] ?? spec)))}`, 3,
   )));
-  return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(hundredth(score), '100.0')]], 5), ...unknown];
+  return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown];
 }
 
 /** The sums behind the needs that tell the machines apart. */

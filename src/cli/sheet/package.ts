@@ -2,7 +2,7 @@ import { sayAddition } from '../../reasons/say.ts';
 import type { AdditionEntry, PackageEntry } from '../../reasons/schema.ts';
 import { showAmount } from '../../units/show.ts';
 import { item, paragraph } from './layout.ts';
-import type { Scene } from './scene.ts';
+import { numberIn, type Scene } from './scene.ts';
 
 const money = (value: number, { voice }: Scene) => showAmount(value, 'money', voice.reader);
 const range = (low: number, high: number, scene: Scene) => scene.voice.words.result.packageRange(money(low, scene), money(high, scene));
@@ -24,7 +24,7 @@ function addition(entry: AdditionEntry, unpriced: readonly AdditionEntry[], scen
   const asked = unpriced.some(({ what, id }) => what === entry.what && id === entry.id);
   const parts = [
     ...(entry.price === undefined ? [] : [money(entry.price, scene)]),
-    ...(entry.labourHours ? [own.fittingHours(words.result.hours(String(entry.labourHours)))] : []),
+    ...(entry.labourHours ? [own.fittingHours(words.result.hours(numberIn(scene, entry.labourHours)))] : []),
     ...(asked ? [own.askPrice] : []),
     ...(isCounted(entry, scene) ? [] : [own.notCounted]),
   ];
@@ -37,7 +37,7 @@ function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
   const hours = additions.filter((each) => isCounted(each, scene)).reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
   if (rate === undefined || hours === 0) return [];
   const { hours: inWords } = scene.voice.words.result;
-  return item('-', scene.own.fitting(inWords(String(hours)), money(rate, scene), money(hours * rate, scene)), 3);
+  return item('-', scene.own.fitting(inWords(numberIn(scene, hours)), money(rate, scene), money(hours * rate, scene)), 3);
 }
 
 /** What machine and additions cost together, and what each of them adds. */

@@ -18,5 +18,9 @@ export interface Scene {
   decisive: ReadonlySet<string>;
 }
 
+/** A bare number in the reader's language. */
+export const numberIn = ({ voice }: Scene, value: number, digits = 0) =>
+  new Intl.NumberFormat(voice.reader.locale, { minimumFractionDigits: digits, maximumFractionDigits: Math.max(digits, 2) }).format(value);
+
 export const machineOf = ({ catalogue }: Scene, id: string): MachineDocument => catalogue.machines.find((each) => each.id === id)!;
 export const unitOf = ({ catalogue }: Scene, id: string): UnitDocument => catalogue.units!.find((each) => each.id === id)!;

@@ -1,10 +1,10 @@
+import type { TaskId } from '../../answers/schema.ts';
 import { sayBecause, sayReason } from '../../reasons/say.ts';
 import type { Entry, UnitEntry } from '../../reasons/schema.ts';
-import type { TaskId } from '../../answers/schema.ts';
 import { showAmount } from '../../units/show.ts';
 import { item, paragraph } from './layout.ts';
 import { priceOf } from './package.ts';
-import { unitOf, type Scene } from './scene.ts';
+import { numberIn, unitOf, type Scene } from './scene.ts';
 
 /** Year, hours and price of a unit, as far as they are known. */
 export function unitFacts(id: string, scene: Scene): string {
@@ -12,7 +12,7 @@ export function unitFacts(id: string, scene: Scene): string {
   const { words, reader } = scene.voice;
   return [
     ...(year === undefined ? [] : [String(year)]),
-    ...(hours === undefined ? [] : [words.result.hours(new Intl.NumberFormat(reader.locale).format(hours))]),
+    ...(hours === undefined ? [] : [words.result.hours(numberIn(scene, hours))]),
     ...(price === undefined ? [] : [showAmount(price.value, 'money', reader)]),
   ].join(', ');
 }
@@ -24,13 +24,15 @@ type Told = Pick<Entry, 'unit' | 'because'>;
 function unitLines({ unit, verdict, because, reasons, ...entry }: UnitEntry, told: Told, scene: Scene): string[] {
   const { words } = scene.voice;
   const facts = unitFacts(unit, scene);
-  const price = verdict === 'ruled-out' ? '' : `; ${words.result.package.toLowerCase()}: ${priceOf(entry.package, scene)}`;
+  const price = verdict === 'ruled-out' ? '' : `. ${words.result.package}: ${priceOf(entry.package, scene)}`;
   // What is true of this unit alone; of the one the machine goes by it has been said above.
   const own = unit === told.unit ? [] : reasons.filter(({ id }) => id.startsWith('unit.') && id !== 'unit.service-record');
   const saidAbove = new Set(told.because.map((each) => JSON.stringify(each)));
+  const causes = because.filter((each) => !saidAbove.has(JSON.stringify(each)));
+  const outcome = verdict === 'ruled-out' ? 'failed' : 'unknown';
   return [
     ...item('-', `${unit}${facts && ` (${facts})`}: ${words.result.unitVerdict[verdict]}${price}`, 3),
-    ...because.filter((each) => !saidAbove.has(JSON.stringify(each))).flatMap((each) => item('', sayBecause(each, verdict === 'ruled-out' ? 'failed' : 'unknown', taskOfNeed(scene, each.need), scene.voice), 4)),
+    ...causes.flatMap((each) => item('', sayBecause(each, outcome, taskOfNeed(scene, each.need), scene.voice), 4)),
     ...own.flatMap((reason) => item('', sayReason(reason, scene.voice), 4)),
   ];
 }
