@@ -70,6 +70,7 @@ export class AcreToAxle extends LitElement {
   private loading: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
+  private counted: { of: AnswersDocument; for: CatalogueDocument; standing: number } | undefined;
   private reckoned: { of: AnswersDocument; for: CatalogueDocument; result: Shortlist } | undefined;
 
   constructor() {
@@ -216,9 +217,14 @@ export class AcreToAxle extends LitElement {
     this.boxes = { ...this.boxes, [at]: box };
   }
 
+  /** How many machines still stand; reckoned once for each change of the answers, not for each keystroke. */
   private standingText(): string {
-    const { standing } = rank(catalogueOf(this.document!), answersOf(this.answers));
-    return this.words.wizard.standing(standing.length, this.document!.machines.length);
+    const document = this.document!;
+    const { answers } = this;
+    if (this.counted?.of !== answers || this.counted.for !== document) {
+      this.counted = { of: answers, for: document, standing: rank(catalogueOf(document), answersOf(answers)).standing.length };
+    }
+    return this.words.wizard.standing(this.counted.standing, document.machines.length);
   }
 
   private chooseUnits(units: 'us' | 'metric') {

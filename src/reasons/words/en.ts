@@ -2,7 +2,7 @@ import type { Words } from './words.ts';
 
 const list = (items: readonly string[]) =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-const askFor = (missing: string) => `Ask the dealer for ${missing}.`;
+const askFor = (missing: string) => `Ask the dealer: ${missing}.`;
 
 export const en: Words = {
   language: 'en',
@@ -377,7 +377,7 @@ export const en: Words = {
     'criterion.resale.strong': ({ has }) => `It is likely to keep about ${has} of its price over your years, by a general formula for farm tractors.`,
     'criterion.resale.weak': ({ has }) => `It is likely to keep only about ${has} of its price over your years, by a general formula for farm tractors.`,
     'criterion.resale.unknown': ({ missing }) => `How it keeps its value isn’t known. ${askFor(missing)}`,
-    'figure.estimated': ({ missing }) => `One figure isn’t given, so we took a low one. Ask the dealer for ${missing} at both distances.`,
+    'figure.estimated': ({ missing }) => `One figure isn’t given, so we took a low one. Ask the dealer: ${missing}, at both distances.`,
     'unit.recall-open': () => 'A recall on it is open. Have it done before you drive it.',
     'unit.lien-open': () => 'A lien on it is open. Have that cleared before you pay.',
     'unit.imported': () => 'It was not built for this market. Parts, manuals and certification may be hard to get.',

@@ -1,0 +1,68 @@
+import type { Locator, Page } from 'playwright-core';
+import { answerAt } from '../../src/answers/at.ts';
+import { questionOf, questions, type Field, type QuestionId } from '../../src/answers/questions.ts';
+import type { AnswersDocument } from '../../src/answers/schema.ts';
+import { en } from '../../src/reasons/words/en.ts';
+
+/** A buyer who answers the wizard on the page as a document says, and is not sure of the rest. */
+export const wizardOn = (page: Page) => page.locator('acre-to-axle');
+
+const isAmount = (value: unknown): value is { value: number; unit: string } => typeof value === 'object' && value !== null && 'unit' in value;
+
+const box = (wizard: Locator, at: string) => wizard.locator(`input[type="text"][data-field="${at}"]`);
+const option = (wizard: Locator, at: string, value: string) => wizard.locator(`input[name="field-${at.replaceAll('.', '-')}"][value="${value}"]`);
+
+async function fill(wizard: Locator, field: Field, value: unknown) {
+  const typed = (amount: { value: number; unit: string }) => box(wizard, field.at).fill(`${amount.value} ${amount.unit === 'percent' ? '%' : amount.unit}`);
+  switch (field.control) {
+    case 'choice':
+      return option(wizard, field.at, String(value)).check();
+    case 'yes-no':
+      return option(wizard, field.at, value ? 'yes' : 'no').check();
+    case 'several':
+      for (const each of value as string[]) await option(wizard, field.at, each).check();
+      return;
+    case 'order':
+      for (const [place, each] of (value as string[]).slice(0, field.places).entries()) {
+        await wizard.locator(`#field-${field.at}-${place}`).selectOption(each);
+      }
+      return;
+    case 'choice-or-quantity':
+      await option(wizard, field.at, isAmount(value) ? field.opens : String(value)).check();
+      if (isAmount(value)) await typed(value);
+      return;
+    case 'money':
+      return box(wizard, field.at).fill(String((value as { value: number }).value));
+    case 'number':
+      return box(wizard, field.at).fill(String(value));
+    default:
+      return typed(value as { value: number; unit: string });
+  }
+}
+
+/** The question on show, by its heading. */
+export async function questionOn(wizard: Locator): Promise<QuestionId | undefined> {
+  const heading = await wizard.locator('h2').textContent();
+  return questions.find(({ id }) => en.questions[id].ask === heading)?.id;
+}
+
+/** Answers the question on show as the document says; "not sure" where it says nothing. */
+export async function answer(wizard: Locator, answers: AnswersDocument) {
+  const id = (await questionOn(wizard))!;
+  const said = questionOf(id).fields.flatMap((field) => {
+    const value = answerAt(answers, field.at);
+    return value === undefined || (Array.isArray(value) && value.length === 0 && id !== 'musts') ? [] : [{ field, value }];
+  });
+  for (const { field, value } of said) await fill(wizard, field, value);
+  await wizard.getByRole('button', { name: said.length > 0 ? en.wizard.next : en.wizard.notSure, exact: true }).click();
+  return id;
+}
+
+export const isResult = (wizard: Locator) => wizard.locator('[part="result"]').isVisible();
+
+/** Walks from the first question to the result; gives the questions in the order they were asked. */
+export async function walk(wizard: Locator, answers: AnswersDocument): Promise<QuestionId[]> {
+  const asked: QuestionId[] = [];
+  while (!(await isResult(wizard))) asked.push(await answer(wizard, answers));
+  return asked;
+}
