@@ -9,8 +9,11 @@ import type { Reason } from './schema.ts';
 
 type Figures = Reason['figures'];
 
-/** Open safety is told before musts, musts before wishes, and what is settled or only weighs last. */
-const ranks = { safety: 4, must: 3, wish: 2, weighs: 1 } as const;
+/**
+ * Open safety is told before musts, musts before wishes, then what only weighs; last what is settled, such
+ * as an addition, which the package lists anyway.
+ */
+const ranks = { safety: 4, must: 3, wish: 2, weighs: 1, settled: 0 } as const;
 
 /** Needs of every machine, whoever asks: met, they are no reason for this one. */
 const everyones = ['rops', 'seat-belt', 'exhaust.intact'];
@@ -52,7 +55,7 @@ const reasonOfAddition = ({ what, id, price, mass, for: needs }: Weighed['additi
   id: `addition.${what}`,
   kind: 'against',
   ...(needs[0] && { need: needs[0] }),
-  weight: ranks.wish,
+  weight: ranks.settled,
   figures: {
     ...(price !== undefined && { price: { value: price, unit: 'money' } }),
     ...(mass !== undefined && { mass: { value: mass, unit: 'kg' } }),
@@ -134,7 +137,7 @@ export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking
     ...(unit
       ? reasonsOfUnit(unit, weighed, world)
       : [{ id: 'lot.typical-price', kind: 'unknown', weight: ranks.weighs, figures: {} } as const]),
-    { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {} } as const,
+    { id: 'condition.unseen', kind: 'unknown', weight: ranks.settled, figures: {} } as const,
   ];
   return reasons.sort(byDecision);
 }

@@ -52,6 +52,9 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { 
   };
 }
 
+/** The name of a frame class: the language's own, else the catalogue's. */
+export const sayFrame = (frame: string, { words, nameOf }: Voice) => words.frames[frame] ?? nameOf(frame);
+
 /** A reason in words. */
 export const sayReason = (reason: Reason, voice: Voice) => voice.words.reasons[reason.id as ReasonId](said(reason, voice));
 

@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import { sayAddition, sayBecause, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
+import { sayAddition, sayBecause, sayFrame, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry } from '../reasons/schema.ts';
 import { showAmount } from '../units/show.ts';
 import { sayAnswer } from './say-answer.ts';
@@ -84,8 +84,10 @@ function workingTemplate({ reasons }: Entry, voice: Voice) {
   `;
 }
 
-function additionsTemplate({ price, additions, unpriced }: PackageEntry, voice: Voice) {
+function additionsTemplate({ price, additions, unpriced }: PackageEntry, { voice, catalogue }: ResultView) {
   const { result } = voice.words;
+  const hours = additions.reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
+  const rate = catalogue.dealer.labourRate;
   if (additions.length === 0) return nothing;
   const asked = (what: string, id: string | undefined) => unpriced.some((each) => each.what === what && each.id === id);
   return html`
@@ -95,6 +97,7 @@ function additionsTemplate({ price, additions, unpriced }: PackageEntry, voice: 
         <li>${sayAddition(addition, voice)}${addition.price !== undefined ? html` · ${money(addition.price, voice)}` : asked(addition.what, addition.id) ? html` · ${result.priceUnknown}` : nothing}</li>`)}
       </ul>
       ${price ? html`<p class="lesser">${result.machineAlone(price.machineLow === price.machineHigh ? money(price.machineLow, voice) : `${money(price.machineLow, voice)} – ${money(price.machineHigh, voice)}`)}</p>` : nothing}
+      ${hours > 0 && rate ? html`<p class="lesser">${result.fitting(new Intl.NumberFormat(voice.reader.locale).format(hours), money(hours * rate.value, voice))}</p>` : nothing}
     </div>
   `;
 }
@@ -156,7 +159,7 @@ function machineTemplate(entry: Entry, numbered: boolean, view: ResultView) {
   const { voice, catalogue } = view;
   const { words } = voice;
   const machine = catalogue.machines.find(({ id }) => id === entry.machine)!;
-  const frame = voice.nameOf(machine.frame);
+  const frame = sayFrame(machine.frame, voice);
   const of = (...kinds: Reason['kind'][]) => entry.reasons.filter(({ kind }) => kinds.includes(kind));
   return html`
     <article class="machine ${numbered && entry.rank === 1 ? 'first' : ''}" part="machine" aria-labelledby="machine-${entry.machine}">
@@ -176,7 +179,7 @@ function machineTemplate(entry: Entry, numbered: boolean, view: ResultView) {
             ${reasonsTemplate(words.result.unknowns, of('unknown'), firstShown, voice)}
           </div>
         </div>
-        ${additionsTemplate(entry.package, voice)}
+        ${additionsTemplate(entry.package, view)}
         <div class="close">
           ${unitsTemplate(entry.units, view)}
           ${workingTemplate(entry, voice)}
@@ -272,7 +275,7 @@ function contactTemplate({ catalogue: { dealer }, voice }: ResultView) {
 /** The answer in a line: which frame size, and which trim. */
 function leadTemplate({ shortlist: { shortlist: [first] }, catalogue, voice }: ResultView) {
   const machine = catalogue.machines.find(({ id }) => id === first?.machine);
-  return machine ? html`<p class="lead"><strong>${voice.words.result.lead(voice.nameOf(machine.frame), voice.words.tiers[machine.tier])}</strong></p>` : nothing;
+  return machine ? html`<p class="lead"><strong>${voice.words.result.lead(sayFrame(machine.frame, voice), voice.words.tiers[machine.tier])}</strong></p>` : nothing;
 }
 
 /** The result: what is not cleared first, then the machines with reasons, and why not the others. */

@@ -28,7 +28,7 @@ export function sayAnswer(id: QuestionId, answers: AnswersDocument, voice: Voice
     if (value === undefined) return [];
     const text = sayValue(field, value, question, voice);
     const label = voice.words.questions[id].fields[field.at]?.label;
-    return [question.fields.length > 1 && label ? `${label}: ${text}` : text];
+    return [question.fields.length > 1 && label ? `${label}${label.endsWith('?') ? '' : ':'} ${text}` : text];
   });
   return said.length > 0 ? said.join('; ') : undefined;
 }

@@ -1,28 +1,7 @@
 import { posix } from 'node:path';
 import { expect, test } from 'vitest';
+import { mayImport } from './rooms.ts';
 import { lineAt, nodesOf, sources, syntaxOf, type SourceFile } from '../support/sources.ts';
-
-const upToNeeds = ['units', 'documents', 'trade', 'catalogue', 'answers', 'needs'];
-const core = [...upToNeeds, 'ranking', 'reasons', 'drawing'];
-
-/** Which room may import which: the only directions there are. */
-const mayImport: Record<string, readonly string[]> = {
-  units: [],
-  documents: ['units'],
-  trade: ['units'],
-  catalogue: ['units', 'documents', 'trade'],
-  answers: ['units', 'documents', 'catalogue'],
-  needs: ['units', 'trade', 'catalogue', 'answers'],
-  ranking: upToNeeds,
-  reasons: [...upToNeeds, 'ranking'],
-  drawing: [...upToNeeds, 'ranking', 'reasons'],
-  guide: core,
-  handoff: core,
-  widget: [...core, 'guide', 'handoff'],
-  counter: [...core, 'guide', 'handoff', 'widget'],
-  relay: [...core, 'handoff'],
-  cli: [...core, 'guide', 'handoff'],
-};
 
 /** Which rooms may go through the only door to Zod. */
 const throughZodDoor = ['documents', 'catalogue', 'answers', 'reasons'];

@@ -23,6 +23,9 @@ export const de: Words = {
     'carry-implement': 'Tragen eines schweren Geräts am Heck', 'tow-wagon': 'Anhänger ziehen', 'spread-spray': 'Streuen oder Spritzen',
     'make-hay': 'Heu machen', 'drag-arena': 'Reitplatz abziehen', 'level-field': 'Gelände einebnen',
   },
+  frames: {
+    subcompact: 'Kleinsttraktor', small: 'kleiner Kompakttraktor', mid: 'mittlerer Kompakttraktor', 'wide-mid': 'mittlerer Kompakttraktor, breit', large: 'großer Kompakttraktor',
+  },
   tiers: { economy: 'einfache Ausstattung', standard: 'mittlere Ausstattung', deluxe: 'gehobene Ausstattung' },
   wishes: {
     cab: 'Eine Kabine', drive: 'Das gewünschte Getriebe', smoothSeat: 'Ein gefederter Sitz', tiltWheel: 'Ein verstellbares Lenkrad', cruise: 'Ein Tempomat',
@@ -602,6 +605,7 @@ export const de: Words = {
     priceUnknown: 'Preis beim Händler erfragen.',
     pricePlus: 'dazu alles mit dem Vermerk „Preis beim Händler erfragen“',
     machineAlone: (price) => `Traktor allein: ${price}`,
+    fitting: (hours, price) => `Einbau, ${hours} Stunden: ${price}`,
     additionsHeading: 'Kommt für Ihre Arbeiten dazu',
     unitsHeading: (count) => (count === 1 ? 'Einer auf dem Hof' : `${count} auf dem Hof`),
     noUnits: 'Heute keiner auf dem Hof.',

@@ -21,6 +21,7 @@ export const en: Words = {
     'carry-implement': 'carry a heavy implement on the hitch', 'tow-wagon': 'tow a wagon', 'spread-spray': 'spread or spray',
     'make-hay': 'make hay', 'drag-arena': 'drag an arena', 'level-field': 'level a field',
   },
+  frames: {},
   tiers: { economy: 'economy trim', standard: 'standard trim', deluxe: 'deluxe trim' },
   wishes: {
     cab: 'A cab', drive: 'The drive you chose', smoothSeat: 'A suspension seat', tiltWheel: 'A wheel that tilts', cruise: 'Cruise control',
@@ -506,6 +507,7 @@ export const en: Words = {
     priceUnknown: 'Ask the dealer for the price.',
     pricePlus: 'plus what is marked “ask the dealer”',
     machineAlone: (price) => `Machine alone: ${price}`,
+    fitting: (hours, price) => `Fitting it all, ${hours} hours: ${price}`,
     additionsHeading: 'To be added for your jobs',
     unitsHeading: (count) => (count === 1 ? 'One on the lot' : `${count} on the lot`),
     noUnits: 'None on the lot today.',

@@ -62,6 +62,8 @@ export interface Words {
   list(items: readonly string[]): string;
   units: UnitWords;
   tasks: Readonly<Record<TaskId, string>>;
+  /** Names of the frame classes in this language; where one is missing the catalogue's own name stands. */
+  frames: Readonly<Record<string, string>>;
   tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
   wishes: Readonly<Record<ComfortWish, string>>;
   criteria: Readonly<Record<Criterion, string>>;
@@ -135,6 +137,8 @@ export interface Words {
     priceUnknown: string;
     pricePlus: string;
     machineAlone(price: string): string;
+    /** Labour to fit what is added, in hours and money. */
+    fitting(hours: string, price: string): string;
     additionsHeading: string;
     unitsHeading(count: number): string;
     noUnits: string;

@@ -1,0 +1,21 @@
+const upToNeeds = ['units', 'documents', 'trade', 'catalogue', 'answers', 'needs'];
+const core = [...upToNeeds, 'ranking', 'reasons', 'drawing'];
+
+/** Which room may import which: the only directions there are. */
+export const mayImport: Record<string, readonly string[]> = {
+  units: [],
+  documents: ['units'],
+  trade: ['units'],
+  catalogue: ['units', 'documents', 'trade'],
+  answers: ['units', 'documents', 'catalogue'],
+  needs: ['units', 'trade', 'catalogue', 'answers'],
+  ranking: upToNeeds,
+  reasons: [...upToNeeds, 'ranking'],
+  drawing: [...upToNeeds, 'ranking', 'reasons'],
+  guide: core,
+  handoff: core,
+  widget: [...core, 'guide', 'handoff'],
+  counter: [...core, 'guide', 'handoff', 'widget'],
+  relay: [...core, 'handoff'],
+  cli: [...core, 'guide', 'handoff'],
+};
