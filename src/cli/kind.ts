@@ -19,6 +19,16 @@ const ofOurs = /^(acre-to-axle\/[a-z]+)\/(\d+)$/;
 const quoted = (kinds: readonly Kind[]) => kinds.map((kind) => JSON.stringify(formats[kind])).join(' or ');
 const fault = (place: string, read: unknown, expected: string) => ({ fault: { place, read: shown(read), expected } });
 
+const meantByKeys = (document: object, among: readonly Kind[]) =>
+  among.find((kind) => tellingKeys[kind].some((key) => Object.hasOwn(document, key)));
+
+/** The kind whose name is nearest to a misspelt one; a name that is right means another document. */
+function meantByName(format: string, among: readonly Kind[]): Kind | undefined {
+  if ([...Object.values(formats), shortlistFormat].includes(format)) return undefined;
+  const near = nearest(format, among.map((kind) => formats[kind]));
+  return among.find((kind) => formats[kind] === near);
+}
+
 /**
  * Which of the documents this is, or is meant to be: its own check then names a slip in `format` with all
  * the rest. One of another kind or version is refused as a whole, for every line of it would look wrong.
@@ -33,9 +43,6 @@ export function kindOf(document: unknown, among: readonly Kind[]): { kind: Kind 
   const other = typeof format === 'string' ? ofOurs.exec(format) : null;
   const sameName = other && among.find((kind) => formats[kind].startsWith(`${other[1]}/`));
   if (sameName) return fault('format', format, `${JSON.stringify(formats[sameName])}, the only version this program reads`);
-  const [named] = typeof format === 'string' && ![...Object.values(formats), shortlistFormat].includes(format)
-    ? among.filter((kind) => formats[kind] === nearest(format, among.map((each) => formats[each]))) : [];
-  const [meant] = among.filter((kind) => tellingKeys[kind].some((key) => Object.hasOwn(document, key)));
-  const kind = named ?? (format === undefined ? meant : undefined);
+  const kind = format === undefined ? meantByKeys(document, among) : typeof format === 'string' ? meantByName(format, among) : undefined;
   return kind ? { kind } : fault('format', format, quoted(among));
 }

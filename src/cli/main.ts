@@ -5,14 +5,15 @@ import { run } from './run.ts';
 /** Put in by the build, from package.json. */
 declare const VERSION: string;
 
-/** A reader that has seen enough (`| head`) is no fault; a full disk is. */
+/** A reader that has seen enough (`| head`) is no fault, and changes nothing about how it ends; a full disk is. */
 function onBrokenOutput(error: NodeJS.ErrnoException) {
-  if (error.code === 'EPIPE') process.exit();
+  if (error.code === 'EPIPE') return;
   process.stderr.write(`acre-to-axle: the output can’t be written (${error.code ?? error.message})\n`);
   process.exit(70);
 }
 process.stdout.on('error', onBrokenOutput);
-process.stderr.on('error', () => process.exit());
+// Where even this can't be told, the code it ends with is all there is.
+process.stderr.on('error', () => undefined);
 
 process.exitCode = await run({
   argv: process.argv.slice(2),

@@ -5,7 +5,7 @@ import type { Language } from '../languages.ts';
 import { cautions, closing, notCleared } from './closing.ts';
 import { decisiveNeeds } from './decisive.ts';
 import { demands } from './demands.ts';
-import { heading, paragraph, table } from './layout.ts';
+import { heading, item, paragraph } from './layout.ts';
 import { machineBlock } from './machine-block.ts';
 import { notesOf } from './notes.ts';
 import { priceOf } from './package.ts';
@@ -30,7 +30,7 @@ const unseen = { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {}
 /** The whole order in a few lines, for whoever reads no further. */
 const atAGlance = (entries: readonly Entry[], scene: Scene): string[] => (entries.length < 2 ? [] : [
   '',
-  ...table(entries.map((entry) => [`${entry.rank}. ${scene.voice.nameOf(entry.machine)}`, priceOf(entry.package, scene)])),
+  ...entries.flatMap((entry) => item(`${entry.rank}.`, `${scene.voice.nameOf(entry.machine)}: ${priceOf(entry.package, scene)}`)),
 ]);
 
 /** The answer in a line: the frame and the trim of the first machine. */
