@@ -59,7 +59,9 @@ export function have(candidate: Candidate, item: FittedItem, fitting: Fitting | 
   if (window === 'unknown') return 'unknown';
   switch (fitting.availability) {
     case 'fitted':
-      return fitted === false ? 'never' : 'has';
+      if (fitted !== false) return 'has';
+      // It came with the machine and is gone: it can be had again where the dealer names a price for it.
+      return fitting.price ? 'can-add' : 'unknown';
     case 'option':
       if (!candidate.unit) return 'can-add';
       return fitted === false ? 'never' : 'unknown';

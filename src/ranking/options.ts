@@ -1,31 +1,32 @@
 import type { Deck, Implement } from '../catalogue/catalogue.ts';
-import type { Capability, Need } from '../needs/need.ts';
+import type { ComfortWish, Need } from '../needs/need.ts';
 import type { Build, Fitted, Mower, Tool } from './build.ts';
 import { have, type Candidate, type Have, type World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 
-/** The places of a build where there is a choice, and the capabilities that depend on that choice. */
+const isWish = (need: Need, ...wishes: ComfortWish[]) => need.capability === 'fitting' && wishes.includes(need.wish);
+
+/** The places of a build where there is a choice, and the needs that depend on that choice. */
 const slots = {
-  lifting: ['loader.lift', 'loader.height', 'loader.rear-axle'],
-  mowing: ['mower', 'mower.hours'],
-  cutting: ['rotary-cutter'],
-  digging: ['backhoe'],
-  shelter: ['cab'],
-} as const satisfies Record<string, readonly Capability[]>;
+  lifting: (need: Need) => need.capability.startsWith('loader.') || isWish(need, 'loaderOff', 'levelLift'),
+  mowing: (need: Need) => need.capability === 'mower' || need.capability === 'mower.hours' || isWish(need, 'mowerLiftAlone'),
+  cutting: (need: Need) => need.capability === 'rotary-cutter',
+  digging: (need: Need) => need.capability === 'backhoe',
+  shelter: (need: Need) => need.capability === 'cab',
+} as const;
 
 type Slot = keyof typeof slots;
 type Option = Partial<Build>;
 
-const wantsAny = (needs: readonly Need[], slot: Slot) =>
-  needs.some(({ capability }) => (slots[slot] as readonly Capability[]).includes(capability));
+const wantsAny = (needs: readonly Need[], slot: Slot) => needs.some(slots[slot]);
 
 const obtainable = <T>(part: T, state: Have): Fitted<T>[] => (state === 'never' ? [] : [{ part, have: state }]);
 
-/** Implements of a kind: the buyer's own first, then what the dealer sells. */
-const toolsOf = (kind: Implement['kind'], { owned, implements: sold }: World): Tool[] => {
-  const own = owned.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: true }));
-  return own.length > 0 ? own : sold.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: false }));
-};
+/** Implements of a kind: the buyer's own, which cost him nothing more, and what the dealer sells. */
+const toolsOf = (kind: Implement['kind'], { owned, implements: sold }: World): Tool[] => [
+  ...owned.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: true })),
+  ...sold.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: false })),
+];
 
 const orNone = <T>(options: readonly T[]): (T | undefined)[] => (options.length > 0 ? [...options] : [undefined]);
 
@@ -106,7 +107,7 @@ function shelterOptions(candidate: Candidate, needs: readonly Need[], { asOfYear
 
 /** How an option stands to the needs of its own slot: fewer failures first, then fewer unknowns. */
 function standing(option: Option, candidate: Candidate, slot: Slot, needs: readonly Need[], world: World) {
-  const own = needs.filter(({ capability }) => (slots[slot] as readonly Capability[]).includes(capability));
+  const own = needs.filter(slots[slot]);
   const outcomes = own.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, ...judge(need, { ...candidate, ...option }, world) }]));
   const count = (outcome: string, must: boolean) => outcomes.filter((each) => each.outcome === outcome && each.need.must === must).length;
   return [count('failed', true), count('unknown', true), count('failed', false), count('unknown', false)] as const;

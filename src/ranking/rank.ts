@@ -80,7 +80,8 @@ export function rank(catalogue: Catalogue, answers: Answers, only?: (need: Need)
     const units = unitsOnLot(catalogue, machine)
       .map((unit) => ({ unit, weighed: weigh(evaluate({ machine, unit }, needs, world)) }))
       .sort((a, b) => byWorth(a.weighed, b.weighed) || byCodeUnit(a.unit.id, b.unit.id));
-    const first = units[0]?.weighed;
+    // A unit held for someone else is shown, but can't be bought today.
+    const first = units.find(({ unit }) => unit.status !== 'held')?.weighed;
     const best = first && order.indexOf(first.standing) <= order.indexOf(inGeneral.standing) ? first : inGeneral;
     return { machine, standing: best.standing, best, inGeneral, units };
   }).sort((a, b) => byWorth(a.best, b.best) || byCodeUnit(a.machine.id, b.machine.id));

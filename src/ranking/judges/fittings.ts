@@ -4,23 +4,21 @@ import type { Addition, Build } from '../build.ts';
 import { have, type World } from '../candidate.ts';
 import { failed, met, unknown, worst, type Judge, type Spec, type Verdict } from '../verdict.ts';
 
-export const judgeCab: Judge<DemandOf<'cab'>> = (_need, build) => {
-  const { cabs } = build.machine;
-  if (build.cab) return build.cab.have === 'unknown' ? unknown('cabs') : met();
-  return cabs === undefined ? unknown('cabs') : failed();
+export const judgeCab: Judge<DemandOf<'cab'>> = (need, { cab, machine: { cabs } }) => {
+  if (!cab) return cabs === undefined ? unknown('cabs') : failed();
+  const { heat, airConditioning } = cab.part;
+  if ((need.heat && !heat) || (need.airConditioning && !airConditioning)) return failed();
+  return cab.have === 'unknown' ? unknown('cabs') : met();
 };
 
-export const judgeTransmission: Judge<DemandOf<'transmission'>> = (need, build, { asOfYear }) => {
-  const { transmissions } = build.machine;
+export const judgeTransmission: Judge<DemandOf<'transmission'>> = (need, { machine: { transmissions }, unit }) => {
+  if (unit?.transmission) return need.kinds.includes(unit.transmission) ? met() : failed();
   if (!transmissions) return unknown('transmissions');
-  const known = build.unit?.transmission;
-  if (known) return need.kinds.includes(known) ? met() : failed();
-  const wanted = transmissions.filter(({ kind }) => need.kinds.includes(kind));
+  const offered = transmissions.filter(({ availability }) => availability !== 'none');
+  const wanted = offered.filter(({ kind }) => need.kinds.includes(kind));
   if (wanted.length === 0) return failed();
-  const only = transmissions.length === wanted.length;
-  if (build.unit && !only) return unknown('units.transmission');
-  const addable = wanted.map((part) => ({ part, state: have({ machine: build.machine }, 'loader', part, asOfYear) }));
-  return addable.every(({ state }) => state === 'never') ? failed() : addable.some(({ state }) => state !== 'unknown' && state !== 'never') ? met() : unknown('transmissions');
+  if (unit && wanted.length < offered.length) return unknown('units.transmission');
+  return wanted.every(({ availability }) => availability === 'unknown') ? unknown('transmissions') : met();
 };
 
 const addition = (wish: ComfortWish, part: { price?: { value: number } | undefined; labourHours?: number | undefined }, need: string): Addition => ({
