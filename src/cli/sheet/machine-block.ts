@@ -1,5 +1,5 @@
 import type { Criterion } from '../../answers/schema.ts';
-import { sayReason } from '../../reasons/say.ts';
+import { sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import { item, paragraph, table } from './layout.ts';
@@ -11,9 +11,9 @@ import { workingLines, type Reckoning } from './working.ts';
 /** Make, frame, tier and years of a machine. */
 export function machineFacts(id: string, scene: Scene): string {
   const { make, frame, tier, years } = machineOf(scene, id);
-  const { own, voice: { nameOf, words } } = scene;
+  const { own, voice } = scene;
   const made = years.meant === 'model' ? own.modelYears : own.builtIn;
-  return [make, nameOf(frame), words.tiers[tier], made(years.from, years.to)].join(', ');
+  return [make, sayFrame(frame, voice), voice.words.tiers[tier], made(years.from, years.to)].join(', ');
 }
 
 /** What would be said again: additions stand with the price, and the condition above all machines. */

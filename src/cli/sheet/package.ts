@@ -36,8 +36,7 @@ function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
   const rate = scene.catalogue.dealer.labourRate?.value;
   const hours = additions.filter((each) => isCounted(each, scene)).reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
   if (rate === undefined || hours === 0) return [];
-  const { hours: inWords } = scene.voice.words.result;
-  return item('-', scene.own.fitting(inWords(numberIn(scene, hours)), money(rate, scene), money(hours * rate, scene)), 3);
+  return item('-', scene.voice.words.result.fitting(numberIn(scene, hours), money(hours * rate, scene)), 3);
 }
 
 /** What machine and additions cost together, and what each of them adds. */

@@ -1,4 +1,4 @@
-import { namesIn, readerFor, sayReason } from '../../reasons/say.ts';
+import { namesIn, readerFor, sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
 import type { Language } from '../languages.ts';
@@ -38,8 +38,8 @@ function lead(scene: Scene): string[] {
   const [first] = scene.result.shortlist;
   if (!first) return [];
   const { frame, tier } = machineOf(scene, first.machine);
-  const { nameOf, words } = scene.voice;
-  return paragraph(words.result.lead(nameOf(frame), words.tiers[tier]));
+  const { words } = scene.voice;
+  return paragraph(words.result.lead(sayFrame(frame, scene.voice), words.tiers[tier]));
 }
 
 function standing(scene: Scene): string[] {

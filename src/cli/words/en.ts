@@ -11,7 +11,6 @@ export const en: CliWords = {
   reckonedTypical: 'Reckoned at its typical price',
   alsoMet: (needs) => `Also met: ${needs}.`,
   mind: 'Mind',
-  fitting: (hours, rate, sum) => `Fitting, ${hours} at ${rate}: ${sum}`,
   fittingHours: (hours) => `fitting ${hours}`,
   askPrice: 'ask the dealer for the price',
   notCounted: 'not in this price, as you asked',

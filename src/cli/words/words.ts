@@ -10,7 +10,6 @@ export interface CliWords {
   reckonedTypical: string;
   alsoMet(needs: string): string;
   mind: string;
-  fitting(hours: string, rate: string, sum: string): string;
   fittingHours(hours: string): string;
   askPrice: string;
   notCounted: string;
