@@ -63,6 +63,12 @@ test('a value may stand behind the option or an equals sign', async () => {
   expect(await runWith(files, 'shortlist', '--catalogue=lot', '--answers=answers', '--format=json')).toEqual(behind);
 });
 
+test('a file whose name begins with a hyphen stands behind an equals sign', async () => {
+  const odd = { ...files, '--lot': demoCatalogue };
+  expect((await runWith(odd, 'shortlist', '--catalogue=--lot', '--answers', 'answers')).code).toBe(0);
+  expect((await runWith(odd, 'shortlist', '--catalogue', '--lot', '--answers', 'answers')).code).toBe(2);
+});
+
 test('what nobody foresaw is one line and 70', async () => {
   const strange = new Proxy({}, { get: () => { throw new Error('a\nb'); } }) as Record<string, string>;
   const { code, out, err } = await runWith(strange, 'check', 'lot');

@@ -59,10 +59,17 @@ test('buyers who left nothing unsaid read of nothing uncleared', async () => {
   expect(flat((await shortlistOf('first-acre')).out)).not.toContain(en.result.notClearedHeading);
 });
 
-test('an angle at which a machine tips is never shown, though it was reckoned', async () => {
-  const { out } = await shortlistOf('hay-and-barn');
-  const { result } = { result: reckoned(demoCatalogue, demoAnswers('hay-and-barn')) };
-  expect(JSON.stringify(result)).toContain('"formula":"slope.tip-angle"');
+test('an angle at which a machine tips is never shown, even where it decides', async () => {
+  const answers = JSON.stringify({
+    format: 'acre-to-axle/answers/1',
+    land: { slope: { value: 14, unit: 'deg' }, overhead: 'open' },
+    tasks: [{ task: 'lift-bales', weight: { value: 300, unit: 'lb' } }],
+  });
+  const { ruledOut, shortlist: [first] } = reckoned(demoCatalogue, answers);
+  expect(ruledOut.flatMap(({ because }) => because.map(({ need }) => need))).toContain('slope.tip-angle');
+  expect(JSON.stringify(first)).toContain('"formula":"slope.tip-angle"');
+  const { out } = await runWith({ lot: demoCatalogue, answers }, 'shortlist', '--catalogue', 'lot', '--answers', 'answers');
+  expect(flat(out)).toContain(en.needs['slope.tip-angle']);
   expect(out.join('\n')).not.toMatch(/\d ?°|degree/);
 });
 
@@ -138,6 +145,13 @@ test('faults of both files are listed, and nothing is reckoned', async () => {
   expect({ code, out }).toEqual({ code: 1, out: [] });
   expect(err).toHaveLength(2);
   for (const line of err) expect(line).toMatch(faultForm);
+});
+
+test('a key that stands twice is a fault here too: nobody knows which was meant', async () => {
+  const answers = '{"format": "acre-to-axle/answers/1", "land": {"slope": "flat", "slope": "steep"}}';
+  const { code, out, err } = await runWith({ lot: demoCatalogue, answers }, 'shortlist', '--catalogue', 'lot', '--answers', 'answers');
+  expect({ code, out }).toEqual({ code: 1, out: [] });
+  expect(err).toEqual([expect.stringContaining('a second time')]);
 });
 
 test('keys and tasks of a newer version are named, and it goes on', async () => {
