@@ -57,6 +57,13 @@ test.each<[string, string, TaskDocument, Partial<AnswersDocument>]>([
   expect(standing(lineUp(), { ...wishFor(task, limits), tasks: [{ ...task, must: true }] }).length, 'control: as a must it does rule out').toBeLessThan(plain.length);
 });
 
+test('nothing is bought for a wish that the machine can’t meet', () => {
+  const pallet: TaskDocument = { task: 'lift-pallets', weight: lb(500), must: false };
+  const bought = (machine: string) => additionsOf(machine, saying({ tasks: [pallet] }));
+  expect(bought('mid-deluxe'), 'control: for one it can meet').toEqual(['implement forks']);
+  expect(bought('small-deluxe')).toEqual([]);
+});
+
 test('a wish for digging, cutting or mowing never rules out what would stand without it', () => {
   const wishes: TaskDocument[] = [{ task: 'dig' }, { task: 'cut-rough' }, { task: 'mow-lawn', deck: 'belly' }];
   fc.assert(fc.property(anyAnswers, fc.constantFrom(...wishes), (answers, wish) => {
