@@ -2,7 +2,7 @@
  * The catalogue: a dealer's line-up and lot. The single definition of `acre-to-axle/catalogue/1`;
  * the published JSON Schema is generated from it. Every figure is optional: absent means unknown.
  */
-import { amount, id, money, share, year } from '../documents/parts.ts';
+import { amount, id, measure, money, share, year } from '../documents/parts.ts';
 import * as z from '../zod.ts';
 
 export const catalogueFormat = 'acre-to-axle/catalogue/1';
@@ -20,7 +20,7 @@ export const availability = z.enum(availabilities);
 const fitting = {
   availability,
   years: optional(z.strictObject({ from: optional(year), to: optional(year) })),
-  mass: optional(amount('mass')),
+  mass: optional(measure('mass')),
   price: optional(money),
   labourHours,
 };
@@ -33,15 +33,15 @@ const loader = z.strictObject({
   ratings: z.array(
     z.strictObject({
       ahead: amount('length'),
-      height: optional(amount('length')),
+      height: optional(measure('length')),
       bucketOn: optional(z.boolean()),
-      load: amount('mass'),
+      load: measure('mass'),
     }),
   ),
-  fullHeight: optional(amount('length')),
-  breakout: optional(amount('force')),
-  pinsAhead: optional(amount('length')),
-  bucketMass: optional(amount('mass')),
+  fullHeight: optional(measure('length')),
+  breakout: optional(measure('force')),
+  pinsAhead: optional(measure('length')),
+  bucketMass: optional(measure('mass')),
   detaching: optional(z.enum(['quick', 'unbolted'])),
   hydraulicCouplers: optional(z.boolean()),
   selfLevelling: optional(availability),
@@ -50,7 +50,7 @@ const loader = z.strictObject({
 const deck = z.strictObject({
   id,
   ...fitting,
-  width: amount('length'),
+  width: measure('length'),
   lift: optional(z.enum(['with-hitch', 'independent'])),
 });
 
@@ -86,63 +86,63 @@ export const machine = z.strictObject({
         size: optional(text),
         fill: optional(z.enum(['none', 'liquid'])),
         wheelSetting: optional(text),
-        widthOverRear: amount('length'),
+        widthOverRear: measure('length'),
       }),
     ),
   ),
-  lengthWithLoader: optional(amount('length')),
-  length: optional(amount('length')),
+  lengthWithLoader: optional(measure('length')),
+  length: optional(measure('length')),
   height: optional(
     z.strictObject({
-      ropsUp: optional(amount('length')),
-      ropsFolded: optional(amount('length')),
-      cab: optional(amount('length')),
+      ropsUp: optional(measure('length')),
+      ropsFolded: optional(measure('length')),
+      cab: optional(measure('length')),
     }),
   ),
-  wheelbase: optional(amount('length')),
-  frontTrack: optional(amount('length')),
-  rearTrack: optional(amount('length')),
-  frontPivotHeight: optional(amount('length')),
-  groundClearance: optional(amount('length')),
-  turningRadius: optional(amount('length')),
+  wheelbase: optional(measure('length')),
+  frontTrack: optional(measure('length')),
+  rearTrack: optional(measure('length')),
+  frontPivotHeight: optional(measure('length')),
+  groundClearance: optional(measure('length')),
+  turningRadius: optional(measure('length')),
   drivenWheels: optional(z.literal([2, 4])),
   differentialLock: optional(z.boolean()),
 
-  mass: optional(amount('mass')),
+  mass: optional(measure('mass')),
   frontAxleShare: optional(share),
   centreOfMassHeight: optional(
-    z.strictObject({ value: amount('length'), source: text }),
+    z.strictObject({ value: measure('length'), source: text }),
   ),
-  grossMass: optional(amount('mass')),
-  frontAxleLimit: optional(amount('mass')),
-  rearAxleLimit: optional(amount('mass')),
-  towedMass: optional(amount('mass')),
+  grossMass: optional(measure('mass')),
+  frontAxleLimit: optional(measure('mass')),
+  rearAxleLimit: optional(measure('mass')),
+  towedMass: optional(measure('mass')),
 
   engine: optional(
     z.strictObject({
-      power: optional(amount('power')),
+      power: optional(measure('power')),
       aspiration: optional(z.enum(['natural', 'turbo'])),
-      ptoPower: optional(amount('power')),
+      ptoPower: optional(measure('power')),
       fuel: optional(z.enum(['diesel', 'petrol', 'electric'])),
     }),
   ),
   exhaust: optional(z.enum(['none', 'catalyst', 'particulate-filter', 'filter-and-fluid'])),
   noiseAtEarDecibels: optional(z.number().check(z.minimum(0))),
-  seatVibration: optional(amount('acceleration')),
+  seatVibration: optional(measure('acceleration')),
 
   hitch: optional(
     z.strictObject({
       category: optional(z.enum(['0', '1', '1-limited', '2', '3'])),
-      lift610: optional(amount('mass')),
+      lift610: optional(measure('mass')),
     }),
   ),
   drawbar: optional(z.boolean()),
-  rearPto: optional(z.strictObject({ speeds: z.array(amount('rotation')) })),
-  midPto: optional(z.strictObject({ ...fitting, speed: optional(amount('rotation')) })),
+  rearPto: optional(z.strictObject({ speeds: z.array(measure('rotation')) })),
+  midPto: optional(z.strictObject({ ...fitting, speed: optional(measure('rotation')) })),
   decks: optional(z.array(deck)),
   loaders: optional(z.array(loader)),
   attachmentInterface: optional(text),
-  backhoe: optional(z.strictObject({ ...fitting, digDepth: optional(amount('length')) })),
+  backhoe: optional(z.strictObject({ ...fitting, digDepth: optional(measure('length')) })),
   transmissions: optional(
     z.array(
       z.strictObject({
@@ -160,7 +160,7 @@ export const machine = z.strictObject({
   telescopingDraftLinks: optional(feature),
   thirdFunction: optional(feature),
   hydraulics: optional(
-    z.strictObject({ flow: optional(amount('flow')), remotes: optional(z.int()) }),
+    z.strictObject({ flow: optional(measure('flow')), remotes: optional(z.int()) }),
   ),
   notTogether: optional(z.array(z.tuple([text, text]))),
   rops: optional(
@@ -191,13 +191,13 @@ export const implement = z.strictObject({
   id,
   name: text,
   kind: z.enum(implementKinds),
-  width: optional(amount('length')),
-  mass: optional(amount('mass')),
-  centreDistance: optional(amount('length')),
+  width: optional(measure('length')),
+  mass: optional(measure('mass')),
+  centreDistance: optional(measure('length')),
   hitchCategory: optional(z.enum(['0', '1', '2', '3'])),
-  ptoPower: optional(amount('power')),
-  ptoSpeed: optional(amount('rotation')),
-  hydraulicFlow: optional(amount('flow')),
+  ptoPower: optional(measure('power')),
+  ptoSpeed: optional(measure('rotation')),
+  hydraulicFlow: optional(measure('flow')),
   attachmentInterface: optional(text),
   price: optional(money),
   labourHours,
@@ -272,11 +272,11 @@ export const catalogue = z.strictObject({
     units: z.enum(['us', 'metric']),
     locale: text,
     labourRate: optional(money),
-    delivery: optional(z.strictObject({ perDistance: money, per: amount('length'), radius: optional(amount('length')) })),
+    delivery: optional(z.strictObject({ perDistance: money, per: measure('length'), radius: optional(measure('length')) })),
     fees: optional(money),
     taxShare: optional(share),
     makesServiced: optional(z.array(text)),
-    serviceRadius: optional(amount('length')),
+    serviceRadius: optional(measure('length')),
     finance: optional(z.array(z.strictObject({ annualRate: share, months: z.int(), depositShare: share }))),
     terms: optional(z.record(z.string(), terms)),
   }),

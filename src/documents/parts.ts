@@ -8,6 +8,13 @@ export const amount = <K extends Kind>(kind: K) =>
     unit: z.enum(unitsOf(kind) as [UnitOf<K>, ...UnitOf<K>[]]),
   });
 
+/** The same for what a thing measures: more than nothing, for a figure of zero is one that isn't known. */
+export const measure = <K extends Kind>(kind: K) =>
+  z.strictObject({
+    value: z.number().check(z.positive()),
+    unit: z.enum(unitsOf(kind) as [UnitOf<K>, ...UnitOf<K>[]]),
+  });
+
 /** Money in a currency named by its three letters (ISO 4217). */
 export const money = z.strictObject({
   value: z.number().check(z.minimum(0)),

@@ -12,7 +12,7 @@ interface Definition {
   options?: Schema[];
   entries?: Record<string, string>;
   values?: unknown[];
-  checks?: { _zod: { def: { check: string; value?: number; minimum?: number; pattern?: RegExp } } }[];
+  checks?: { _zod: { def: { check: string; value?: number; inclusive?: boolean; minimum?: number; pattern?: RegExp } } }[];
 }
 export type Schema = z.ZodMiniType;
 const definitionOf = (schema: Schema) => (schema as unknown as { _zod: { def: Definition } })._zod.def;
@@ -71,7 +71,7 @@ export function expectation(schema: Schema): string {
   if (shape?.value && shape.currency) return 'an amount of money such as {"value": 100, "currency": "USD"}';
   if (shape) return `an object with ${Object.keys(shape).slice(0, 4).join(', ')}${Object.keys(shape).length > 4 ? ', …' : ''}`;
   const bounds = checks.map(({ _zod: { def } }) => {
-    if (def.check === 'greater_than') return `at least ${def.value}`;
+    if (def.check === 'greater_than') return `${def.inclusive ? 'at least' : 'more than'} ${def.value}`;
     if (def.check === 'less_than') return `at most ${def.value}`;
     if (def.check === 'min_length') return def.minimum === 1 ? 'not empty' : `at least ${def.minimum} long`;
     if (def.pattern) return formats[String(def.pattern)] ?? `text like ${String(def.pattern)}`;

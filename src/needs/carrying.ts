@@ -14,6 +14,6 @@ export function needsOfCarrying(answers: Answers, book: RuleBook): Need[] {
   } as const;
   return [
     { ...carried, id: 'carry-implement.lift', capability: 'hitch.lift', must: task.must === true, safety: false, rule: 'hitch.rated-behind' },
-    { ...carried, id: 'carry-implement.front-axle', capability: 'hitch.front-axle', must: true, safety: true, rule: 'hitch.front-share' },
+    { ...carried, id: 'carry-implement.front-axle', capability: 'hitch.front-axle', must: task.must === true, safety: true, rule: 'hitch.front-share' },
   ];
 }

@@ -22,7 +22,7 @@ function needsOfOne({ task, holder, must, weight, height, loadAhead }: Lifting):
     const lift = { holder, load: weight, loadAhead: value, task, from: [`tasks.${task}.weight`], working };
     needs.push(
       { ...lift, id: `${task}.weight`, capability: 'loader.lift', must, safety: false, rule: 'loader.margin' },
-      { ...lift, id: `${task}.rear-axle`, capability: 'loader.rear-axle', must: true, safety: true, rule: 'loader.rear-share' },
+      { ...lift, id: `${task}.rear-axle`, capability: 'loader.rear-axle', must, safety: true, rule: 'loader.rear-share' },
     );
   }
   if (height !== undefined) {

@@ -57,7 +57,10 @@ export type Need = Demand & {
   id: string;
   /** Rules out where it fails: physics, safety, or the buyer's "must". Otherwise it only weighs. */
   must: boolean;
-  /** Never relaxed, never weighed. */
+  /**
+   * Never relaxed, never bought back. Of a job only wished for it doesn't rule out where it fails, for the
+   * job is then not done with this machine; but unknown it still has to be asked about.
+   */
   safety: boolean;
   task?: TaskId;
   /** Paths of the answers it comes from. */

@@ -25,7 +25,9 @@ const added = (what: Addition['what'], state: Have, part: Part, needs: readonly 
 
 const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) => {
   const onIt = each?.implement.id !== undefined && build.unit?.attachments?.includes(each.implement.id);
-  return !each || each.owned || onIt ? [] : [bought('implement', each.implement, needs)];
+  if (!each || each.owned || onIt) return [];
+  // One the dealer doesn't list goes by its kind, its price to be asked.
+  return [bought('implement', { ...each.implement, id: each.implement.id ?? each.implement.kind! }, needs)];
 };
 
 /**

@@ -40,4 +40,13 @@ export interface Build extends Candidate {
   cutter?: Tool;
   forks?: Tool;
   spear?: Tool;
+  /** Ids of wishes this build goes without, though they could be met. */
+  leftOut?: readonly string[];
 }
+
+/** The ids of what was chosen, to order builds that are alike in all else: never by their place in a file. */
+export const keyOf = ({ loader, mower, cutter, forks, spear, cab }: Partial<Build>) =>
+  [
+    loader?.part.id, mower?.kind === 'belly' ? mower.deck.part.id : mower?.mower.implement.id,
+    cutter?.implement.id, forks?.implement.id, spear?.implement.id, cab?.part.id,
+  ].join(' ');

@@ -1,12 +1,12 @@
 import type { Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { additionsOf } from './additions.ts';
-import type { Addition, Build } from './build.ts';
+import { keyOf, type Addition, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 import { buildsOf } from './options.ts';
 import { judgePrice, packagePrice, type PackagePrice } from './price.ts';
-import type { Judged } from './verdict.ts';
+import { isFailedGate, isOpenGate, type Judged } from './verdict.ts';
 
 export type Standing = 'stands' | 'ask' | 'ruled-out';
 
@@ -19,29 +19,26 @@ export interface Evaluation {
   standing: Standing;
 }
 
-const gates = (judged: readonly Judged[], outcome: string) =>
-  judged.filter(({ need, verdict }) => need.must && verdict.outcome === outcome);
-
 function evaluateBuild(build: Build, needs: readonly Need[], world: World): Evaluation {
   const physical = needs.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
   const additions = additionsOf(build, physical, needs);
   const limit = needs.find(isPriceNeed);
   const price = packagePrice(build, additions, limit, world);
   const judged = limit ? [...physical, { need: limit, verdict: judgePrice(limit, price, world) }] : physical;
-  const standing = gates(judged, 'failed').length > 0 ? 'ruled-out' : gates(judged, 'unknown').length > 0 ? 'ask' : 'stands';
+  const standing = judged.some(isFailedGate) ? 'ruled-out' : judged.some(isOpenGate) ? 'ask' : 'stands';
   return { build, judged, additions, price, standing };
 }
 
 /** Fewer failed gates, fewer unknown ones, more wishes met, then cheaper, then by id: never by chance. */
 function compare(a: Evaluation, b: Evaluation): number {
   const wishes = ({ judged }: Evaluation) => judged.filter(({ need, verdict }) => !need.must && verdict.outcome !== 'met').length;
-  const key = ({ build }: Evaluation) =>
-    [build.loader?.part.id, build.mower?.kind === 'belly' ? build.mower.deck.part.id : build.mower?.mower.implement.id, build.cab?.part.id, build.cutter?.implement.id, build.forks?.implement.id, build.spear?.implement.id].join(' ');
-  return gates(a.judged, 'failed').length - gates(b.judged, 'failed').length
-    || gates(a.judged, 'unknown').length - gates(b.judged, 'unknown').length
+  const gates = ({ judged }: Evaluation, of: (each: Judged) => boolean) => judged.filter(of).length;
+  const low = ({ price }: Evaluation) => price?.low ?? Infinity;
+  return gates(a, isFailedGate) - gates(b, isFailedGate)
+    || gates(a, isOpenGate) - gates(b, isOpenGate)
     || wishes(a) - wishes(b)
-    || (a.price?.low ?? Infinity) - (b.price?.low ?? Infinity) || 0
-    || byCodeUnit(key(a), key(b));
+    || (low(a) === low(b) ? 0 : low(a) - low(b))
+    || byCodeUnit(keyOf(a.build), keyOf(b.build));
 }
 
 /** The best way to make a candidate serve. */

@@ -8,7 +8,7 @@ type Mass = Quantity<'mass'>;
  * Masses [kg] of a build by part: the machine, what is on it and the implements chosen, and those
  * that are not known. Only one thing at a time hangs behind, backhoe or implement: the heaviest counts.
  */
-export function massParts({ machine, loader, mower, backhoe, cab, cutter, spear, forks }: Build): {
+export function massParts({ machine, unit, loader, mower, backhoe, cab, cutter, spear, forks }: Build): {
   parts: Record<string, Mass>;
   missing: Spec[];
 } {
@@ -19,15 +19,22 @@ export function massParts({ machine, loader, mower, backhoe, cab, cutter, spear,
     else parts[name] = mass;
   };
   add('machine', machine.mass, 'mass');
-  if (loader) add('loader', loader.part.mass, 'loaders.mass');
+  if (loader) add('loader', loader.have === 'unknown' ? undefined : loader.part.mass, 'loaders.mass');
+  else if (unit?.fitted?.loader === true) missing.push('loaders.mass');
   if (cab) add('cab', cab.part.mass, 'cabs.mass');
   if (mower?.kind === 'belly') add('deck', mower.deck.part.mass, 'decks.mass');
+  else if (unit?.fitted?.deck === true) {
+    // A deck that is on the unit travels along, whether or not this buyer mows.
+    const { decks = [] } = machine;
+    add('deck', (decks.find(({ id }) => id === unit.deck) ?? (decks.length === 1 ? decks[0] : undefined))?.mass, 'decks.mass');
+  }
   const hung = [mower?.kind === 'rear' ? mower.mower.implement : undefined, cutter?.implement, backhoe?.part].flatMap((part) => part ?? []);
   const unweighed = hung.find(({ mass }) => mass === undefined);
   const heaviest = Math.max(0, ...hung.flatMap(({ mass }) => mass ?? []));
   if (unweighed) missing.push(backhoe && backhoe.part.mass === undefined ? 'backhoe.mass' : 'implements.mass');
   else if (heaviest > 0) parts.hung = heaviest as Mass;
-  const held = Math.max(0, ...[spear, forks].flatMap((tool) => tool?.implement.mass ?? []));
-  if (held > 0) parts.attachment = held as Mass;
+  const holders = [spear, forks].flatMap((tool) => (tool ? [tool.implement.mass] : []));
+  if (holders.includes(undefined)) missing.push('implements.mass');
+  else if (holders.length > 0) parts.attachment = Math.max(...holders.map((mass) => mass!)) as Mass;
   return { parts, missing };
 }

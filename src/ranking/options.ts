@@ -1,26 +1,39 @@
 import type { Deck, Implement } from '../catalogue/catalogue.ts';
-import type { ComfortWish, Need } from '../needs/need.ts';
-import type { Build, Fitted, Mower, Tool } from './build.ts';
+import type { ComfortWish, Holder, Need } from '../needs/need.ts';
+import { byCodeUnit } from '../units/compare.ts';
+import { additionsOf } from './additions.ts';
+import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
 import { have, type Candidate, type Have, type World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
+import { massParts } from './mass.ts';
+import { isOpenGate, type Judged } from './verdict.ts';
+
+type Option = Partial<Build>;
+
+/** A place of a build where there is a choice: the needs that depend on it, and what can be chosen. */
+interface Slot {
+  serves: (need: Need) => boolean;
+  options: (candidate: Candidate, needs: readonly Need[], world: World) => Option[];
+}
 
 const isWish = (need: Need, ...wishes: ComfortWish[]) => need.capability === 'fitting' && wishes.includes(need.wish);
 
-/** The places of a build where there is a choice, and the needs that depend on that choice. */
-const slots = {
-  lifting: (need: Need) => need.capability.startsWith('loader.') || isWish(need, 'loaderOff', 'levelLift'),
-  mowing: (need: Need) => need.capability === 'mower' || need.capability === 'mower.hours' || isWish(need, 'mowerLiftAlone'),
-  cutting: (need: Need) => need.capability === 'rotary-cutter',
-  digging: (need: Need) => need.capability === 'backhoe',
-  shelter: (need: Need) => need.capability === 'cab',
-} as const;
-
-type Slot = keyof typeof slots;
-type Option = Partial<Build>;
-
-const wantsAny = (needs: readonly Need[], slot: Slot) => needs.some(slots[slot]);
-
 const obtainable = <T>(part: T, state: Have): Fitted<T>[] => (state === 'never' ? [] : [{ part, have: state }]);
+
+const idsOf = (needs: readonly Need[]) => needs.map(({ id }) => id);
+
+/** What is only wished for may be left out, where it would cost a gate. */
+function orWithout<T>(options: readonly T[], needs: readonly Need[], chosen: (each: T) => Option): Option[] {
+  if (options.length === 0) return [{}];
+  const all = options.map(chosen);
+  return needs.some(({ must }) => must) ? all : [{ leftOut: idsOf(needs) }, ...all];
+}
+
+/** Two choices of one build, with what each leaves out. */
+const joined = <B extends Option>(build: B, option: Option): B => {
+  const leftOut = [...(build.leftOut ?? []), ...(option.leftOut ?? [])];
+  return { ...build, ...option, ...(leftOut.length > 0 && { leftOut }) };
+};
 
 /** Implements of a kind: the buyer's own, which cost him nothing more, and what the dealer sells. */
 const toolsOf = (kind: Implement['kind'], { owned, implements: sold }: World): Tool[] => [
@@ -28,33 +41,38 @@ const toolsOf = (kind: Implement['kind'], { owned, implements: sold }: World): T
   ...sold.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: false })),
 ];
 
-const orNone = <T>(options: readonly T[]): (T | undefined)[] => (options.length > 0 ? [...options] : [undefined]);
-
 function loadersOf(candidate: Candidate, { asOfYear }: World): Fitted<NonNullable<Build['loader']>['part']>[] {
   const { machine, unit } = candidate;
   return (machine.loaders ?? []).flatMap((loader) => {
-    if (unit?.fitted?.loader === true) {
-      const one = unit.loader ?? (machine.loaders!.length === 1 ? loader.id : undefined);
-      return one === undefined ? [{ part: loader, have: 'unknown' as const }] : one === loader.id ? [{ part: loader, have: 'has' as const }] : [];
-    }
-    return obtainable(loader, have(candidate, 'loader', loader, asOfYear));
+    if (unit?.fitted?.loader !== true) return obtainable(loader, have(candidate, 'loader', loader, asOfYear));
+    const on = unit.loader ?? (machine.loaders?.length === 1 ? loader.id : undefined);
+    return on === undefined ? obtainable(loader, 'unknown') : on === loader.id ? obtainable(loader, 'has') : [];
   });
 }
 
-function liftingOptions(candidate: Candidate, needs: readonly Need[], world: World): Option[] {
-  const holds = (holder: string) => needs.some((need) => need.capability === 'loader.lift' && need.holder === holder);
-  const wanted = wantsAny(needs, 'lifting');
-  const all = loadersOf(candidate, world);
-  // A loader nobody asked for is taken along where it is on the machine, and never bought.
-  const loaders = wanted ? all : all.filter(({ have: state }) => state === 'has').slice(0, 1);
-  return orNone(loaders).flatMap((loader) =>
-    orNone(holds('pallet-forks') ? toolsOf('pallet-forks', world) : []).flatMap((forks) =>
-      orNone(holds('bale-spear') ? toolsOf('bale-spear', world) : []).map((spear) => ({
-        ...(loader && { loader }), ...(forks && { forks }), ...(spear && { spear }),
-      })),
-    ),
-  );
+/** What may hold a load: the implements there are, else one to be asked for; nothing where nobody asked. */
+function holdersOf(holder: Holder, chosen: (tool: Tool) => Option, needs: readonly Need[], world: World): Option[] {
+  const asking = needs.filter((need) => need.capability === 'loader.lift' && need.holder === holder);
+  if (asking.length === 0) return [{}];
+  const tools = toolsOf(holder, world);
+  return orWithout(tools.length > 0 ? tools : [{ implement: { kind: holder }, owned: false }], asking, chosen);
 }
+
+const lifting: Slot = {
+  serves: (need) => need.capability.startsWith('loader.') || isWish(need, 'loaderOff', 'levelLift'),
+  options(candidate, needs, world) {
+    const own = needs.filter(lifting.serves);
+    const all = loadersOf(candidate, world);
+    const onIt = all.filter(({ have: state }) => state === 'has' || candidate.unit?.fitted?.loader === true);
+    const chosen = (loader: (typeof all)[number]): Option => ({ loader });
+    // A loader nobody asked for is taken along where it is on the machine, and never bought.
+    const [first] = [...onIt].sort((a, b) => byCodeUnit(a.part.id, b.part.id));
+    const loaders = own.length === 0 ? [first ? chosen(first) : {}] : onIt.length > 0 ? all.map(chosen) : orWithout(all, own, chosen);
+    const forks = holdersOf('pallet-forks', (tool) => ({ forks: tool }), needs, world);
+    const spears = holdersOf('bale-spear', (tool) => ({ spear: tool }), needs, world);
+    return loaders.flatMap((loader) => (loader.loader ? forks.flatMap((each) => spears.map((other) => joined(joined(loader, each), other))) : [loader]));
+  },
+};
 
 /** A deck comes off and goes on: one that isn't there can be bought, whoever fitted the first. */
 function deckState({ machine, unit }: Candidate, deck: Deck): Have {
@@ -72,70 +90,112 @@ function bellyMowers(candidate: Candidate, { asOfYear }: World): Mower[] {
   );
 }
 
-function mowingOptions(candidate: Candidate, needs: readonly Need[], world: World): Option[] {
-  const need = needs.find((each) => each.capability === 'mower');
-  if (need?.capability !== 'mower') return [{}];
-  const belly = need.deck === 'rear' ? [] : bellyMowers(candidate, world);
-  const rear = need.deck === 'belly' ? [] : toolsOf('finish-mower', world).map((mower): Mower => ({ kind: 'rear', mower }));
-  return orNone([...belly, ...rear]).map((mower) => (mower ? { mower } : {}));
+const mowing: Slot = {
+  serves: (need) => need.capability === 'mower' || need.capability === 'mower.hours' || isWish(need, 'mowerLiftAlone'),
+  options(candidate, needs, world) {
+    const need = needs.find((each) => each.capability === 'mower');
+    if (need?.capability !== 'mower') return [{}];
+    const belly = need.deck === 'rear' ? [] : bellyMowers(candidate, world);
+    const rear = need.deck === 'belly' ? [] : toolsOf('finish-mower', world).map((mower): Mower => ({ kind: 'rear', mower }));
+    return orWithout([...belly, ...rear], needs.filter(mowing.serves), (mower) => ({ mower }));
+  },
+};
+
+const cutting: Slot = {
+  serves: (need) => need.capability === 'rotary-cutter',
+  options(_candidate, needs, world) {
+    const own = needs.filter(cutting.serves);
+    return own.length === 0 ? [{}] : orWithout(toolsOf('rotary-cutter', world), own, (cutter) => ({ cutter }));
+  },
+};
+
+const digging: Slot = {
+  serves: (need) => need.capability === 'backhoe',
+  options(candidate, needs, { asOfYear }) {
+    const { backhoe } = candidate.machine;
+    const state = have(candidate, 'backhoe', backhoe, asOfYear);
+    const own = needs.filter(digging.serves);
+    if (!backhoe || state === 'never' || (own.length === 0 && state !== 'has')) return [{}];
+    const chosen = { backhoe: { part: backhoe, have: state } };
+    return state === 'has' ? [chosen] : orWithout([chosen], own, (each) => each);
+  },
+};
+
+const shelter: Slot = {
+  serves: (need) => need.capability === 'cab',
+  options(candidate, needs, { asOfYear }) {
+    const { machine, unit } = candidate;
+    const own = needs.filter(shelter.serves);
+    const cabs = (machine.cabs ?? []).flatMap((cab) => {
+      if (unit?.fitted?.cab === true && unit.cab !== undefined) return unit.cab === cab.id ? obtainable(cab, 'has') : [];
+      return obtainable(cab, have(candidate, 'cab', cab, asOfYear));
+    });
+    const onIt = cabs.filter(({ have: state }) => state === 'has');
+    if (onIt.length > 0) return onIt.map((cab) => ({ cab }));
+    return own.length === 0 ? [{}] : orWithout(cabs, own, (cab) => ({ cab }));
+  },
+};
+
+const slots: readonly Slot[] = [lifting, mowing, cutting, digging, shelter];
+
+interface Standing {
+  option: Option;
+  failedGates: number;
+  openGates: number;
+  /** What may count against an option elsewhere: wishes not met, price, mass, width. */
+  costs: readonly number[];
 }
 
-const cuttingOptions = (needs: readonly Need[], world: World): Option[] =>
-  orNone(wantsAny(needs, 'cutting') ? toolsOf('rotary-cutter', world) : []).map((cutter) => (cutter ? { cutter } : {}));
-
-function diggingOptions(candidate: Candidate, needs: readonly Need[], { asOfYear }: World): Option[] {
-  const { backhoe } = candidate.machine;
-  const state = have(candidate, 'backhoe', backhoe, asOfYear);
-  const wanted = wantsAny(needs, 'digging') || state === 'has';
-  return backhoe && wanted && state !== 'never' ? [{ backhoe: { part: backhoe, have: state } }] : [{}];
+function standingOf(option: Option, candidate: Candidate, needs: readonly Need[], own: readonly Need[], world: World): Standing {
+  const build = { ...candidate, ...option };
+  const judged = own.flatMap((need): Judged[] => (isPriceNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
+  const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
+  const additions = additionsOf(build, judged, needs);
+  const rate = world.dealer.labourRate?.value ?? 0;
+  const { parts, missing } = massParts(build);
+  return {
+    option,
+    failedGates: count(({ need, verdict }) => need.must && verdict.outcome === 'failed'),
+    openGates: count(isOpenGate),
+    costs: [
+      count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
+      count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
+      additions.reduce((sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * rate, 0),
+      additions.filter(({ price }) => price === undefined).length,
+      Object.values(parts).reduce<number>((sum, mass) => sum + mass, 0),
+      missing.length,
+      build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
+      build.cab ? 1 : 0,
+    ],
+  };
 }
 
-function shelterOptions(candidate: Candidate, needs: readonly Need[], { asOfYear }: World): Option[] {
-  const { machine, unit } = candidate;
-  const need = needs.find((each) => each.capability === 'cab');
-  const fits = (machine.cabs ?? []).flatMap((cab) => {
-    if (unit?.fitted?.cab === true && unit.cab !== undefined) return unit.cab === cab.id ? [{ part: cab, have: 'has' as const }] : [];
-    return obtainable(cab, have(candidate, 'cab', cab, asOfYear));
-  });
-  const onIt = fits.filter(({ have: state }) => state === 'has');
-  if (onIt.length > 0) return onIt.map((cab) => ({ cab }));
-  if (need?.capability !== 'cab') return [{}];
-  const serving = fits.filter(({ part }) => (!need.heat || part.heat) && (!need.airConditioning || part.airConditioning));
-  const cabs = serving.map((cab) => ({ cab }));
-  return need.must && cabs.length > 0 ? cabs : [{}, ...cabs];
-}
+/** Whether one option is nowhere worse than another, and somewhere better; of two alike the first by id. */
+const beats = (a: Standing, b: Standing) =>
+  a.costs.every((cost, index) => cost <= b.costs[index]!)
+  && (a.costs.some((cost, index) => cost < b.costs[index]!) || byCodeUnit(keyOf(a.option), keyOf(b.option)) < 0);
 
-/** How an option stands to the needs of its own slot: fewer failures first, then fewer unknowns. */
-function standing(option: Option, candidate: Candidate, slot: Slot, needs: readonly Need[], world: World) {
-  const own = needs.filter(slots[slot]);
-  const outcomes = own.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, ...judge(need, { ...candidate, ...option }, world) }]));
-  const count = (outcome: string, must: boolean) => outcomes.filter((each) => each.outcome === outcome && each.need.must === must).length;
-  return [count('failed', true), count('unknown', true), count('failed', false), count('unknown', false)] as const;
-}
-
-/** The options of a slot that stand best; among them price, mass and size decide later. */
-function best(options: Option[], candidate: Candidate, slot: Slot, needs: readonly Need[], world: World): Option[] {
+/**
+ * The options of a slot worth trying: those that meet its gates best, less those another beats in every
+ * way that counts beyond the slot.
+ */
+function worthTrying(options: Option[], candidate: Candidate, needs: readonly Need[], slot: Slot, world: World): Option[] {
   if (options.length <= 1) return options;
-  const standings = options.map((option) => standing(option, candidate, slot, needs, world));
-  const key = (each: readonly number[]) => each.map((count) => String(count).padStart(2, '0')).join();
-  const least = standings.map(key).sort()[0];
-  return options.filter((_, index) => key(standings[index]!) === least);
+  const own = needs.filter(slot.serves);
+  const all = options.map((option) => standingOf(option, candidate, needs, own, world));
+  const least = Math.min(...all.map(({ failedGates }) => failedGates));
+  const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openGates }) => openGates));
+  const top = all.filter(({ failedGates, openGates }) => failedGates === least && openGates === fewest);
+  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map(({ option }) => option);
 }
 
 /**
- * Every build of a candidate worth comparing: for each slot the options that serve its needs best, in
- * all combinations, since mass, size and price add up across slots.
+ * Every build of a candidate worth comparing: for each slot the options worth trying, in all combinations,
+ * since mass, size and price add up across slots.
  */
 export function buildsOf(candidate: Candidate, needs: readonly Need[], world: World): Build[] {
-  const choices = [
-    best(liftingOptions(candidate, needs, world), candidate, 'lifting', needs, world),
-    best(mowingOptions(candidate, needs, world), candidate, 'mowing', needs, world),
-    best(cuttingOptions(needs, world), candidate, 'cutting', needs, world),
-    diggingOptions(candidate, needs, world),
-    best(shelterOptions(candidate, needs, world), candidate, 'shelter', needs, world),
-  ];
-  return choices.reduce<Build[]>(
-    (builds, options) => builds.flatMap((build) => options.map((option) => ({ ...build, ...option }))),
-    [candidate],
-  );
+  return slots.reduce<Build[]>((builds, slot) => {
+    const options = worthTrying(slot.options(candidate, needs, world), candidate, needs, slot, world);
+    return builds.flatMap((build) => options.map((option) => joined(build, option)));
+  }, [candidate]);
 }

@@ -138,7 +138,8 @@ function comfortValue({ build, judged }: Evaluation, _answers: Answers, _world: 
 function resaleValue({ build }: Evaluation, answers: Answers, { book, asOfYear }: World): Value {
   const { machine, unit } = build;
   const typical = machine.typicalPrices ?? [];
-  const middle = typical[Math.floor((typical.length - 1) / 2)];
+  const byAge = [...typical].sort((a, b) => a.age - b.age || a.hours - b.hours);
+  const middle = byAge[Math.floor((byAge.length - 1) / 2)];
   const age = unit ? (unit.year === undefined ? undefined : Math.max(0, asOfYear - unit.year)) : middle?.age;
   const hours = unit ? unit.hours : middle?.hours;
   if (age === undefined || hours === undefined) return { value: undefined, missing: [unit ? 'units.hours' : 'typicalPrices'] };

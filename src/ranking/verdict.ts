@@ -13,7 +13,7 @@ export type Spec =
   | 'loaders' | 'loaders.ratings' | 'loaders.fullHeight' | 'loaders.pinsAhead' | 'loaders.mass' | 'loaders.detaching'
   | 'loaders.selfLevelling' | 'decks' | 'decks.lift' | 'decks.mass' | 'mower.width' | 'backhoe' | 'backhoe.digDepth' | 'backhoe.mass'
   | 'cabs' | 'cabs.mass' | 'transmissions' | 'suspensionSeat' | 'tiltWheel' | 'cruise' | 'rops.kind' | 'rops.certified'
-  | 'implements.rotary-cutter' | 'implements.width' | 'implements.mass' | 'price' | 'additions.price' | 'typicalPrices'
+  | 'implements.rotary-cutter' | 'implements.finish-mower' | 'implements.width' | 'implements.mass' | 'price' | 'additions.price' | 'typicalPrices'
   | 'dealer.currency' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours';
 
 /** The specs of a record whose values are not known. */
@@ -35,6 +35,8 @@ export interface Verdict {
   estimated?: readonly Spec[];
   /** What must be bought for the need to be met. */
   additions?: readonly Addition[];
+  /** There is nothing to judge: without a loader no rear axle lifts off. No reason is made of it. */
+  moot?: boolean;
 }
 
 export interface Judged {
@@ -42,9 +44,17 @@ export interface Judged {
   verdict: Verdict;
 }
 
+/** A gate that rules out: a must that fails. A job only wished for, and not safe here, is left undone. */
+export const isFailedGate = ({ need, verdict }: Judged) => need.must && verdict.outcome === 'failed';
+
+/** A gate nobody can judge for want of a figure: a must, or a safety need of any job, wished for or not. */
+export const isOpenGate = ({ need, verdict }: Judged) => (need.must || need.safety) && verdict.outcome === 'unknown';
+
 /** Judges a demand of one capability on a build. */
 export type Judge<D> = (need: Need & D, build: Build, world: World) => Verdict;
 
+/** Met for want of anything to judge. */
+export const moot = (): Verdict => ({ outcome: 'met', workings: [], moot: true });
 export const met = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'met', workings: [], ...more });
 export const failed = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'failed', workings: [], ...more });
 export const unknown = (...missing: Spec[]): Verdict => ({ outcome: 'unknown', workings: [], missing });

@@ -1,10 +1,9 @@
-import type { Judged } from '../ranking/verdict.ts';
+import { isFailedGate, isOpenGate, type Judged } from '../ranking/verdict.ts';
 import type { Because } from './schema.ts';
 
 /** Why a candidate is ruled out, or must be asked about: each gate that failed or is unknown. */
 export const becauseOf = (judged: readonly Judged[], outcome: 'failed' | 'unknown'): Because[] =>
-  judged.flatMap(({ need, verdict }) => {
-    if (!need.must || verdict.outcome !== outcome) return [];
+  judged.filter(outcome === 'failed' ? isFailedGate : isOpenGate).flatMap(({ need, verdict }) => {
     const { has, wants, unit, bound, missing } = verdict;
     return [{
       need: need.id,

@@ -26,14 +26,14 @@ function figuresOf({ verdict }: Judged): Figures {
   };
 }
 
-function reasonOfNeed(judged: Judged, failing: Ranking['failing']): Reason[] {
+function reasonOfNeed(judged: Judged, leftOut: readonly string[], failing: Ranking['failing']): Reason[] {
   const { need, verdict } = judged;
   const { outcome } = verdict;
-  if (outcome === 'met' && everyones.includes(need.capability)) return [];
+  if (verdict.moot || (outcome === 'met' && everyones.includes(need.capability))) return [];
   const kind = outcome === 'met' ? 'for' : outcome === 'failed' ? 'against' : 'unknown';
   const base = need.safety ? (outcome === 'met' ? ranks.weighs : ranks.safety) : need.must ? ranks.must : ranks.wish;
   return [{
-    id: `${need.capability}.${outcome}`,
+    id: outcome === 'failed' && leftOut.includes(need.id) ? 'wish.left-out' : `${need.capability}.${outcome}`,
     kind,
     need: need.id,
     // A need that rules out many decides more than one that all meet.
@@ -75,7 +75,6 @@ function reasonsOfScore(weighed: Weighed, weights: Weights): Reason[] {
     const weight = weights[criterion as Criterion] ?? 0;
     return { criterion: criterion as Criterion, earned: weight * value, lost: weight * (1 - value) };
   }).sort((a, b) => byCodeUnit(a.criterion, b.criterion));
-  const most = (by: 'earned' | 'lost') => [...parts].sort((a, b) => b[by] - a[by])[0];
   const made = (part: Part, side: 'strong' | 'weak'): Reason => {
     const { figure, unit, anchors, missing, workings } = weighed.values[part.criterion]!;
     const unknownOne = weighed.values[part.criterion]!.value === undefined;
@@ -92,8 +91,9 @@ function reasonsOfScore(weighed: Weighed, weights: Weights): Reason[] {
       ...(missing && { missing: [...missing] }),
     };
   };
-  const strong = most('earned');
-  const weak = most('lost');
+  const [strong] = [...parts].sort((a, b) => b.earned - a.earned);
+  // What helps most isn't also told as what costs most.
+  const [weak] = parts.filter((part) => part !== strong || part.earned === 0).sort((a, b) => b.lost - a.lost);
   return [
     ...(strong && strong.earned > 0 ? [made(strong, 'strong')] : []),
     ...(weak && weak.lost > 0 ? [made(weak, 'weak')] : []),
@@ -130,13 +130,14 @@ const byDecision = (a: Reason, b: Reason) =>
 export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking): Reason[] {
   const { unit } = weighed.build;
   const reasons = [
-    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, failing)),
+    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed.build.leftOut ?? [], failing)),
     ...reasonsOfEstimates(weighed.judged),
     ...weighed.additions.map(reasonOfAddition),
     ...reasonsOfScore(weighed, weights),
     ...(unit
       ? reasonsOfUnit(unit, weighed, world)
       : [{ id: 'lot.typical-price', kind: 'unknown', weight: ranks.weighs, figures: {} } as const]),
+    ...(weighed.standing === 'stands' ? [{ id: 'standing.musts-met', kind: 'for', weight: ranks.settled, figures: {} } as const] : []),
     { id: 'condition.unseen', kind: 'unknown', weight: ranks.settled, figures: {} } as const,
   ];
   return reasons.sort(byDecision);

@@ -13,17 +13,22 @@ import type { ReasonId, Said, Words } from './words/words.ts';
 export interface Voice {
   words: Words;
   reader: Reader;
-  nameOf: (id: string) => string;
+  /** Name of what has an id; a loader or a deck goes by that of its machine. */
+  nameOf: (id: string, machine?: string) => string;
+  /** The machine the sentences are about. */
+  machine?: string;
 }
 
 /** Names of everything a catalogue gives an id, for sentences that speak of it; a deck goes by its width. */
-export function namesIn(catalogue: CatalogueDocument, reader: Reader): (id: string) => string {
+export function namesIn(catalogue: CatalogueDocument, reader: Reader): Voice['nameOf'] {
   const names = new Map([
     ...[...catalogue.machines, ...(catalogue.implements ?? []), ...catalogue.frames].map(({ id, name }) => [id, name] as const),
-    ...catalogue.machines.flatMap(({ loaders = [] }) => loaders.map(({ id, name }) => [id, name] as const)),
-    ...catalogue.machines.flatMap(({ decks = [] }) => decks.map(({ id, width }) => [id, showAmount(toSi(width), 'm', reader)] as const)),
+    ...catalogue.machines.flatMap(({ id: machine, loaders = [], decks = [] }) => [
+      ...loaders.map(({ id, name }) => [`${machine}/${id}`, name] as const),
+      ...decks.map(({ id, width }) => [`${machine}/${id}`, showAmount(toSi(width), 'm', reader)] as const),
+    ]),
   ]);
-  return (id) => names.get(id) ?? '';
+  return (id, machine) => names.get(`${machine}/${id}`) ?? names.get(id) ?? '';
 }
 
 export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, currency: string): Reader => ({
@@ -34,7 +39,7 @@ export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, 
 
 const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', missing: '' };
 
-function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { words, reader, nameOf }: Voice): Said {
+function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { words, reader, nameOf, machine }: Voice): Said {
   const figures = Object.fromEntries(
     Object.entries(reason.figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader)]),
   );
@@ -46,7 +51,7 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { 
     ...figures,
     ...(has && wants && { apart: showAmount(Math.abs(has.value - wants.value), has.unit, reader) }),
     ...(task && { task: words.tasks[task as TaskId] }),
-    ...(wish && { part: words.wishes[wish as keyof typeof words.wishes] ?? nameOf(wish) }),
+    ...(wish && { part: words.wishes[wish as keyof typeof words.wishes] ?? words.holders[wish as keyof typeof words.holders] ?? nameOf(wish, machine) }),
     ...(year && { year }),
     missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
   };

@@ -80,24 +80,28 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
   };
 };
 
-/**
- * For every gate that rules something out: which machines come back without it, and which without the
- * whole task. A safety gate is never dropped by itself; it goes only with the task that raises it.
- */
+/** A need dropped, or a whole task with all that it asks, and which of the machines ruled out come back. */
 function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Shortlist['changes'] {
-  const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
-  const gates = ranking.needs.filter(({ id }) => failing.has(id));
+  if (ranking.ruledOut.length === 0) return [];
   const out = ranking.ruledOut.map(({ machine }) => machine.id);
-  const back = (keep: (need: Need) => boolean) => {
-    const without = rank(catalogue, answers, keep);
+  const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
+  const back = (without: Ranking) => {
     const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id).filter((id) => out.includes(id));
     return { stands: ids(without.standing), asks: ids(without.toAsk) };
   };
-  const tasks = [...new Set(gates.flatMap(({ task }) => task ?? []))].filter((task) => ranking.needs.filter((need) => need.task === task).length > 1);
+  // A safety gate is never dropped by itself; it goes only with the task that raises it.
+  const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map(({ id, task }) => ({
+    need: id, of: task, ...back(rank(catalogue, answers, (need) => need.id !== id)),
+  }));
+  const tasks = (answers.tasks ?? []).map(({ task }) => ({
+    task, ...back(rank(catalogue, { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) })),
+  }));
+  const brings = ({ stands, asks }: ReturnType<typeof back>) => stands.length + asks.length > 0;
+  const same = (a: ReturnType<typeof back>, b: ReturnType<typeof back>) => a.stands.join() === b.stands.join() && a.asks.join() === b.asks.join();
   return [
-    ...gates.filter(({ safety }) => !safety).map(({ id }) => ({ need: id, ...back((need) => need.id !== id) })),
-    ...tasks.map((task) => ({ task, ...back((need) => need.task !== task) })),
-  ].filter(({ stands, asks }) => stands.length + asks.length > 0);
+    ...needs.filter(brings).map(({ of: _of, ...change }) => change),
+    ...tasks.filter((change) => brings(change) && !needs.some((each) => each.of === change.task && same(each, change))),
+  ];
 }
 
 function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {

@@ -155,7 +155,8 @@ function scoresTemplate({ contributions }: Entry, voice: Voice) {
   `;
 }
 
-function machineTemplate(entry: Entry, numbered: boolean, view: ResultView) {
+function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
+  const view = { ...whole, voice: { ...whole.voice, machine: entry.machine } };
   const { voice, catalogue } = view;
   const { words } = voice;
   const machine = catalogue.machines.find(({ id }) => id === entry.machine)!;
@@ -209,7 +210,7 @@ function changesTemplate({ shortlist, voice }: ResultView) {
     <section class="close">
       <h3>${words.result.changesHeading}</h3>
       <ul class="plain">${shortlist.changes.map(({ need, task, stands, asks }) => {
-        const machines = words.list([...stands, ...asks].map(nameOf));
+        const machines = words.list([...stands, ...asks].map((id) => nameOf(id)));
         return html`<li>${need ? words.result.withoutNeed(words.needs[need] ?? need, machines) : words.result.withoutTask(words.tasks[task!], machines)}</li>`;
       })}</ul>
     </section>

@@ -21,7 +21,7 @@ export function ruledOut(scene: Scene): string[] {
 export function changes(scene: Scene): string[] {
   const { words, nameOf } = scene.voice;
   const lines = scene.result.changes.flatMap(({ need, task, stands, asks }) => {
-    const machines = words.list([...stands.map(nameOf), ...asks.map((id) => `${nameOf(id)} (${words.result.unitVerdict.ask})`)]);
+    const machines = words.list([...stands.map((id) => nameOf(id)), ...asks.map((id) => `${nameOf(id)} (${words.result.unitVerdict.ask})`)]);
     return item('-', task ? words.result.withoutTask(words.tasks[task], machines) : words.result.withoutNeed(words.needs[need!] ?? need!, machines));
   });
   return lines.length === 0 ? [] : [...heading(words.result.changesHeading), ...lines];

@@ -1,9 +1,10 @@
 import type { DemandOf } from '../../needs/need.ts';
 import { frontAxleLoad } from '../../trade/formulas/axle-loads.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
-import { atLeast } from '../../units/compare.ts';
+import { totalMass } from '../../trade/formulas/total-mass.ts';
+import { atLeast, atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { absent, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -33,8 +34,9 @@ export const judgeFrontAxle: Judge<DemandOf<'hitch.front-axle'>> = (need, build,
   const has = working.result.value;
   const figures = { has, wants, unit: 'kg', bound: 'at-least', workings: [working] } as const;
   if (atLeast(has, wants)) return met(figures);
-  return met({
-    ...figures,
-    additions: [{ what: 'front-ballast', mass: (wants - has) as Mass, for: [need.id] }],
-  });
+  const weights = (wants - has) as Mass;
+  if (machine.grossMass === undefined) return unknown('grossMass');
+  const total = totalMass({ machine: mass, loader: frame as Mass, load: need.load, ballast: weights }, 'mass.aboard');
+  if (!atMost(total.result.value, machine.grossMass)) return failed({ ...figures, workings: [working, total] });
+  return met({ ...figures, additions: [{ what: 'front-ballast', mass: weights, for: [need.id] }] });
 };

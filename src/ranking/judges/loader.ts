@@ -6,11 +6,11 @@ import { armFromOneRating, armFromTwoRatings, type LoaderArm } from '../../trade
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
 import { isRefusal, type Working } from '../../trade/working.ts';
-import { atMost } from '../../units/compare.ts';
+import { atMost, byCodeUnit } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { absent, failed, met, unknown, wantsAtLeast, type Judge, type Spec, type Verdict } from '../verdict.ts';
+import { absent, failed, met, moot, unknown, wantsAtLeast, type Judge, type Spec, type Verdict } from '../verdict.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -26,18 +26,22 @@ function armOf({ ratings }: Loader, { book }: World): LoaderArm | undefined {
   return armFromOneRating(near, book.value('loader.one-rating-share'), book.value('loader.rated-ahead') as Length, 'loader.one-rating-share');
 }
 
-/** With one rating alone the fall with distance is estimated on the safe side, and said to be. */
-const estimated = ({ loader }: Build): Pick<Verdict, 'estimated'> =>
-  loader && loader.part.ratings.length < 2 ? { estimated: ['loaders.ratings'] } : {};
+/** What is estimated on the safe side, and said to be: the fall with distance, the mass of what holds. */
+function estimated(holder: Holder, build: Build): Pick<Verdict, 'estimated'> {
+  const specs: Spec[] = [
+    ...(build.loader && build.loader.part.ratings.length < 2 ? ['loaders.ratings' as const] : []),
+    ...(toolFor(holder, build)?.implement.mass === undefined ? ['implements.mass' as const] : []),
+  ];
+  return specs.length > 0 ? { estimated: specs } : {};
+}
 
-/** What holds the load, at its own arm: the implement chosen, or the rule book's typical one. */
+const toolFor = (holder: Holder, { forks, spear }: Build): Tool | undefined => (holder === 'pallet-forks' ? forks : spear);
+
+/** What holds the load, at its own arm: by its own figures, or the rule book's typical ones. */
 function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; ahead: Length } {
-  const tool: Tool | undefined = holder === 'pallet-forks' ? build.forks : build.spear;
-  const [mass, ahead] = holder === 'pallet-forks' ? ['forks.mass', 'forks.own-centre'] as const : ['spear.mass', 'spear.own-centre'] as const;
-  return {
-    mass: tool?.implement.mass ?? (book.value(mass) as Mass),
-    ahead: tool?.implement.centreDistance ?? (book.value(ahead) as Length),
-  };
+  const { mass, centreDistance } = toolFor(holder, build)?.implement ?? {};
+  const typical = holder === 'pallet-forks' ? ['forks.mass', 'forks.own-centre'] as const : ['spear.mass', 'spear.own-centre'] as const;
+  return { mass: mass ?? (book.value(typical[0]) as Mass), ahead: centreDistance ?? (book.value(typical[1]) as Length) };
 }
 
 /** The greatest of such loads the loader takes up, with the workings that led to it. */
@@ -58,9 +62,11 @@ const noLoader = ({ machine, unit }: Build) =>
 
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
   if (!build.loader) return noLoader(build);
+  // Only wished for, and gone without: nothing is bought to hold the load.
+  if (!toolFor(need.holder, build)) return failed();
   const workings = greatest(need, build, world);
   if (!workings || build.loader.have === 'unknown') return unknown('loaders.ratings');
-  return { ...wantsAtLeast(workings[1].result.value, need.load, { unit: 'kg', workings }), ...estimated(build) };
+  return { ...wantsAtLeast(workings[1].result.value, need.load, { unit: 'kg', workings }), ...estimated(need.holder, build) };
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
@@ -74,7 +80,7 @@ export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build)
 const ballastBox = (wanted: number, { implements: sold }: World) =>
   sold
     .filter(({ kind, mass }) => kind === 'ballast-box' && mass !== undefined && atMost(wanted, mass))
-    .sort((a, b) => a.mass! - b.mass!)[0];
+    .sort((a, b) => a.mass! - b.mass! || byCodeUnit(a.id, b.id))[0];
 
 /** A machine at loader work: what it carries in front, and the ballast that keeps its rear axle down. */
 export interface Loaded {
@@ -91,6 +97,9 @@ export interface Loaded {
   ballastBehind: Length;
   workings: readonly Working[];
 }
+
+/** Whether a load is lifted at all: there is a loader, and something to hold it. */
+export const lifts = ({ holder }: Lift, build: Build) => build.loader !== undefined && toolFor(holder, build) !== undefined;
 
 /** A machine with its heaviest load on the loader, or the figures that are missing. */
 export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly Spec[] {
@@ -132,7 +141,8 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
  * that the hitch can lift and the machine may weigh. A loader too small for the load lifts what it can.
  */
 export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
-  if (!build.loader) return met();
+  if (!build.loader) return noLoader(build).outcome === 'unknown' ? unknown('loaders') : moot();
+  if (!toolFor(need.holder, build)) return moot();
   const state = loaded(need, build, world);
   if (!('ballast' in state)) return unknown(...state);
   const { ballast, box, ballastBehind, load, holder, frame } = state;

@@ -4,7 +4,8 @@ import { mowingHours } from '../../trade/formulas/mowing-hours.ts';
 import { mowingRate } from '../../trade/formulas/mowing-rate.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Mower } from '../build.ts';
-import { failed, met, unknown, wantsAtMost, type Judge } from '../verdict.ts';
+import type { World } from '../candidate.ts';
+import { failed, met, moot, unknown, wantsAtMost, type Judge } from '../verdict.ts';
 import { judgeTool } from './tool.ts';
 
 /** Why a machine has no belly mower: for want of a mid-PTO, of a deck, or of someone who knows. */
@@ -13,9 +14,20 @@ const noBelly = ({ midPto, decks }: Machine) => {
   return midPto.availability !== 'none' && decks === undefined ? unknown('decks') : failed();
 };
 
+/** Why it has no rear mower: no PTO to drive it, none chosen, or none the dealer lists. */
+function noRear({ rearPto }: Machine, { implements: sold, owned }: World) {
+  if (rearPto === undefined) return unknown('rearPto');
+  const listed = [...sold, ...owned].some(({ kind }) => kind === 'finish-mower');
+  return rearPto.speeds.length === 0 || listed ? failed() : unknown('implements.finish-mower');
+}
+
 export const judgeMower: Judge<DemandOf<'mower'>> = (need, build, world) => {
   const { mower, machine } = build;
-  if (!mower) return need.deck === 'rear' ? failed() : noBelly(machine);
+  if (!mower) {
+    const [belly, rear] = [noBelly(machine), noRear(machine, world)];
+    if (need.deck !== 'either') return need.deck === 'belly' ? belly : rear;
+    return belly.outcome === 'unknown' ? belly : rear;
+  }
   if (mower.kind === 'rear') return judgeTool(mower.mower, build, world, 'mow.power');
   if (mower.deck.have === 'unknown') return unknown('decks');
   return mower.midPto === 'unknown' ? unknown('midPto') : met();
@@ -26,7 +38,7 @@ const widthOf = (mower: Mower) => (mower.kind === 'belly' ? mower.deck.part.widt
 /** Hours on one mow, with what mows it. Where nothing can, the need for a mower says so, not this one. */
 export const judgeMowerHours: Judge<DemandOf<'mower.hours'>> = (need, build: Build, { book }) => {
   const width = build.mower && widthOf(build.mower);
-  if (width === undefined) return build.mower ? unknown('mower.width') : met();
+  if (width === undefined) return build.mower ? unknown('mower.width') : moot();
   const rate = mowingRate({
     speed: book.value('mow.speed') as Quantity<'speed'>, width,
     overlap: book.value('mow.overlap'), efficiency: book.value(`mow.efficiency.${need.obstacles}`),

@@ -3,7 +3,7 @@ import { tipAngle } from '../../trade/formulas/tip-angle.ts';
 import { isRefusal } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { absent, failed, met, unknown, wantsAtLeast, worst, type Judge } from '../verdict.ts';
-import { loaded } from './loader.ts';
+import { lifts, loaded } from './loader.ts';
 
 interface Mass {
   mass: number;
@@ -28,7 +28,7 @@ export const judgeTipAngle: Judge<DemandOf<'slope.tip-angle'>> = (need, build, w
   const height = centreOfMassHeight.value;
   const bare: Mass[] = [{ mass, height, ahead: frontAxleShare }];
   const loadings = [bare];
-  if (need.lift && build.loader) {
+  if (need.lift && lifts(need.lift, build)) {
     const state = loaded(need.lift, build, world);
     if (!('ballast' in state)) return unknown(...state);
     const behind = book.value('hitch.ball-ends-behind-axle') + state.ballastBehind;

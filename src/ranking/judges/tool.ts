@@ -6,12 +6,13 @@ import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
+import { failed, unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
 
-/** Widths over the rear tyres a candidate may stand on: one where its tyres are known, else several. */
+/** Widths over the rear tyres a candidate may stand on: none where nobody gave that of its tyres. */
 export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined): number[] {
-  const fitted = tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);
-  return (fitted.length > 0 ? fitted : tyres).map(({ widthOverRear }) => widthOverRear);
+  return tyres
+    .filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type)
+    .map(({ widthOverRear }) => widthOverRear);
 }
 
 /**
@@ -21,7 +22,9 @@ export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined)
 export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book }: World, perWidth: FigureId): Verdict {
   const { width, mass, centreDistance, ptoPower } = implement;
   const { engine, hitch, rearPto } = machine;
+  if (rearPto?.speeds.length === 0) return failed();
   if (width === undefined) return unknown('implements.width');
+  if (mass === undefined) return unknown('implements.mass');
   const verdicts: Verdict[] = [];
 
   const tracks = widthsOverTyres(machine, unit);
@@ -41,13 +44,12 @@ export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book 
       : wantsAtLeast(engine.ptoPower, Math.max(power.result.value, ptoPower ?? 0), { unit: 'W', workings: [power] }),
   );
 
-  if (mass !== undefined) {
-    const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;
-    const lift = hitch?.lift610 !== undefined && hitchLiftAt(
-      hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
-    );
-    verdicts.push(lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'));
-  }
+  const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;
+  const lift = hitch?.lift610 !== undefined && hitchLiftAt(
+    hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
+  );
+  verdicts.push(lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'));
+
   const verdict = worst(verdicts);
   // Where all is met, the power is what a buyer asks about.
   return verdict.outcome === 'met' ? (verdicts.find(({ unit: of }) => of === 'W') ?? verdict) : verdict;

@@ -1,8 +1,7 @@
 import type { QuestionId } from '../../answers/questions.ts';
-import type { ComfortWish } from '../../needs/need.ts';
 import type { Criterion, TaskId } from '../../answers/schema.ts';
 import type { TypedFault } from '../../answers/read-typed.ts';
-import type { Capability, NotCleared } from '../../needs/need.ts';
+import type { Capability, ComfortWish, Holder, NotCleared } from '../../needs/need.ts';
 import type { Addition } from '../../ranking/build.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
@@ -39,7 +38,7 @@ export type ReasonId =
   | `${Capability}.${'met' | 'failed' | 'unknown'}`
   | `addition.${Addition['what']}`
   | `criterion.${Criterion}.${'strong' | 'weak' | 'unknown'}`
-  | 'figure.estimated'
+  | 'figure.estimated' | 'standing.musts-met' | 'wish.left-out'
   | UnitReasonId;
 
 /** Words of one question: heading, why it is asked, and its fields by path. */
@@ -66,6 +65,8 @@ export interface Words {
   frames: Readonly<Record<string, string>>;
   tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
   wishes: Readonly<Record<ComfortWish, string>>;
+  /** What holds a load on the loader, where the dealer lists none. */
+  holders: Readonly<Record<Holder, string>>;
   criteria: Readonly<Record<Criterion, string>>;
   specs: Readonly<Record<Spec, string>>;
   questions: Readonly<Record<QuestionId, QuestionWords>>;
