@@ -35,7 +35,7 @@ test('of a machine with gaps there is as much to tell', () => {
 test('whatever is to be asked about says because of which gate, and whatever is ruled out too', () => {
   fc.assert(fc.property(anyCatalogue, anyAnswers, (catalogue, answers) => {
     const { needs, shortlist: stands, askDealer, ruledOut } = shortlist(catalogue, answers);
-    const gates = needs.flatMap(({ id, must }) => (must ? [id] : []));
+    const gates = needs.flatMap(({ id, must, safety }) => (must || safety ? [id] : []));
     for (const { machine, because } of stands) expect(because, machine).toEqual([]);
     for (const { machine, because } of [...askDealer, ...ruledOut]) {
       expect(because.length, machine).toBeGreaterThan(0);
