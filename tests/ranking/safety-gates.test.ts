@@ -62,6 +62,15 @@ test('where nobody knows which loader fits, no rear axle is cleared for a load, 
   expect(toAsk(nameless, wish)).toEqual(['mid-deluxe']);
 });
 
+test.each<[string, Change<MachineDocument>]>([
+  ['wheelbase', () => ({ wheelbase: undefined })], ['mass', () => ({ mass: undefined })], ['share on the front axle', () => ({ frontAxleShare: undefined })],
+  ['reach of the loader', ({ loaders = [] }) => ({ loaders: loaders.map(({ pinsAhead: _reach, ...loader }) => loader) })],
+])('a load only wished for is no less to be asked about where the %s is unknown', (_what, change) => {
+  const wish = (weight: number) => saying({ tasks: [{ task: 'lift-pallets', weight: lb(weight), must: false }] });
+  expect(toAsk(altered(change), wish(300))).toEqual(['mid-deluxe']);
+  expect(standing(lineUp(), wish(300)), 'control: where it is known').toContain('mid-deluxe');
+});
+
 test('with two driven wheels there is no loader work on a slope', () => {
   const two = altered(() => ({ drivenWheels: 2 }));
   expect(out(two, balesOnRolling)).toContain('mid-deluxe');
