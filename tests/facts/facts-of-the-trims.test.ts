@@ -90,9 +90,17 @@ test.each([
   ['sold in 2015', 'ruled-out', { year: 2015, yearKind: 'sale' }],
   ['sold in 2021', 'stands', { year: 2021, yearKind: 'sale' }],
   ['whose year nobody said', 'ask', {}],
+  ['of 2018, of which nobody said what year that is', 'ask', { year: 2018 }],
+  ['of 2021, of which nobody said what year that is', 'stands', { year: 2021 }],
 ] as const)('an economy mid %s, for digging: %s', (_what, verdict, said) => {
   const { year: _year, yearKind: _kind, ...sound } = soundUnit('the-unit', 'mid-economy');
   expect(unitOf({ ...sound, ...said }, digging).verdict).toBe(verdict);
+});
+
+test('a backhoe somebody has put on a 2016 model is no proof that it belongs there', () => {
+  const unit = (year: number) => unitOf(soundUnit('the-unit', 'mid-economy', { year, fitted: { loader: true, backhoe: true } }), digging).verdict;
+  expect(unit(2016)).not.toBe('stands');
+  expect(unit(2020), 'control: on one that takes it').toBe('stands');
 });
 
 test('control: were the break two years earlier, the 2017 model would take one', () => {

@@ -32,6 +32,12 @@ test('of a machine with gaps there is as much to tell', () => {
   }), runs(80));
 }, aMinute);
 
+test.each([false, true])('a plain machine of unknown price has something for it, by a limit that is firm: %s', (firm) => {
+  const plain = withMachine(lineUp(), 'wide-mid-standard', () => ({ typicalPrices: undefined }));
+  const { reasons } = entryOf('wide-mid-standard', plain, saying({ budget: { limit: usd(20_000), firm } }));
+  expect(reasons.filter(({ kind }) => kind === 'for').length).toBeGreaterThan(0);
+});
+
 test('whatever is to be asked about says because of which gate, and whatever is ruled out too', () => {
   fc.assert(fc.property(anyCatalogue, anyAnswers, (catalogue, answers) => {
     const { needs, shortlist: stands, askDealer, ruledOut } = shortlist(catalogue, answers);
