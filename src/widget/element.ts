@@ -1,7 +1,8 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { createActor, type Actor } from 'xstate';
 import { questionOf } from '../answers/questions.ts';
-import { checkAnswers } from '../answers/read-answers.ts';
+import { readAnswers } from '../answers/read-answers.ts';
+import type { Fault } from '../documents/fault.ts';
 import type { Typing } from '../answers/read-typed.ts';
 import { answersOf } from '../answers/answers.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
@@ -22,6 +23,8 @@ import { isTrouble, loadCatalogue, usable, type CatalogueTrouble } from './load-
 import { look } from './look.ts';
 import { resultTemplate } from './result.ts';
 import { stepTemplate } from './step.ts';
+
+const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, expected ${expected}`;
 
 /**
  * The wizard: asks a buyer about land, work, budget and storage, and shows which machines of a dealer's
@@ -67,6 +70,7 @@ export class AcreToAxle extends LitElement {
   private declare all: boolean;
 
   private visit: Actor<typeof guide>;
+  private unknownTasks: readonly string[] = [];
   private loading: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
@@ -87,14 +91,20 @@ export class AcreToAxle extends LitElement {
     return this.visit.getSnapshot().context.answers;
   }
 
-  /** @throws TypeError where the document has faults, naming them all */
+  /**
+   * Keys and tasks of a newer version are no fault here: a page that holds on to an older widget survives
+   * them. An unknown task becomes a caution of the result.
+   *
+   * @throws TypeError where the document has faults, naming them all
+   */
   set answers(answers: AnswersDocument) {
-    const faults = checkAnswers(answers);
-    if (faults.length > 0) {
-      throw new TypeError(faults.map(({ place, read, expected }) => `${place}: read ${read}, expected ${expected}`).join('; '));
-    }
+    const { value, faults, unknownKeys, unknownTasks } = readAnswers(answers);
+    if (!value) throw new TypeError(faults.map(inWords).join('; '));
+    if (unknownKeys.length > 0) console.warn(`acre-to-axle: ${unknownKeys.map(inWords).join('; ')}`);
     this.visit.stop();
-    this.visit = this.begin(answers);
+    this.visit = this.begin(value);
+    this.unknownTasks = unknownTasks;
+    this.reckoned = undefined;
     this.settle();
   }
 
@@ -103,7 +113,7 @@ export class AcreToAxle extends LitElement {
     const { document, answers } = this;
     if (!document) return undefined;
     if (this.reckoned?.of !== answers || this.reckoned.for !== document) {
-      this.reckoned = { of: answers, for: document, result: shortlist(document, answers) };
+      this.reckoned = { of: answers, for: document, result: shortlist(document, answers, this.unknownTasks) };
     }
     return this.reckoned.result;
   }
