@@ -84,17 +84,19 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
 function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Shortlist['changes'] {
   if (ranking.ruledOut.length === 0) return [];
   const out = ranking.ruledOut.map(({ machine }) => machine.id);
+  // Verdicts don't depend on who competes, so only the machines ruled out are judged again.
+  const others: Catalogue = { ...catalogue, machines: catalogue.machines.filter(({ id }) => out.includes(id)) };
   const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
   const back = (without: Ranking) => {
-    const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id).filter((id) => out.includes(id));
+    const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id);
     return { stands: ids(without.standing), asks: ids(without.toAsk) };
   };
   // A safety gate is never dropped by itself; it goes only with the task that raises it.
   const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map(({ id, task }) => ({
-    need: id, of: task, ...back(rank(catalogue, answers, (need) => need.id !== id)),
+    need: id, of: task, ...back(rank(others, answers, (need) => need.id !== id)),
   }));
   const tasks = (answers.tasks ?? []).map(({ task }) => ({
-    task, ...back(rank(catalogue, { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) })),
+    task, ...back(rank(others, { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) })),
   }));
   const brings = ({ stands, asks }: ReturnType<typeof back>) => stands.length + asks.length > 0;
   const same = (a: ReturnType<typeof back>, b: ReturnType<typeof back>) => a.stands.join() === b.stands.join() && a.asks.join() === b.asks.join();
