@@ -6,7 +6,7 @@ import type { Candidate, World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 import { buildsOf } from './options.ts';
 import { judgePrice, packagePrice, type PackagePrice } from './price.ts';
-import { isFailedGate, isOpenGate, type Judged } from './verdict.ts';
+import { isFailedGate, isOpenGate, isOpenMust, type Judged } from './verdict.ts';
 
 export type Standing = 'stands' | 'ask' | 'ruled-out';
 
@@ -29,13 +29,16 @@ function evaluateBuild(build: Build, needs: readonly Need[], world: World): Eval
   return { build, judged, additions, price, standing };
 }
 
-/** Fewer failed gates, fewer unknown ones, more wishes met, then cheaper, then by id: never by chance. */
+/**
+ * Fewer failed gates, fewer musts unknown, fewer wishes failed, then cheaper, then by id: never by chance. A
+ * wish whose safety is unknown is not left out for that: it is asked about.
+ */
 function compare(a: Evaluation, b: Evaluation): number {
-  const wishes = ({ judged }: Evaluation) => judged.filter(({ need, verdict }) => !need.must && verdict.outcome !== 'met').length;
+  const wishes = ({ judged }: Evaluation) => judged.filter(({ need, verdict }) => !need.must && verdict.outcome === 'failed').length;
   const gates = ({ judged }: Evaluation, of: (each: Judged) => boolean) => judged.filter(of).length;
   const low = ({ price }: Evaluation) => price?.low ?? Infinity;
   return gates(a, isFailedGate) - gates(b, isFailedGate)
-    || gates(a, isOpenGate) - gates(b, isOpenGate)
+    || gates(a, isOpenMust) - gates(b, isOpenMust)
     || wishes(a) - wishes(b)
     || (low(a) === low(b) ? 0 : low(a) - low(b))
     || byCodeUnit(keyOf(a.build), keyOf(b.build));

@@ -3,10 +3,10 @@ import type { ComfortWish, Holder, Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { additionsOf } from './additions.ts';
 import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
-import { have, type Candidate, type Have, type World } from './candidate.ts';
+import { have, inYears, type Candidate, type Have, type World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 import { massParts } from './mass.ts';
-import { isOpenGate, type Judged } from './verdict.ts';
+import { isOpenMust, type Judged } from './verdict.ts';
 
 type Option = Partial<Build>;
 
@@ -113,7 +113,9 @@ const digging: Slot = {
   serves: (need) => need.capability === 'backhoe',
   options(candidate, needs, { asOfYear }) {
     const { backhoe } = candidate.machine;
-    const state = have(candidate, 'backhoe', backhoe, asOfYear);
+    const said = have(candidate, 'backhoe', backhoe, asOfYear);
+    // One that somebody has put on a machine of other years is no proof that it belongs there.
+    const state = said === 'has' && inYears(candidate, backhoe?.years, asOfYear) !== 'inside' ? 'unknown' : said;
     const own = needs.filter(digging.serves);
     if (!backhoe || state === 'never' || (own.length === 0 && state !== 'has')) return [{}];
     const chosen = { backhoe: { part: backhoe, have: state } };
@@ -141,7 +143,7 @@ const slots: readonly Slot[] = [lifting, mowing, cutting, digging, shelter];
 interface Standing {
   option: Option;
   failedGates: number;
-  openGates: number;
+  openMusts: number;
   /** What may count against an option elsewhere: wishes not met, price, mass, width. */
   costs: readonly number[];
 }
@@ -156,7 +158,7 @@ function standingOf(option: Option, candidate: Candidate, needs: readonly Need[]
   return {
     option,
     failedGates: count(({ need, verdict }) => need.must && verdict.outcome === 'failed'),
-    openGates: count(isOpenGate),
+    openMusts: count(isOpenMust),
     costs: [
       count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
       count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
@@ -184,8 +186,8 @@ function worthTrying(options: Option[], candidate: Candidate, needs: readonly Ne
   const own = needs.filter(slot.serves);
   const all = options.map((option) => standingOf(option, candidate, needs, own, world));
   const least = Math.min(...all.map(({ failedGates }) => failedGates));
-  const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openGates }) => openGates));
-  const top = all.filter(({ failedGates, openGates }) => failedGates === least && openGates === fewest);
+  const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openMusts }) => openMusts));
+  const top = all.filter(({ failedGates, openMusts }) => failedGates === least && openMusts === fewest);
   return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map(({ option }) => option);
 }
 

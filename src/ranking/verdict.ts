@@ -47,6 +47,9 @@ export interface Judged {
 /** A gate that rules out: a must that fails. A job only wished for, and not safe here, is left undone. */
 export const isFailedGate = ({ need, verdict }: Judged) => need.must && verdict.outcome === 'failed';
 
+/** A must nobody can judge for want of a figure. */
+export const isOpenMust = ({ need, verdict }: Judged) => need.must && verdict.outcome === 'unknown';
+
 /** A gate nobody can judge for want of a figure: a must, or a safety need of any job, wished for or not. */
 export const isOpenGate = ({ need, verdict }: Judged) => (need.must || need.safety) && verdict.outcome === 'unknown';
 

@@ -137,7 +137,9 @@ export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking
     ...(unit
       ? reasonsOfUnit(unit, weighed, world)
       : [{ id: 'lot.typical-price', kind: 'unknown', weight: ranks.weighs, figures: {} } as const]),
-    ...(weighed.standing === 'stands' ? [{ id: 'standing.musts-met', kind: 'for', weight: ranks.settled, figures: {} } as const] : []),
+    ...(weighed.standing === 'ruled-out' ? [] : [{
+      id: weighed.standing === 'stands' ? 'standing.musts-met' : 'standing.none-failed', kind: 'for', weight: ranks.settled, figures: {},
+    } as const]),
     { id: 'condition.unseen', kind: 'unknown', weight: ranks.settled, figures: {} } as const,
   ];
   return reasons.sort(byDecision);

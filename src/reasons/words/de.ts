@@ -385,6 +385,7 @@ export const de: Words = {
     'criterion.resale.weak': ({ has }) => `Nach einer allgemeinen Formel für Ackerschlepper behält er über Ihre Jahre wohl nur etwa ${has} seines Preises.`,
     'criterion.resale.unknown': ({ missing }) => `Wie er seinen Wert hält, ist nicht bekannt. ${askFor(missing)}`,
     'wish.left-out': ({ task, part }) => `${task || part}: Was er dafür bräuchte, ist weggelassen, damit alles eingehalten wird, was ein Muss ist.`,
+    'standing.none-failed': () => 'Nichts, was wir wissen, schließt ihn aus.',
     'standing.musts-met': () => 'Er erfüllt alles, was ein Muss ist.',
     'figure.estimated': ({ missing }) => `Eine Angabe fehlt, darum haben wir einen niedrigen Wert angenommen. Bitte beim Händler für beide Abstände erfragen: ${missing}.`,
     'unit.recall-open': () => 'Zu ihm ist ein Rückruf offen. Lassen Sie ihn erledigen, bevor Sie fahren.',

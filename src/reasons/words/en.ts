@@ -380,6 +380,7 @@ export const en: Words = {
     'criterion.resale.weak': ({ has }) => `It is likely to keep only about ${has} of its price over your years, by a general formula for farm tractors.`,
     'criterion.resale.unknown': ({ missing }) => `How it keeps its value isn’t known. ${askFor(missing)}`,
     'wish.left-out': ({ task, part }) => (task ? `To keep within your musts, what it would need to ${task} is left out.` : `${part}: left out, to keep within your musts.`),
+    'standing.none-failed': () => 'Nothing we know of rules it out.',
     'standing.musts-met': () => 'It meets all your musts.',
     'figure.estimated': ({ missing }) => `One figure isn’t given, so we took a low one. Ask the dealer: ${missing}, at both distances.`,
     'unit.recall-open': () => 'A recall on it is open. Have it done before you drive it.',

@@ -38,7 +38,7 @@ export type ReasonId =
   | `${Capability}.${'met' | 'failed' | 'unknown'}`
   | `addition.${Addition['what']}`
   | `criterion.${Criterion}.${'strong' | 'weak' | 'unknown'}`
-  | 'figure.estimated' | 'standing.musts-met' | 'wish.left-out'
+  | 'figure.estimated' | 'standing.musts-met' | 'standing.none-failed' | 'wish.left-out'
   | UnitReasonId;
 
 /** Words of one question: heading, why it is asked, and its fields by path. */
