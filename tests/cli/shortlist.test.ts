@@ -63,7 +63,7 @@ test('an angle at which a machine tips is never shown, even where it decides', a
   const answers = JSON.stringify({
     format: 'acre-to-axle/answers/1',
     land: { slope: { value: 14, unit: 'deg' }, overhead: 'open' },
-    tasks: [{ task: 'lift-bales', weight: { value: 300, unit: 'lb' } }],
+    tasks: [{ task: 'lift-bales', must: true, weight: { value: 300, unit: 'lb' } }],
   });
   const { ruledOut, shortlist: [first] } = reckoned(demoCatalogue, answers);
   expect(ruledOut.flatMap(({ because }) => because.map(({ need }) => need))).toContain('slope.tip-angle');

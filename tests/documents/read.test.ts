@@ -20,7 +20,7 @@ test('every fault is told at once', () => {
 test.each([
   { what: 'a wrong word', document: machineWith('tier', 'delux'), place: 'machines[0].tier', read: '"delux"', expected: /economy, standard, deluxe/, nearest: 'deluxe' },
   { what: 'a wrong unit', document: machineWith('mass', { value: 800, unit: 'lbs' }), place: 'machines[0].mass.unit', read: '"lbs"', expected: /kg, lb, t, ton/, nearest: 'lb' },
-  { what: 'an amount below zero', document: machineWith('mass', { value: -8, unit: 'lb' }), place: 'machines[0].mass.value', read: '-8', expected: /at least 0/ },
+  { what: 'an amount below zero', document: machineWith('mass', { value: -8, unit: 'lb' }), place: 'machines[0].mass.value', read: '-8', expected: /more than 0/ },
   { what: 'a bare number for an amount', document: machineWith('mass', 800), place: 'machines[0].mass', read: '800', expected: /"unit": "kg".*in kg, lb/ },
   { what: 'an amount without a unit', document: machineWith('mass', { value: 800 }), place: 'machines[0].mass.unit', read: 'nothing', expected: /kg, lb, t, ton/ },
   { what: 'a share over one', document: machineWith('frontAxleShare', 40), place: 'machines[0].frontAxleShare', read: '40', expected: /at most 1/ },

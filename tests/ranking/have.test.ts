@@ -34,12 +34,13 @@ test('of what a catalogue doesn’t speak nobody knows', () => {
 
 test.each([
   ['before the window', { year: 2016 }, 'outside'],
-  ['in its first year', { year: 2018 }, 'inside'],
-  ['in its last year', { year: 2021 }, 'inside'],
-  ['after the window', { year: 2022 }, 'outside'],
+  ['in its first year', { year: 2018, yearKind: 'model' }, 'inside'],
+  ['in its last year', { year: 2021, yearKind: 'model' }, 'inside'],
+  ['after the window', { year: 2022, yearKind: 'model' }, 'outside'],
   ['sold a year before it began', { year: 2017, yearKind: 'sale' }, 'unknown'],
   ['sold a year after it ended', { year: 2022, yearKind: 'sale' }, 'unknown'],
   ['sold well inside it', { year: 2020, yearKind: 'build' }, 'unknown'],
+  ['in its first year, of which nobody said what year that is', { year: 2018 }, 'unknown'],
   ['of no known year', {}, 'unknown'],
 ] as const)('a unit %s', (_what, said, expected) => {
   expect(inYears(unit(said), { from: 2018, to: 2021 }, asOfYear)).toBe(expected);
