@@ -1,6 +1,7 @@
 import type { Backhoe, Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Candidate, Have } from './candidate.ts';
+import type { Verdict } from './verdict.ts';
 
 /** Something bought to make a candidate satisfy the needs. */
 export interface Addition {
@@ -42,6 +43,8 @@ export interface Build extends Candidate {
   spear?: Tool;
   /** Ids of wishes this build goes without, though they could be met. */
   leftOut?: readonly string[];
+  /** Wishes that nothing there is to buy would meet, by id, with what came nearest: nothing is bought for them. */
+  unmet?: Readonly<Record<string, Verdict>>;
 }
 
 /** The ids of what was chosen, to order builds that are alike in all else: never by their place in a file. */

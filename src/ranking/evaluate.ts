@@ -20,7 +20,7 @@ export interface Evaluation {
 }
 
 function evaluateBuild(build: Build, needs: readonly Need[], world: World): Evaluation {
-  const physical = needs.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
+  const physical = needs.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, verdict: build.unmet?.[need.id] ?? judge(need, build, world) }]));
   const additions = additionsOf(build, physical, needs);
   const limit = needs.find(isPriceNeed);
   const price = packagePrice(build, additions, limit, world);

@@ -6,7 +6,7 @@ import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.t
 import { have, inYears, type Candidate, type Have, type World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 import { massParts } from './mass.ts';
-import { isOpenMust, type Judged } from './verdict.ts';
+import { isOpenMust, worst, type Judged, type Verdict } from './verdict.ts';
 
 type Option = Partial<Build>;
 
@@ -29,10 +29,11 @@ function orWithout<T>(options: readonly T[], needs: readonly Need[], chosen: (ea
   return needs.some(({ must }) => must) ? all : [{ leftOut: idsOf(needs) }, ...all];
 }
 
-/** Two choices of one build, with what each leaves out. */
+/** Two choices of one build, with what each leaves out or can't meet. */
 const joined = <B extends Option>(build: B, option: Option): B => {
   const leftOut = [...(build.leftOut ?? []), ...(option.leftOut ?? [])];
-  return { ...build, ...option, ...(leftOut.length > 0 && { leftOut }) };
+  const unmet = { ...build.unmet, ...option.unmet };
+  return { ...build, ...option, ...(leftOut.length > 0 && { leftOut }), ...(Object.keys(unmet).length > 0 && { unmet }) };
 };
 
 /** Implements of a kind: the buyer's own, which cost him nothing more, and what the dealer sells. */
@@ -142,6 +143,7 @@ const slots: readonly Slot[] = [lifting, mowing, cutting, digging, shelter];
 
 interface Standing {
   option: Option;
+  judged: readonly Judged[];
   failedGates: number;
   openMusts: number;
   /** What may count against an option elsewhere: wishes not met, price, mass, width. */
@@ -157,6 +159,7 @@ function standingOf(option: Option, candidate: Candidate, needs: readonly Need[]
   const { parts, missing } = massParts(build);
   return {
     option,
+    judged,
     failedGates: count(({ need, verdict }) => need.must && verdict.outcome === 'failed'),
     openMusts: count(isOpenMust),
     costs: [
@@ -178,6 +181,22 @@ const beats = (a: Standing, b: Standing) =>
   && (a.costs.some((cost, index) => cost < b.costs[index]!) || byCodeUnit(keyOf(a.option), keyOf(b.option)) < 0);
 
 /**
+ * What is left out is either a wish that could be met, or one that no choice meets: then the verdict that
+ * came nearest is kept, so that the reason told is the true one.
+ */
+function leavingOut(option: Option, all: readonly Standing[]): Option {
+  const { leftOut = [], ...rest } = option;
+  const nearest = leftOut.map((id) => {
+    const tried = all.flatMap(({ option: { leftOut: gone = [] }, judged }) =>
+      (gone.includes(id) ? [] : judged.flatMap(({ need, verdict }) => (need.id === id ? [verdict] : []))));
+    return [id, tried.reduce<Verdict | undefined>((best, each) => (best && worst([best, each]) === each ? best : each), undefined)] as const;
+  });
+  const unmet = nearest.filter((each): each is readonly [string, Verdict] => each[1]?.outcome === 'failed');
+  const gone = leftOut.filter((id) => !unmet.some(([other]) => other === id));
+  return { ...rest, ...(gone.length > 0 && { leftOut: gone }), ...(unmet.length > 0 && { unmet: Object.fromEntries(unmet) }) };
+}
+
+/**
  * The options of a slot worth trying: those that meet its gates best, less those another beats in every
  * way that counts beyond the slot.
  */
@@ -188,7 +207,7 @@ function worthTrying(options: Option[], candidate: Candidate, needs: readonly Ne
   const least = Math.min(...all.map(({ failedGates }) => failedGates));
   const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openMusts }) => openMusts));
   const top = all.filter(({ failedGates, openMusts }) => failedGates === least && openMusts === fewest);
-  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map(({ option }) => option);
+  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map(({ option }) => leavingOut(option, all));
 }
 
 /**

@@ -540,7 +540,7 @@ export const de: Words = {
     liftAtPins: 'Hubkraft im Gerätedrehpunkt', arm: 'Hebelarm hinter dem Gerätedrehpunkt', distance: 'Abstand', margin: 'Reserve', attachment: 'Anbaugerät am Frontlader',
     attachmentAhead: 'Anbaugerät vor dem Gerätedrehpunkt', loadAhead: 'Last vor dem Gerätedrehpunkt', tractor: 'Traktor', rear: 'Hinterachse', front: 'Last vorn',
     ahead: 'deren Schwerpunkt vor der Vorderachse', wheelbase: 'Radstand', behind: 'hinter der Hinterachse', share: 'Anteil', bareFront: 'Vorderachse, ohne Lasten',
-    frontLoad: 'Last vorn', rearLoad: 'Last hinten', rated: 'Nennwert', ratedAt: 'Nennwert gilt bei', link: 'Länge der Unterlenker', rearTrack: 'Spurweite hinten',
+    frontLoad: 'Last vorn', rearLoad: 'Last hinten', rated: 'Nennwert', ratedAt: 'Nennwert gilt bei', behindBallEnds: 'hinter den Koppelpunkten', link: 'Länge der Unterlenker', rearTrack: 'Spurweite hinten',
     rearShare: 'Anteil auf der Hinterachse', height: 'Höhe', pivot: 'Höhe des Pendelpunkts vorn', mass: 'Gewicht', density: 'Dichte', powerPerWidth: 'Leistung nach Breite',
     altitude: 'Höhe über dem Meer', loss: 'Verlust', step: 'Höhenschritt', free: 'freie Höhe', room: 'Platz', length: 'Länge', machine: 'Traktor', loader: 'Frontlader', cab: 'Kabine',
     deck: 'Mähwerk', hung: 'was hinten hängt', load: 'Last', ballast: 'Ballast', reserve: 'Kraftstoff, Ketten und Schmutz', trailer: 'Anhänger', age: 'Alter',

@@ -442,7 +442,7 @@ export const en: Words = {
     nearLift: 'near lift', nearAhead: 'near ahead', farLift: 'far lift', farAhead: 'far ahead', by: 'by', liftAtPins: 'lift at the pins', arm: 'arm behind the pins', distance: 'distance ahead of the pins', margin: 'margin', attachment: 'attachment',
     attachmentAhead: 'attachment ahead of the pins', loadAhead: 'load ahead of the pins', tractor: 'tractor', rear: 'load on the rear axle, bare', front: 'load in front',
     ahead: 'its centre ahead of the front axle', wheelbase: 'wheelbase', behind: 'behind the rear axle', share: 'share', bareFront: 'front axle, bare',
-    frontLoad: 'load in front', rearLoad: 'load behind', rated: 'rated lift', ratedAt: 'rated at', link: 'length of the lower links', rearTrack: 'rear track',
+    frontLoad: 'load in front', rearLoad: 'load behind', rated: 'rated lift', ratedAt: 'rated at', behindBallEnds: 'behind the ball ends', link: 'length of the lower links', rearTrack: 'rear track',
     rearShare: 'share on the rear axle', height: 'height', pivot: 'height of the front pivot', mass: 'weight', density: 'density', powerPerWidth: 'power by width',
     altitude: 'altitude', loss: 'loss', step: 'step', free: 'free altitude', room: 'room', length: 'length', machine: 'machine', loader: 'loader', cab: 'cab',
     deck: 'mower deck', hung: 'what hangs behind', load: 'load', ballast: 'ballast', reserve: 'fuel, chains and mud', trailer: 'trailer', age: 'age',

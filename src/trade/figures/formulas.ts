@@ -46,7 +46,7 @@ export const formulaRules = formulas({
     formula: 'front = (front load × (ahead + wheelbase) + bare front × wheelbase − rear load × behind) / wheelbase', source: ballastSheet,
   },
   'hitch.lift-at': {
-    kind: 'formula', statement: 'Hitch lift at a distance behind the ball ends', formula: 'lift = rated × (link + rated at) / (link + distance), never above rated', source: statics,
+    kind: 'formula', statement: 'Hitch lift at a distance behind the ball ends', formula: 'lift = rated × (link + rated at) / (link + behind the ball ends), never above rated', source: statics,
   },
   'slope.tip-angle': {
     kind: 'formula', statement: 'Angle at which a standing machine with a pivoted front axle tips about the line from rear tyre to pivot',

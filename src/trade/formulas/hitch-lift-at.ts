@@ -19,7 +19,7 @@ export function hitchLiftAt(
     formula: 'hitch.lift-at',
     inputs: {
       rated: term('mass', rated), ratedAt: term('length', ratedAt),
-      distance: term('length', distance), link: term('length', link),
+      behindBallEnds: term('length', distance), link: term('length', link),
     },
     result: term('mass', Math.min(rated, (rated * (link + ratedAt)) / (link + distance))),
   };
