@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { install } from '../demo/setup.mjs';
+import { findChromium } from './support/chromium.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'acre-to-axle-'));
@@ -40,6 +41,8 @@ function suite(name, args, file, env) {
 const vitest = (config) => (report) => ['vitest', 'run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
 
 await install();
+// Found, or fetched, once for all: a run without a browser says so at the start.
+await findChromium();
 check('types', ['tsc', '--noEmit']);
 check('lint', ['oxlint', '--config', 'src/.oxlintrc.json', 'src', 'tests', 'demo']);
 if (check('build: widget', ['vite', 'build', '--config', 'src/widget/vite.config.ts']) && check('build: command line', ['vite', 'build', '--config', 'src/cli/vite.config.ts'])) {

@@ -1,6 +1,8 @@
-/** Finds a Chromium for the tests: on the system, else the one that comes with the packages. */
+/** Finds a Chromium for the tests: on the system, else one out of the package registry. */
+import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
 const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome', 'microsoft-edge'];
 const places = [
@@ -13,6 +15,21 @@ const places = [
 function onSystem() {
   const onPath = (process.env.PATH ?? '').split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)));
   return [process.env.CHROMIUM_PATH, process.env.CHROME_PATH, ...onPath, ...places].find((path) => path && existsSync(path));
+}
+
+/** Fetched only where the system has none: it is large, and runs on Linux alone. */
+const packaged = '@sparticuz/chromium@153.0.0';
+
+async function fromRegistry() {
+  const load = async () => (await import('@sparticuz/chromium')).default;
+  try {
+    return await load();
+  } catch {
+    console.log(`No Chromium on this system; fetching ${packaged}.`);
+    const root = fileURLToPath(new URL('../..', import.meta.url));
+    spawnSync('npm', ['install', '--no-save', '--no-audit', '--no-fund', packaged], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
+    return load();
+  }
 }
 
 /** Flags that keep a headless Chromium quiet and off the network. */
@@ -29,8 +46,8 @@ export async function findChromium() {
   const executablePath = onSystem();
   if (executablePath) return { executablePath, args: quietFlags };
   try {
-    const { default: packaged } = await import('@sparticuz/chromium');
-    return { executablePath: await packaged.executablePath(), args: [...packaged.args, ...quietFlags] };
+    const chromium = await fromRegistry();
+    return { executablePath: await chromium.executablePath(), args: [...chromium.args, ...quietFlags] };
   } catch (trouble) {
     throw new Error(
       `No Chromium was found for the tests (${trouble.message}). Install Chromium or Chrome with your system's package manager, or set CHROMIUM_PATH to one.`,
