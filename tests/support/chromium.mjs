@@ -21,15 +21,13 @@ function onSystem() {
 const packaged = '@sparticuz/chromium@153.0.0';
 
 async function fromRegistry() {
-  const load = async () => (await import('@sparticuz/chromium')).default;
-  try {
-    return await load();
-  } catch {
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  // Looked for as a folder: an import that failed once fails again in the same process.
+  if (!existsSync(join(root, 'node_modules', '@sparticuz', 'chromium'))) {
     console.log(`No Chromium on this system; fetching ${packaged}.`);
-    const root = fileURLToPath(new URL('../..', import.meta.url));
     spawnSync('npm', ['install', '--no-save', '--no-audit', '--no-fund', packaged], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
-    return load();
   }
+  return (await import('@sparticuz/chromium')).default;
 }
 
 /** Flags that keep a headless Chromium quiet and off the network. */
