@@ -35,6 +35,7 @@ test.each<[string, string, string[]]>([
   ['a value', answers('"land": {\n  "slope": "flatt"}'), ['a.json:3:12 land.slope: read "flatt"']],
   ['a value in a list', answers('"priorities": ["price",\n  "prise"]'), ['a.json:3:3 priorities[1]: read "prise"']],
   ['a key nobody knows', answers('"land": {"mown": {"value": 1, "unit": "ha"},\n "slop": "flat"}'), ['a.json:3:2 land.slop: read the key "slop"']],
+  ['a key with a blank in it', answers('" land": {}'), ['a.json:2:1 " land": read the key " land"']],
   ['what is missing, at what should hold it', answers('"land": {\n "mown": {"unit": "ha"}}'), ['a.json:3:10 land.mown.value: read nothing']],
   ['a task nobody knows', answers('"tasks": [{"task": "dig"},\n{"task": "dg"}]'), ['a.json:3:10 tasks[1].task: read "dg"']],
   ['a fault behind a task nobody knows', answers('"tasks": [{"task": "dgg"},\n{"task": "dig", "depth": 6}]'), ['a.json:2:20 tasks[0].task', 'a.json:3:26 tasks[1].depth: read 6']],
