@@ -16,8 +16,8 @@ export function machineFacts(id: string, scene: Scene): string {
   return [make, sayFrame(frame, voice), voice.words.tiers[tier], made(years.from, years.to)].join(', ');
 }
 
-/** What would be said again: additions stand with the price, and the condition above all machines. */
-const saidElsewhere = ({ id }: Reason) => id.startsWith('addition.') || id === 'condition.unseen';
+/** What would be said again: additions stand with the price, that they stand and their condition above them. */
+const saidElsewhere = ({ id }: Reason) => id.startsWith('addition.') || id === 'standing.musts-met' || id === 'condition.unseen';
 
 /** Needs that every machine here meets are named, not told; a slope is always told, for what is said with it. */
 const isNamed = ({ id, kind, need = '' }: Reason, { decisive, voice }: Scene) =>
