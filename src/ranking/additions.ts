@@ -1,6 +1,7 @@
 import { byCodeUnit } from '../units/compare.ts';
 import type { Need } from '../needs/need.ts';
-import type { Addition, Build, Tool } from './build.ts';
+import type { Addition } from './addition.ts';
+import type { Build, Tool } from './build.ts';
 import type { Have } from './candidate.ts';
 import type { Judged } from './verdict.ts';
 

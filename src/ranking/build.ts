@@ -1,20 +1,6 @@
 import type { Backhoe, Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
-import type { Quantity } from '../units/quantity.ts';
 import type { Candidate, Have } from './candidate.ts';
 import type { Verdict } from './verdict.ts';
-
-/** Something bought to make a candidate satisfy the needs. */
-export interface Addition {
-  what: 'loader' | 'deck' | 'mid-pto' | 'cab' | 'backhoe' | 'implement' | 'rear-ballast' | 'front-ballast' | 'feature';
-  /** Id of the loader, deck, cab or implement in the catalogue, or the wish a feature answers. */
-  id?: string;
-  /** In the dealer's currency; absent where it must be asked. */
-  price?: number;
-  labourHours?: number;
-  mass?: Quantity<'mass'>;
-  /** Ids of the needs it is for. */
-  for: readonly string[];
-}
 
 export interface Fitted<T> {
   part: T;

@@ -1,7 +1,8 @@
 import type { Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { additionsOf } from './additions.ts';
-import { keyOf, type Addition, type Build } from './build.ts';
+import type { Addition } from './addition.ts';
+import { keyOf, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
 import { buildsOf } from './options.ts';

@@ -11,7 +11,8 @@ import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
 import { judgeExhaustIntact, judgeRops, judgeSeatBelt } from './judges/operator.ts';
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
 import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
-import type { Judge, Verdict } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
+import type { Judge } from './judges/judging.ts';
 
 /** The price is judged last, when all additions are known. */
 type Judged = Exclude<Capability, 'price'>;

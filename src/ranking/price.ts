@@ -1,6 +1,7 @@
 import type { Need, DemandOf } from '../needs/need.ts';
 import { atMost } from '../units/compare.ts';
-import type { Addition, Build } from './build.ts';
+import type { Addition } from './addition.ts';
+import type { Build } from './build.ts';
 import type { World } from './candidate.ts';
 import { failed, met, unknown, type Verdict } from './verdict.ts';
 

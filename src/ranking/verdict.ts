@@ -2,8 +2,7 @@ import type { Need } from '../needs/need.ts';
 import type { Working } from '../trade/working.ts';
 import { atLeast, atMost } from '../units/compare.ts';
 import type { Unit } from '../units/quantity.ts';
-import type { Addition, Build } from './build.ts';
-import type { World } from './candidate.ts';
+import type { Addition } from './addition.ts';
 
 /** What a catalogue may leave unsaid, by its path without ids: the words for it stand with the languages. */
 export type Spec =
@@ -52,9 +51,6 @@ export const isOpenMust = ({ need, verdict }: Judged) => need.must && verdict.ou
 
 /** A gate nobody can judge for want of a figure: a must, or a safety need of any job, wished for or not. */
 export const isOpenGate = ({ need, verdict }: Judged) => (need.must || need.safety) && verdict.outcome === 'unknown';
-
-/** Judges a demand of one capability on a build. */
-export type Judge<D> = (need: Need & D, build: Build, world: World) => Verdict;
 
 /** Met for want of anything to judge. */
 export const moot = (): Verdict => ({ outcome: 'met', workings: [], moot: true });

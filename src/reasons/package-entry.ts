@@ -1,4 +1,4 @@
-import type { Addition } from '../ranking/build.ts';
+import type { Addition } from '../ranking/addition.ts';
 import type { World } from '../ranking/candidate.ts';
 import type { Evaluation } from '../ranking/evaluate.ts';
 import type { AdditionEntry, PackageEntry } from './schema.ts';

@@ -1,5 +1,6 @@
 import type { DemandOf } from '../../needs/need.ts';
-import { failed, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+import { failed, met, unknown, wantsAtLeast } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 /** A backhoe only where the machine's own years take one, and deep enough. */
 export const judgeBackhoe: Judge<DemandOf<'backhoe'>> = (need, { backhoe, machine }) => {

@@ -1,5 +1,6 @@
 import type { DemandOf } from '../../needs/need.ts';
-import { failed, unknown, type Judge } from '../verdict.ts';
+import { failed, unknown } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 import { judgeTool } from './tool.ts';
 
 export const judgeCutter: Judge<DemandOf<'rotary-cutter'>> = (need, build, world) => {

@@ -1,8 +1,10 @@
 import type { Machine } from '../../catalogue/catalogue.ts';
 import type { ComfortWish, DemandOf } from '../../needs/need.ts';
-import type { Addition, Build } from '../build.ts';
+import type { Addition } from '../addition.ts';
+import type { Build } from '../build.ts';
 import { have, type World } from '../candidate.ts';
-import { failed, met, unknown, worst, type Judge, type Spec, type Verdict } from '../verdict.ts';
+import { failed, met, unknown, worst, type Spec, type Verdict } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 export const judgeCab: Judge<DemandOf<'cab'>> = (need, { cab, machine: { cabs } }) => {
   if (!cab) return cabs === undefined ? unknown('cabs') : failed();

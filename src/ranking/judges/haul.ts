@@ -5,7 +5,8 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
 import { massParts } from '../mass.ts';
 import type { World } from '../candidate.ts';
-import { unknown, wantsAtMost, type Judge, type Spec } from '../verdict.ts';
+import { unknown, wantsAtMost, type Spec } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 /** Everything that travels along [kg], or what of it isn't known. */
 function aboard(build: Build, world: World): Working | readonly Spec[] {

@@ -4,7 +4,8 @@ import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
 import { atLeast, atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { absent, failed, met, unknown, wantsAtLeast, type Judge } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;

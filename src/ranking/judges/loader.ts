@@ -10,7 +10,8 @@ import { atMost, byCodeUnit } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { absent, failed, met, moot, unknown, wantsAtLeast, type Judge, type Spec, type Verdict } from '../verdict.ts';
+import { absent, failed, met, moot, unknown, wantsAtLeast, type Spec, type Verdict } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;

@@ -5,7 +5,8 @@ import { mowingRate } from '../../trade/formulas/mowing-rate.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Mower } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { failed, met, moot, unknown, wantsAtMost, type Judge } from '../verdict.ts';
+import { failed, met, moot, unknown, wantsAtMost } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 import { judgeTool } from './tool.ts';
 
 /** Why a machine has no belly mower: for want of a mid-PTO, of a deck, or of someone who knows. */

@@ -1,5 +1,6 @@
 import type { DemandOf } from '../../needs/need.ts';
-import { failed, met, unknown, type Judge } from '../verdict.ts';
+import { failed, met, unknown } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 
 /**
  * A ROPS that is missing, altered or uncertified rules out until it is mended. Of a unit its own is

@@ -3,7 +3,8 @@ import { headroom, parking, passage } from '../../trade/formulas/clearance.ts';
 import { atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
-import { unknown, wantsAtMost, type Judge, type Verdict } from '../verdict.ts';
+import { unknown, wantsAtMost, type Verdict } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 import { widthsOverTyres } from './tool.ts';
 
 type Length = Quantity<'length'>;

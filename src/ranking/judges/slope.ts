@@ -2,7 +2,8 @@ import type { DemandOf } from '../../needs/need.ts';
 import { tipAngle } from '../../trade/formulas/tip-angle.ts';
 import { isRefusal } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { absent, failed, met, unknown, wantsAtLeast, worst, type Judge } from '../verdict.ts';
+import { absent, failed, met, unknown, wantsAtLeast, worst } from '../verdict.ts';
+import type { Judge } from './judging.ts';
 import { lifts, loaded } from './loader.ts';
 
 interface Mass {

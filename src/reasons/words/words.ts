@@ -2,7 +2,7 @@ import type { QuestionId } from '../../answers/questions.ts';
 import type { Criterion, TaskId } from '../../answers/schema.ts';
 import type { TypedFault } from '../../answers/read-typed.ts';
 import type { Capability, ComfortWish, Holder, NotCleared } from '../../needs/need.ts';
-import type { Addition } from '../../ranking/build.ts';
+import type { Addition } from '../../ranking/addition.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
 import type { UnitWords } from '../../units/show.ts';
