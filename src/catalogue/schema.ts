@@ -8,7 +8,7 @@ import * as z from '../zod.ts';
 export const catalogueFormat = 'acre-to-axle/catalogue/1';
 
 const text = z.string().check(z.minLength(1));
-const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
+const day = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
 const optional = z.optional;
 const labourHours = optional(z.number().check(z.minimum(0)));
 

@@ -22,6 +22,7 @@ const longest = 60;
 /** What was read, on one line and short enough to print. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large';
   const text = JSON.stringify(value) ?? String(value);
   return text.length > longest ? `${text.slice(0, longest)}…` : text;
 }

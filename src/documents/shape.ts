@@ -49,7 +49,7 @@ export const wordsAt = (schema: Schema, path: Path) => [
 ];
 
 const formats: Record<string, string> = {
-  '/^\\d{4}-\\d{2}-\\d{2}$/': 'a day such as 2026-04-30',
+  '/^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$/': 'a day such as 2026-04-30',
   '/^[A-Z]{3}$/': 'a currency of three capitals such as USD',
   '/^https:\\/\\//': 'an address that begins with https://',
   '/^https?:\\/\\//': 'an address that begins with https:// or http://',

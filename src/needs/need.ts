@@ -44,6 +44,7 @@ export type Demand =
   | { capability: 'rops' }
   | { capability: 'seat-belt' }
   | { capability: 'exhaust.intact' }
+  | { capability: 'recall' }
   | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; carried: Length; lift?: Lift }
   | { capability: 'slope.driven-wheels' };
 

@@ -8,7 +8,7 @@ import { judgePayload, judgeTowRating } from './judges/haul.ts';
 import { judgeFrontAxle, judgeHitchLift } from './judges/hitch.ts';
 import { judgeLoaderHeight, judgeLoaderLift, judgeRearAxle } from './judges/loader.ts';
 import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
-import { judgeExhaustIntact, judgeRops, judgeSeatBelt } from './judges/operator.ts';
+import { judgeExhaustIntact, judgeRecall, judgeRops, judgeSeatBelt } from './judges/operator.ts';
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
 import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
 import type { Verdict } from './verdict.ts';
@@ -41,6 +41,7 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   rops: judgeRops,
   'seat-belt': judgeSeatBelt,
   'exhaust.intact': judgeExhaustIntact,
+  recall: judgeRecall,
   'slope.tip-angle': judgeTipAngle,
   'slope.driven-wheels': judgeDrivenWheels,
 };

@@ -82,8 +82,9 @@ function headroomValue({ judged }: Evaluation, _answers: Answers, { book }: Worl
   });
   const least = Math.min(...surpluses);
   if (surpluses.length === 0) return { value: 1 };
+  const { value, ...told } = valued(least, full, book.value('value.headroom.none'), 'ratio');
   // A shortfall is told by the need itself; there is no surplus to speak of here.
-  return least < 0 ? { value: 0 } : valued(least, full, 0, 'ratio');
+  return least < 0 ? { value } : { value, ...told };
 }
 
 /** How it suits the ground: mass on a lawn, room in the narrowest passage, turning among obstacles. */

@@ -4,6 +4,7 @@ import { inYears, type World } from '../ranking/candidate.ts';
 import type { Ranking, Weighed } from '../ranking/rank.ts';
 import type { Judged } from '../ranking/verdict.ts';
 import type { Weights } from '../ranking/weights.ts';
+import type { Need } from '../needs/need.ts';
 import { byCodeUnit, toMillionth } from '../units/compare.ts';
 import type { Reason } from './schema.ts';
 
@@ -16,7 +17,7 @@ type Figures = Reason['figures'];
 const ranks = { safety: 4, must: 3, wish: 2, weighs: 1, settled: 0 } as const;
 
 /** Needs of every machine, whoever asks: met, they are no reason for this one. */
-const everyones = ['rops', 'seat-belt', 'exhaust.intact'];
+const everyones = ['rops', 'seat-belt', 'exhaust.intact', 'recall'];
 
 function figuresOf({ verdict }: Judged): Figures {
   const { has, wants, unit } = verdict;
@@ -26,7 +27,17 @@ function figuresOf({ verdict }: Judged): Figures {
   };
 }
 
-function reasonOfNeed(judged: Judged, leftOut: readonly string[], failing: Ranking['failing']): Reason[] {
+/** What the words of a need speak of besides its figures. */
+function aboutOf(need: Need, unit: Unit | undefined): Pick<Reason, 'about'> {
+  const about = {
+    ...(need.task && { task: need.task }),
+    ...(need.capability === 'width' && { passage: need.passage }),
+    ...(need.capability === 'price' && !unit && { typical: 'price' }),
+  };
+  return Object.keys(about).length > 0 ? { about } : {};
+}
+
+function reasonOfNeed(judged: Judged, { leftOut = [], unit }: Weighed['build'], failing: Ranking['failing']): Reason[] {
   const { need, verdict } = judged;
   const { outcome } = verdict;
   if (verdict.moot || (outcome === 'met' && everyones.includes(need.capability))) return [];
@@ -39,7 +50,7 @@ function reasonOfNeed(judged: Judged, leftOut: readonly string[], failing: Ranki
     // A need that rules out many decides more than one that all meet.
     weight: toMillionth(base + (failing.get(need.id) ?? 0)),
     figures: figuresOf(judged),
-    ...(need.task && { about: { task: need.task } }),
+    ...aboutOf(need, unit),
     ...(verdict.workings.length > 0 && { working: [...verdict.workings] }),
     ...(verdict.missing && { missing: [...verdict.missing] }),
   }];
@@ -108,7 +119,6 @@ function reasonsOfUnit(unit: Unit, weighed: Weighed, { asOfYear }: World): Reaso
   const { machine } = weighed.build;
   const generation = inYears({ machine, unit }, { from: machine.years.from, ...(machine.years.to !== undefined && { to: machine.years.to }) }, asOfYear);
   return [
-    ...(unit.recallOpen === true ? [note('unit.recall-open', 'caution')] : []),
     ...(unit.lienOpen === true ? [note('unit.lien-open', 'against')] : []),
     ...(unit.imported === true ? [note('unit.imported', 'caution')] : []),
     ...(unit.ptoShield === false ? [note('unit.pto-shield-missing', 'caution')] : []),
@@ -130,7 +140,7 @@ const byDecision = (a: Reason, b: Reason) =>
 export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking): Reason[] {
   const { unit } = weighed.build;
   const reasons = [
-    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed.build.leftOut ?? [], failing)),
+    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed.build, failing)),
     ...reasonsOfEstimates(weighed.judged),
     ...weighed.additions.map(reasonOfAddition),
     ...reasonsOfScore(weighed, weights),

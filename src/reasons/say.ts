@@ -37,14 +37,15 @@ export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, 
   locale: `${words.language}-${new Intl.Locale(locale).region ?? 'US'}`,
 });
 
-const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', missing: '' };
+const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '' };
 
 function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { words, reader, nameOf, machine }: Voice): Said {
-  const figures = Object.fromEntries(
-    Object.entries(reason.figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader)]),
-  );
   const { has, wants } = reason.figures;
-  const { task, id, year } = reason.about ?? {};
+  const other = (name: string) => (name === 'has' ? wants : name === 'wants' ? has : undefined);
+  const figures = Object.fromEntries(
+    Object.entries(reason.figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader, other(name)?.value)]),
+  );
+  const { task, id, year, typical, passage } = reason.about ?? {};
   const wish = reason.need?.startsWith('comfort.') ? reason.need.slice('comfort.'.length) : id;
   return {
     ...silent,
@@ -53,6 +54,8 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { 
     ...(task && { task: words.tasks[task as TaskId] }),
     ...(wish && { part: words.wishes[wish as keyof typeof words.wishes] ?? words.holders[wish as keyof typeof words.holders] ?? nameOf(wish, machine) }),
     ...(year && { year }),
+    typical: typical !== undefined,
+    ...(passage === 'door' && { passage }),
     missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
   };
 }

@@ -1,5 +1,5 @@
 import { siUnitOf, type Kind, type Unit } from '../units/quantity.ts';
-import type { FigureId, FormulaId, RuleBook } from './book.ts';
+import type { FigureId, FormulaId } from './book.ts';
 
 /** One figure of a sum: its value in SI, and the rule it came from if it was not measured or said. */
 export interface Term {
@@ -26,10 +26,4 @@ export const isRefusal = (outcome: object): outcome is Refusal => 'refused' in o
 export const term = (kind: Kind | 'ratio' | 'years' | 'per-year', value: number): Term => ({
   value,
   unit: kind === 'ratio' || kind === 'years' || kind === 'per-year' ? kind : siUnitOf(kind),
-});
-
-/** A figure of the rule book as a term of a sum. */
-export const ruled = (book: RuleBook, kind: Parameters<typeof term>[0], rule: FigureId): Term => ({
-  ...term(kind, book.value(rule)),
-  rule,
 });

@@ -57,16 +57,24 @@ function feetAndInches(metres: number, reader: Reader): string {
   return left === 0 ? withUnit(feet, 0, 'ft', reader) : `${withUnit(feet, 0, 'ft', reader)} ${withUnit(left, 0, 'in', reader)}`;
 }
 
-/** An amount in SI, shown in the reader's own units: 362.87 kg is "800 lb" or "363 kg". */
-export function showAmount(value: number, siUnit: string, reader: Reader): string {
+/**
+ * An amount in SI, shown in the reader's own units: 362.87 kg is "800 lb" or "363 kg".
+ *
+ * @param beside  an amount told in the same sentence: both are shown alike
+ */
+export function showAmount(value: number, siUnit: string, reader: Reader, beside = value): string {
   if (siUnit === 'money') {
     return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, maximumFractionDigits: 0 }).format(value);
   }
-  if (siUnit === 'ratio') return new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(value);
+  if (siUnit === 'ratio') {
+    // A small share keeps two digits: 0.0058 is 0.58 %, not 1 %.
+    const digits = Math.abs(value) < 0.1 ? { maximumSignificantDigits: 2 } : { maximumFractionDigits: 0 };
+    return new Intl.NumberFormat(reader.locale, { style: 'percent', ...digits }).format(value);
+  }
   const kind = kindOfUnit(siUnit);
   if (kind === undefined) return withUnit(value, 1, siUnit, reader);
   const long = longFrom[reader.units];
-  if (kind === 'length' && value >= long.at) {
+  if (kind === 'length' && Math.max(value, beside) >= long.at) {
     return reader.units === 'us' ? feetAndInches(value, reader) : withUnit(value, long.digits, long.unit, reader);
   }
   const choice = preferred[kind];

@@ -84,9 +84,12 @@ function workingTemplate({ reasons }: Entry, voice: Voice) {
   `;
 }
 
-function additionsTemplate({ price, additions, unpriced }: PackageEntry, { voice, catalogue }: ResultView) {
+function additionsTemplate({ price, additions, unpriced }: PackageEntry, { voice, catalogue, answers }: ResultView) {
   const { result } = voice.words;
-  const hours = additions.reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
+  const { includes } = answers.budget ?? {};
+  // What the buyer's limit isn't to include isn't in the price either.
+  const counted = additions.filter(({ what }) => what !== 'implement' || !includes || includes.includes('implements'));
+  const hours = counted.reduce((sum, { labourHours = 0 }) => sum + labourHours, 0);
   const rate = catalogue.dealer.labourRate;
   if (additions.length === 0) return nothing;
   const asked = (what: string, id: string | undefined) => unpriced.some((each) => each.what === what && each.id === id);
@@ -210,7 +213,7 @@ function changesTemplate({ shortlist, voice }: ResultView) {
     <section class="close">
       <h3>${words.result.changesHeading}</h3>
       <ul class="plain">${shortlist.changes.map(({ need, task, stands, asks }) => {
-        const machines = words.list([...stands, ...asks].map((id) => nameOf(id)));
+        const machines = words.list([...stands.map((id) => nameOf(id)), ...asks.map((id) => `${nameOf(id)} (${words.result.unitVerdict.ask})`)]);
         return html`<li>${need ? words.result.withoutNeed(words.needs[need] ?? need, machines) : words.result.withoutTask(words.tasks[task!], machines)}</li>`;
       })}</ul>
     </section>
@@ -250,11 +253,11 @@ function answersTemplate({ answers, path, voice, change }: ResultView) {
 function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
   const { words } = voice;
   const terms = catalogue.dealer.terms?.[words.language]?.guidance ?? words.guidance;
-  const tasks: Readonly<Record<string, string>> = words.tasks;
+  const taskNamed = (name: string) => (Object.hasOwn(words.tasks, name) ? words.tasks[name as keyof typeof words.tasks] : name);
   return html`
     <section class="close" part="cautions">
       <h3>${words.result.cautionsHeading}</h3>
-      <ul class="plain">${shortlist.cautions.map(({ id, about = '' }) => html`<li>${words.cautions[id as keyof typeof words.cautions](tasks[about] ?? about)}</li>`)}</ul>
+      <ul class="plain">${shortlist.cautions.map(({ id, about = '' }) => html`<li>${words.cautions[id as keyof typeof words.cautions](taskNamed(about))}</li>`)}</ul>
     </section>
     <section class="terms" part="terms">
       <h4>${words.result.termsHeading}</h4>

@@ -60,3 +60,11 @@ test.each([[null], [3], ['text'], [[]], [{}], [{ format, tasks: 'dig' }], [{ for
   expect(value).toBeUndefined();
   expect(faults.length).toBeGreaterThan(0);
 });
+
+test('a task named twice is a fault, in a check and in a reading, and once is none', () => {
+  const twice = { format: 'acre-to-axle/answers/1', tasks: [{ task: 'dig' }, { task: 'mow-lawn' }, { task: 'dig', must: true }] };
+  for (const faults of [checkAnswers(twice), readAnswers(twice).faults]) {
+    expect(faults.map(({ place, read }) => [place, read])).toEqual([['tasks[2].task', '"dig"']]);
+  }
+  expect(checkAnswers({ ...twice, tasks: twice.tasks.slice(0, 2) })).toEqual([]);
+});

@@ -13,11 +13,11 @@ import { si } from '../support/quantities.ts';
 
 const needs = (answers: AnswersDocument) => needsOf(answersOf(answers), ruleBook());
 const ids = (answers: AnswersDocument) => needs(answers).map(({ id }) => id);
-const everyones = ['operator.rops', 'operator.seat-belt', 'operator.exhaust'];
+const everyones = ['operator.rops', 'operator.seat-belt', 'operator.exhaust', 'operator.recall'];
 const own = (answers: AnswersDocument) => ids(answers).filter((id) => !everyones.includes(id));
 const need = (answers: AnswersDocument, id: string): Need => needs(answers).find((each) => each.id === id)!;
 
-test('who says nothing asks for a ROPS, a belt and an exhaust as it was built, and for nothing else', () => {
+test('who says nothing asks for a ROPS, a belt, an exhaust as it was built and no recall open, and for nothing else', () => {
   expect(ids({ format: 'acre-to-axle/answers/1' })).toEqual(everyones);
   expect(needs(saying()).every(({ must, safety }) => must && safety)).toBe(true);
 });

@@ -107,6 +107,7 @@ test.each<[string, Verdict, Partial<UnitDocument>]>([
   ['with a ROPS nobody looked at', 'ask', { rops: { kind: 'unknown' } }],
   ['without its seat belt', 'ruled-out', { seatBelt: false }],
   ['with its exhaust equipment defeated', 'ruled-out', { exhaustIntact: false }],
+  ['with a recall open', 'ruled-out', { recallOpen: true }],
 ])('a unit %s: %s', (_what, verdict, more) => expect(unitOf(unit(more), saying()).verdict).toBe(verdict));
 
 test('a unit whose seat belt nobody looked for is one to ask about, and speaks for no machine that stands', () => {

@@ -54,10 +54,11 @@ test('strength to spare saturates at half as much again', () => {
   expect(values.slice(1)).toEqual([1, 1, 1]);
 });
 
-test('no strength to spare earns nothing, and the hardest job counts', () => {
-  expect(worth('headroom', pallet(2500))).toMatchObject({ value: 0 });
+test('half as strong as wished earns nothing, a near miss a little less than a near hit, and the hardest job counts', () => {
+  expect(worth('headroom', pallet(5000))!.value).toBe(0);
+  expect(worth('headroom', pallet(2500))!.value).toBeLessThan(worth('headroom', pallet(100))!.value!);
   const both = saying({ tasks: [{ task: 'lift-pallets', weight: lb(100) }, { task: 'carry-implement', weight: lb(2450), distance: { value: 610, unit: 'mm' } }] });
-  expect(worth('headroom', both)!.value).toBeLessThan(0.1);
+  expect(worth('headroom', both)!.value).toBeLessThan(worth('headroom', pallet(100))!.value!);
 });
 
 test('on a lawn a lighter machine fits better, and a surplus of mass counts against it', () => {

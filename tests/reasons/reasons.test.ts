@@ -140,7 +140,7 @@ test('with one rating alone the lift is said to be estimated', () => {
 });
 
 test.each([
-  ['recallOpen', true, 'unit.recall-open', 'caution'], ['lienOpen', true, 'unit.lien-open', 'against'], ['imported', true, 'unit.imported', 'caution'],
+  ['lienOpen', true, 'unit.lien-open', 'against'], ['imported', true, 'unit.imported', 'caution'],
   ['ptoShield', false, 'unit.pto-shield-missing', 'caution'], ['meterVerified', false, 'unit.meter-unverified', 'unknown'], ['status', 'held', 'unit.held', 'against'],
   ['serviceRecord', true, 'unit.service-record', 'for'], ['serviceRecord', undefined, 'unit.service-record-unknown', 'unknown'],
 ] as const)('a unit of which %s is %s says so', (field, value, id, kind) => {

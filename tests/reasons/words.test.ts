@@ -88,7 +88,7 @@ test('every working can be followed: its statement, formula, source, and each te
 
 test('every caution and every reason there is has words without a hole', () => {
   expect(broken(cautionIds.map((id) => en.cautions[id]('clear snow')))).toEqual([]);
-  const full = { has: '5 in', wants: '6 in', apart: '1 in', best: '7 in', worst: '4 in', price: '$5', mass: '6 lb', part: 'a part', task: 'mow a lawn', year: '2018', missing: 'its weight' };
+  const full = { has: '5 in', wants: '6 in', apart: '1 in', best: '7 in', worst: '4 in', price: '$5', mass: '6 lb', part: 'a part', task: 'mow a lawn', year: '2018', typical: false, passage: 'door', missing: 'its weight' } as const;
   expect(broken(Object.values(en.reasons).map((say) => say(full)))).toEqual([]);
   expect(broken(Object.values(en.additions).map((say) => say(full)))).toEqual([]);
 });

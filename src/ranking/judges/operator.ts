@@ -20,6 +20,9 @@ export const judgeSeatBelt: Judge<DemandOf<'seat-belt'>> = (_need, { unit }) => 
   return unit.seatBelt ? met() : failed();
 };
 
+/** A recall that is open is done before anyone drives. */
+export const judgeRecall: Judge<DemandOf<'recall'>> = (_need, { unit }) => (unit?.recallOpen === true ? failed() : met());
+
 /** A unit whose exhaust equipment was defeated is refused. */
 export const judgeExhaustIntact: Judge<DemandOf<'exhaust.intact'>> = (_need, { unit }) =>
   unit?.exhaustIntact === false ? failed() : met();

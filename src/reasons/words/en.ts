@@ -2,7 +2,8 @@ import type { Words } from './words.ts';
 
 const list = (items: readonly string[]) =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-const askFor = (missing: string) => `Ask the dealer: ${missing}.`;
+const askFor = (missing: string) => `Not known: ${missing}. Ask the dealer.`;
+const comesTo = (typical: boolean) => (typical ? 'can be had from' : 'comes to');
 
 export const en: Words = {
   language: 'en',
@@ -262,10 +263,10 @@ export const en: Words = {
   },
   needs: {
     'operator.rops': 'a certified roll bar (ROPS)', 'operator.seat-belt': 'a seat belt', 'operator.exhaust': 'an exhaust as it was built',
-    'operator.overhead': 'room overhead with the roll bar up', 'slope.tip-angle': 'steadiness on your slope', 'slope.driven-wheels': 'four driven wheels for loader work on a slope',
+    'operator.recall': 'no recall open', 'operator.overhead': 'room overhead with the roll bar up', 'slope.tip-angle': 'steadiness on your slope', 'slope.driven-wheels': 'four driven wheels for loader work on a slope',
     'lift-bales.weight': 'lifting your bales', 'lift-bales.height': 'lifting bales that high', 'lift-bales.rear-axle': 'a rear axle that stays down with a bale',
     'lift-pallets.weight': 'lifting your pallets', 'lift-pallets.height': 'lifting pallets that high', 'lift-pallets.rear-axle': 'a rear axle that stays down with a pallet',
-    'mow-lawn.deck': 'the mower you want', 'mow-lawn.hours': 'mowing in the time you have', 'cut-rough.cutter': 'turning a rotary cutter',
+    'mow-lawn.deck': 'the mower you want', 'mow-lawn.hours': 'the time for one mow', 'cut-rough.cutter': 'turning a rotary cutter',
     'dig.backhoe': 'the backhoe', 'carry-implement.lift': 'lifting your implement', 'carry-implement.front-axle': 'a front axle that still steers',
     'land.gate': 'passing your gate', 'storage.door-width': 'the width of your door', 'storage.door-height': 'the height of your door', 'storage.depth': 'the depth of your storage',
     'haul.payload': 'your trailer’s payload', 'haul.tow-rating': 'your tow rating', 'haul.deck-width': 'the width of your trailer', 'haul.deck-length': 'the length of your trailer',
@@ -301,8 +302,8 @@ export const en: Words = {
     'hitch.front-axle.met': () => 'Its front axle keeps enough weight to steer with your implement, with front weights where they are listed.',
     'hitch.front-axle.failed': () => 'Its front axle gets too light to steer with your implement.',
     'hitch.front-axle.unknown': ({ missing }) => `We can’t say if it still steers with your implement. ${askFor(missing)}`,
-    'width.met': ({ wants, has }) => `It fits your ${wants} passage: it needs ${has} with room on both sides.`,
-    'width.failed': ({ wants, has }) => `It is too wide for your ${wants} passage: it needs ${has} with room on both sides.`,
+    'width.met': ({ wants, has, passage }) => `It fits your ${wants} ${passage}: it needs ${has} with room on both sides.`,
+    'width.failed': ({ wants, has, passage }) => `It is too wide for your ${wants} ${passage}: it needs ${has} with room on both sides.`,
     'width.unknown': ({ missing }) => `We can’t say if it passes. ${askFor(missing)}`,
     'height.stored.met': ({ wants, has }) => `It goes under your ${wants} door: it needs ${has}.`,
     'height.stored.failed': ({ wants, has }) => `It is too tall for your ${wants} door: it needs ${has}.`,
@@ -325,8 +326,8 @@ export const en: Words = {
     'trailer.deck-length.met': ({ has, wants }) => `It is ${has} long; your deck has ${wants}.`,
     'trailer.deck-length.failed': ({ has, wants }) => `It is ${has} long; your deck has only ${wants}.`,
     'trailer.deck-length.unknown': ({ missing }) => `We can’t say if it fits your deck. ${askFor(missing)}`,
-    'price.met': ({ has, wants }) => `With all it needs it starts at ${has}; your limit is ${wants}.`,
-    'price.failed': ({ has, wants, apart }) => `With all it needs it starts at ${has}: ${apart} over your limit of ${wants}.`,
+    'price.met': ({ has, wants, typical }) => `With all it needs it ${comesTo(typical)} ${has}; your limit is ${wants}.`,
+    'price.failed': ({ has, wants, apart, typical }) => `With all it needs it ${comesTo(typical)} ${has}: ${apart} over your limit of ${wants}.`,
     'price.unknown': ({ missing }) => `We can’t say what it costs in all. ${askFor(missing)}`,
     'cab.met': () => 'It can have the cab you want.',
     'cab.failed': () => 'It can’t have the cab you want.',
@@ -346,6 +347,9 @@ export const en: Words = {
     'exhaust.intact.met': () => 'Its exhaust equipment is as it was built.',
     'exhaust.intact.failed': () => 'Equipment on its exhaust has been defeated. It is refused until that is put right.',
     'exhaust.intact.unknown': ({ missing }) => `We can’t say if its exhaust is as it was built. ${askFor(missing)}`,
+    'recall.met': () => 'No recall on it is known to be open.',
+    'recall.failed': () => 'A recall on it is open. It is ruled out until that is done.',
+    'recall.unknown': () => 'We can’t say if a recall on it is open.',
     'slope.tip-angle.met': () => 'Compared standing still with your heaviest load, it keeps the margin we ask for on your slope. That is a comparison, not a permission.',
     'slope.tip-angle.failed': () => 'Compared standing still with your heaviest load, it doesn’t keep the margin we ask for on your slope.',
     'slope.tip-angle.unknown': ({ missing }) => `We can’t compare how steady it stands on your slope. ${askFor(missing)}`,
@@ -368,7 +372,7 @@ export const en: Words = {
     'criterion.time.weak': ({ has }) => `Mowing time costs it most in your ranking${has && `: ${has} a mow`}.`,
     'criterion.time.unknown': ({ missing }) => `Its mowing time isn’t known, so it earns nothing for time. ${askFor(missing)}`,
     'criterion.headroom.strong': ({ has }) => `Strength helps it most in your ranking${has && `: ${has} to spare on your hardest job`}.`,
-    'criterion.headroom.weak': ({ has }) => `It has little strength to spare on your hardest job${has && `: ${has}`}.`,
+    'criterion.headroom.weak': ({ has }) => `It has ${has ? 'little' : 'no'} strength to spare on your hardest job${has && `: ${has}`}.`,
     'criterion.headroom.unknown': ({ missing }) => `Its strength isn’t fully known, so it earns nothing for that. ${askFor(missing)}`,
     'criterion.fit.strong': () => 'Its size suits your ground, and that helps it most in your ranking.',
     'criterion.fit.weak': () => 'Its size or weight suits your ground less, and that costs it most in your ranking.',
@@ -382,8 +386,7 @@ export const en: Words = {
     'wish.left-out': ({ task, part }) => (task ? `To keep within your musts, what it would need to ${task} is left out.` : `${part}: left out, to keep within your musts.`),
     'standing.none-failed': () => 'Nothing we know of rules it out.',
     'standing.musts-met': () => 'It meets all your musts.',
-    'figure.estimated': ({ missing }) => `One figure isn’t given, so we took a low one. Ask the dealer: ${missing}, at both distances.`,
-    'unit.recall-open': () => 'A recall on it is open. Have it done before you drive it.',
+    'figure.estimated': ({ missing }) => `One figure isn’t given, so we took a low one. Not known: ${missing}, at both distances. Ask the dealer.`,
     'unit.lien-open': () => 'A lien on it is open. Have that cleared before you pay.',
     'unit.imported': () => 'It was not built for this market. Parts, manuals and certification may be hard to get.',
     'unit.pto-shield-missing': () => 'Its PTO shield is missing. Don’t use the PTO until it is back.',
@@ -402,7 +405,7 @@ export const en: Words = {
     cab: () => 'Cab',
     backhoe: () => 'Backhoe with its subframe',
     implement: ({ part }) => part,
-    'rear-ballast': ({ part, mass }) => `Rear ballast${part && `: ${part}`}${mass && ` (${mass})`}`,
+    'rear-ballast': ({ part, mass }) => `Rear ballast: ${part || `about ${mass}`}`,
     'front-ballast': ({ mass }) => `Front weights (about ${mass})`,
     feature: ({ part }) => part,
   },

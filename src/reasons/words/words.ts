@@ -23,6 +23,10 @@ export interface Said {
   /** What the buyer wants to do, in words. */
   task: string;
   year: string;
+  /** Said of a machine by its typical price, not of a unit by its own. */
+  typical: boolean;
+  /** Which opening a width speaks of. */
+  passage: 'gate' | 'door';
   /** The specs nobody gave, as a list in words. */
   missing: string;
 }
@@ -30,7 +34,7 @@ export interface Said {
 type Sentence = (said: Said) => string;
 
 export type UnitReasonId =
-  | 'unit.recall-open' | 'unit.lien-open' | 'unit.imported' | 'unit.pto-shield-missing' | 'unit.meter-unverified'
+  | 'unit.lien-open' | 'unit.imported' | 'unit.pto-shield-missing' | 'unit.meter-unverified'
   | 'unit.held' | 'unit.service-record' | 'unit.service-record-unknown' | 'unit.generation-edge'
   | 'lot.typical-price' | 'condition.unseen';
 

@@ -15,7 +15,7 @@ export const formulaRules = formulas({
     source: seen('Iowa State Extension PM 696; University of Illinois farmdoc', 'hours = area / EFC; labour × 1.1'),
   },
   'pto.power-for-width': {
-    kind: 'formula', statement: 'PTO power an implement takes by its width', formula: 'power = width × power per width', source: commonPractice,
+    kind: 'formula', statement: 'PTO power an implement takes by its width', formula: 'power = width × power by width', source: commonPractice,
   },
   'pto.at-altitude': {
     kind: 'formula', statement: 'Power left at altitude', formula: 'power = rated × (1 − loss × (altitude − free) / step)', source: commonPractice,
@@ -34,7 +34,7 @@ export const formulaRules = formulas({
   },
   'loader.greatest-load': {
     kind: 'formula', statement: 'Greatest load after the attachment and the margin have had their share of the moment',
-    formula: 'load = (Lpin × arm / (1 + margin) − attachment × (arm + attachment at)) / (arm + load at)', source: statics,
+    formula: 'load = (lift at the pins × arm / (1 + margin) − attachment × (arm + attachment ahead)) / (arm + load ahead)', source: statics,
   },
   'ballast.rear': {
     kind: 'formula', statement: 'Rear ballast that keeps the rear axle its share with the loader loaded',
@@ -50,7 +50,7 @@ export const formulaRules = formulas({
   },
   'slope.tip-angle': {
     kind: 'formula', statement: 'Angle at which a standing machine with a pivoted front axle tips about the line from rear tyre to pivot',
-    formula: 'tan angle = (track / 2) × rear share / (height − pivot × (1 − rear share))', source: statics,
+    formula: 'tan angle = (rear track / 2) × rear share / (height − pivot × (1 − rear share))', source: statics,
   },
   'slope.from-percent': {
     kind: 'formula', statement: 'Angle of a slope given in percent', formula: 'angle = atan(percent / 100)', source: geometry,

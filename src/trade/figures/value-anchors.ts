@@ -31,6 +31,9 @@ export const valueAnchors = figures({
   'value.headroom.full': {
     ...anchor, statement: 'Surplus over the hardest need beyond which more earns nothing', value: 0.5, unit: 'ratio', valid: [0.1, 3],
   },
+  'value.headroom.none': {
+    ...anchor, statement: 'Surplus over the hardest need that earns nothing: below zero, for a wish may be missed by a little', value: -0.5, unit: 'ratio', valid: [-1, 0],
+  },
   'value.fit.mass.best': {
     ...anchor, statement: 'Mass with loader and mower that is easy on a lawn', value: 1800, unit: 'lb', valid: [500, 5000],
   },
