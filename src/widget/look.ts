@@ -74,6 +74,7 @@ export const look = css`
   legend { padding: 0; font-weight: 650; margin-block-end: 0.35rem; }
   label { display: inline-block; }
   .field > label { font-weight: 650; }
+  .field > label .lesser { font-weight: 400; }
   .hint, .lesser { color: var(--muted); }
   .hint { font-size: 0.95em; }
   .stack { display: grid; gap: 1.1rem; align-content: start; }
