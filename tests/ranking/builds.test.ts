@@ -70,7 +70,7 @@ test('a wish for digging, cutting or mowing never rules out what would stand wit
     const others = (answers.tasks ?? []).filter(({ task }) => task !== wish.task);
     const before = out(lineUp(), { ...answers, tasks: others });
     expect(out(lineUp(), { ...answers, tasks: [...others, wish] }).filter((id) => !before.includes(id))).toEqual([]);
-  }), runs(60));
+  }), runs(40));
 }, aMinute);
 
 test('a cutter of his own that is too narrow doesn’t rule out a frame for which a wider one is sold', () => {

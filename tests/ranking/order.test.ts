@@ -7,7 +7,7 @@ import type { Entry } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
 import { kindOfUnit, toSi, unitsOf, type Unit } from '../../src/units/quantity.ts';
 import { aMinute, anyAnswers, anyCatalogue, runs } from '../support/arbitraries.ts';
-import { catalogueForTests, lb, lineUp, soundUnit, usd, withLoader, withMachine } from '../support/catalogue-for-tests.ts';
+import { catalogueForTests, inches, lb, lineUp, soundUnit, usd, withLoader, withMachine } from '../support/catalogue-for-tests.ts';
 import { saying, unitsIn, verdicts } from '../support/reckon.ts';
 
 /** A line-up with twins, in which only the rules of order can decide. */
@@ -67,6 +67,13 @@ test.each<keyof MachineDocument>(['tyres', 'decks', 'loaders', 'cabs', 'transmis
     expect(difference(catalogue, shuffled, answers)).toBeUndefined();
   }), runs(20));
 }, aMinute);
+
+test.each([52, 80])('nor does the order of tyres in the figure a trailer deck of %i in is held against', (width) => {
+  const tyres: NonNullable<MachineDocument['tyres']> = [60, 62, 58].map((over, index) => ({ type: (['turf', 'industrial', 'agricultural'] as const)[index]!, widthOverRear: inches(over) }));
+  const catalogue = withMachine(lineUp(), 'mid-deluxe', () => ({ tyres }));
+  const shuffled = withMachine(lineUp(), 'mid-deluxe', () => ({ tyres: tyres.toReversed() }));
+  expect(difference(catalogue, shuffled, saying({ haul: { how: 'own-trailer', trailer: { deckWidth: inches(width) } } }))).toBeUndefined();
+});
 
 const grades = ['ruled-out', 'ask', 'stands'];
 type Raise = (machine: MachineDocument) => Partial<MachineDocument>;

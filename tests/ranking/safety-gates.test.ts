@@ -138,7 +138,7 @@ test('nothing with an unknown safety gate stands, whatever is asked and whatever
     for (const entry of result.shortlist) expect([...entry.because, ...open(entry.reasons)], entry.machine).toEqual([]);
     for (const each of unitsIn(result)) if (each.verdict === 'stands') expect([...each.because, ...open(each.reasons)], each.unit).toEqual([]);
     expect(result.unknowns.filter(({ machine, need }) => safety.has(need) && result.shortlist.some((entry) => entry.machine === machine))).toEqual([]);
-  }), runs(120));
+  }), runs(80));
 }, aMinute);
 
 /** What must be known of a machine for a need to be met, told apart from how the engine reckons it. */
@@ -168,5 +168,5 @@ test('whatever stands has every figure that a safety gate is reckoned from', () 
       expect([found?.rops?.kind ?? machine.rops?.kind, found?.rops?.certified ?? machine.rops?.certified], id).not.toContain(undefined);
       if (found) expect(found.seatBelt, found.id).toBe(true);
     }
-  }), runs(120));
+  }), runs(80));
 }, aMinute);

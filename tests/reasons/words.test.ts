@@ -50,7 +50,7 @@ test('of whatever answers and figures no sentence shows a hole, in either system
     const sentences = sentencesIn(shortlist(catalogue, answers), voiceFor(catalogue, units));
     expect(sentences.length).toBeGreaterThan(5);
     expect(broken(sentences)).toEqual([]);
-  }), runs(80));
+  }), runs(60));
 }, aMinute);
 
 test('every need, spec, task and caution that is spoken of has words', () => {
