@@ -6,18 +6,21 @@ import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 import { notCleared } from '../../src/needs/all.ts';
 import { answersOf } from '../../src/answers/answers.ts';
 import { cautionIds } from '../../src/reasons/cautions.ts';
-import { namesIn, readerFor, sayAddition, sayBecause, sayReason, saySourceOfRule, sayWorking, type Voice } from '../../src/reasons/say.ts';
+import { namesIn, readerFor, sayAddition, sayBecause, sayCaution, sayReason, saySourceOfRule, sayWorking, type Voice } from '../../src/reasons/say.ts';
 import type { Reason, Shortlist } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
+import { de } from '../../src/reasons/words/de.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { ruleBook } from '../../src/trade/book.ts';
 import { aMinute, anyAnswers, anyCatalogue, runs } from '../support/arbitraries.ts';
 import { catalogueForTests, lb, lineUp, soundUnit, usd, withMachine, withUnits } from '../support/catalogue-for-tests.ts';
 import { mustDo, saying, unitsIn } from '../support/reckon.ts';
 
-const voiceFor = (catalogue: CatalogueDocument, units: 'us' | 'metric'): Voice => {
-  const reader = readerFor(en, units, catalogue.dealer.locale, catalogue.dealer.currency);
-  return { words: en, reader, nameOf: namesIn(catalogue, reader) };
+const languages = [en, de];
+const anyLanguage = fc.constantFrom(...languages);
+const voiceFor = (catalogue: CatalogueDocument, units: 'us' | 'metric', words = en): Voice => {
+  const reader = readerFor(words, units, catalogue.dealer.locale, catalogue.dealer.currency);
+  return { words, reader, nameOf: namesIn(catalogue, reader) };
 };
 
 /** What no sentence may show: a figure or word that was missing when it was made, and the hole it left. */
@@ -40,14 +43,14 @@ function sentencesIn(result: Shortlist, voice: Voice): string[] {
     ...result.ruledOut.flatMap(({ because }) => because.map((each) => sayBecause(each, 'failed', taskOf.get(each.need), voice))),
     ...unitsIn(result).flatMap(({ because, verdict }) => because.map((each) => sayBecause(each, verdict === 'ruled-out' ? 'failed' : 'unknown', taskOf.get(each.need), voice))),
     ...packages.flatMap(({ additions, unpriced }) => [...additions, ...unpriced].map((each) => sayAddition(each, voice))),
-    ...result.cautions.map(({ id, about }) => en.cautions[id as keyof typeof en.cautions](en.tasks[about as keyof typeof en.tasks] ?? about ?? '')),
-    ...result.notCleared.map(({ id, tasks }) => en.notCleared[id as keyof typeof en.notCleared](en.list(tasks.map((task) => en.tasks[task])))),
+    ...result.cautions.map((each) => sayCaution(each, voice)),
+    ...result.notCleared.map(({ id, tasks }) => voice.words.notCleared[id as keyof typeof en.notCleared](voice.words.list(tasks.map((task) => voice.words.tasks[task])))),
   ];
 }
 
-test('of whatever answers and figures no sentence shows a hole, in either system of units', () => {
-  fc.assert(fc.property(anyCatalogue, anyAnswers, fc.constantFrom('us', 'metric'), (catalogue, answers, units) => {
-    const sentences = sentencesIn(shortlist(catalogue, answers), voiceFor(catalogue, units));
+test('of whatever answers and figures no sentence shows a hole, in either system of units, in any language', () => {
+  fc.assert(fc.property(anyCatalogue, anyAnswers, fc.constantFrom('us', 'metric'), anyLanguage, (catalogue, answers, units, words) => {
+    const sentences = sentencesIn(shortlist(catalogue, answers), voiceFor(catalogue, units, words));
     expect(sentences.length).toBeGreaterThan(5);
     expect(broken(sentences)).toEqual([]);
   }), runs(60));
@@ -86,11 +89,11 @@ test('every working can be followed: its statement, formula, source, and each te
   }), runs(50));
 }, aMinute);
 
-test('every caution and every reason there is has words without a hole', () => {
-  expect(broken(cautionIds.map((id) => en.cautions[id]('clear snow')))).toEqual([]);
+test.each(languages)('every caution and every reason there is has words without a hole: $name', (words) => {
+  expect(broken(cautionIds.map((id) => words.cautions[id]('clear snow', { tieDowns: '50%', tongueLeast: '10%', tongueMost: '15%' })))).toEqual([]);
   const full = { has: '5 in', wants: '6 in', apart: '1 in', best: '7 in', worst: '4 in', price: '$5', mass: '6 lb', part: 'a part', task: 'mow a lawn', year: '2018', typical: false, passage: 'door', missing: 'its weight' } as const;
-  expect(broken(Object.values(en.reasons).map((say) => say(full)))).toEqual([]);
-  expect(broken(Object.values(en.additions).map((say) => say(full)))).toEqual([]);
+  expect(broken(Object.values(words.reasons).map((say) => say(full)))).toEqual([]);
+  expect(broken(Object.values(words.additions).map((say) => say(full)))).toEqual([]);
 });
 
 test('what a buyer who says nothing leaves open is said of tasks that he hasn’t named either', () => {
