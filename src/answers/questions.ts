@@ -91,7 +91,10 @@ export const questions = [
   },
   {
     id: 'rough', readBy: ['needs/cutting'], asked: has('cut-rough'),
-    fields: [{ at: 'tasks.cut-rough.growth', control: 'choice', options: ['grass', 'brush'] }],
+    fields: [
+      { at: 'tasks.cut-rough.growth', control: 'choice', options: ['grass', 'brush'] },
+      quantity('land.rough', 'area', 'acre', 'ha', 0.05, 2000),
+    ],
   },
   {
     id: 'bales', readBy: ['needs/lifting'], asked: has('lift-bales'),

@@ -5,9 +5,13 @@ import type { Need } from './need.ts';
 export function needsOfCutting(answers: Answers): Need[] {
   const task = taskOf(answers, 'cut-rough');
   if (!task) return [];
+  const area = answers.land?.rough;
   return [{
     id: 'cut-rough.cutter', capability: 'rotary-cutter', growth: task.growth ?? 'grass', must: task.must === true,
     safety: false, task: 'cut-rough', from: ['tasks.cut-rough.growth'],
     rule: `cut.power.${task.growth ?? 'grass'}`, working: [],
-  }];
+  }, ...(area === undefined ? [] : [{
+    id: 'cut-rough.hours', capability: 'rotary-cutter.hours', area, must: false, safety: false,
+    task: 'cut-rough', from: ['land.rough'], rule: 'cut.speed', working: [],
+  } as const])];
 }

@@ -26,6 +26,7 @@ export type Demand =
   | { capability: 'mower'; deck: 'belly' | 'rear' | 'either' }
   | { capability: 'mower.hours'; area: Quantity<'area'>; atMost?: Quantity<'time'>; obstacles: Obstacles }
   | { capability: 'rotary-cutter'; growth: Growth }
+  | { capability: 'rotary-cutter.hours'; area: Quantity<'area'> }
   | { capability: 'backhoe'; atLeast?: Length }
   | { capability: 'hitch.lift'; load: Mass; behind: Length }
   | { capability: 'hitch.front-axle'; load: Mass; behind: Length }

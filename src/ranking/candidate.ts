@@ -1,5 +1,6 @@
 import type { Catalogue, Dealer, Implement, Machine, Unit } from '../catalogue/catalogue.ts';
 import type { RuleBook } from '../trade/book.ts';
+import type { Quantity } from '../units/quantity.ts';
 
 /** What a reckoning goes by besides the buyer's needs. */
 export interface World {
@@ -8,6 +9,8 @@ export interface World {
   implements: readonly Implement[];
   /** The buyer's own implements, where enough of them is known. */
   owned: readonly Partial<Implement>[];
+  /** Height above sea level where the buyer works [m], if he said it. */
+  altitude?: Quantity<'length'>;
   /** Year of the catalogue's `asOf`: ages count from it. */
   asOfYear: number;
 }

@@ -2,7 +2,7 @@ import type { Capability, DemandOf, Need } from '../needs/need.ts';
 import type { Build } from './build.ts';
 import type { World } from './candidate.ts';
 import { judgeBackhoe } from './judges/backhoe.ts';
-import { judgeCutter } from './judges/cutter.ts';
+import { judgeCutter, judgeCutterHours } from './judges/cutter.ts';
 import { judgeCab, judgeFitting, judgeTransmission } from './judges/fittings.ts';
 import { judgePayload, judgeTowRating } from './judges/haul.ts';
 import { judgeFrontAxle, judgeHitchLift } from './judges/hitch.ts';
@@ -24,6 +24,7 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   mower: judgeMower,
   'mower.hours': judgeMowerHours,
   'rotary-cutter': judgeCutter,
+  'rotary-cutter.hours': judgeCutterHours,
   backhoe: judgeBackhoe,
   'hitch.lift': judgeHitchLift,
   'hitch.front-axle': judgeFrontAxle,

@@ -55,6 +55,7 @@ export const worldOf = (catalogue: Catalogue, answers: Answers): World => ({
   dealer: catalogue.dealer,
   implements: catalogue.implements ?? [],
   owned: answers.owned ?? [],
+  ...(answers.land?.altitude !== undefined && { altitude: answers.land.altitude }),
   asOfYear: Number(catalogue.asOf.split('-')[0]),
 });
 

@@ -1,11 +1,13 @@
 import type { Answers } from '../answers/answers.ts';
 import { reckonedTasks } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
+import type { FigureId, RuleBook } from '../trade/book.ts';
 
 export interface Caution {
   id: CautionId;
   /** A task the caution speaks of. */
   about?: string;
+  figures?: Record<string, { value: number; unit: string }>;
 }
 
 /** Said with every result, whatever was asked. */
@@ -22,9 +24,10 @@ export const cautionIds = [...always, ...situations];
 export type CautionId = (typeof cautionIds)[number];
 
 /** The usual cautions for what the buyer wants to do, and the tasks that weren't reckoned. */
-export function cautionsOf(answers: Answers, needs: readonly Need[], unknownTasks: readonly string[]): Caution[] {
+export function cautionsOf(answers: Answers, needs: readonly Need[], unknownTasks: readonly string[], book: RuleBook): Caution[] {
   const asks = (...prefixes: string[]) => needs.some(({ capability }) => prefixes.some((prefix) => capability.startsWith(prefix)));
   const { drivers, land, tasks = [] } = answers;
+  const share = (id: FigureId) => ({ value: book.value(id), unit: 'ratio' });
   const when = (condition: boolean, id: CautionId): Caution[] => (condition ? [{ id }] : []);
   return [
     ...always.map((id) => ({ id })),
@@ -36,7 +39,7 @@ export function cautionsOf(answers: Answers, needs: readonly Need[], unknownTask
     ...when(asks('hitch.'), 'hitch'),
     ...when(land?.overhead !== 'open', 'overhead'),
     ...when(asks('height.stored'), 'rops-folded'),
-    ...when(asks('trailer.'), 'haul'),
+    ...(asks('trailer.') ? [{ id: 'haul', figures: { tieDowns: share('haul.tie-down-share'), tongueLeast: share('haul.tongue.least'), tongueMost: share('haul.tongue.most') } } as const] : []),
     ...when(asks('mower', 'rotary-cutter'), 'thrown-objects'),
     ...when(drivers?.under18 === true, 'young-driver'),
     ...when(drivers?.least === 'new', 'new-driver'),

@@ -6,7 +6,8 @@ import { figureRules, isFigureId, rules, type FormulaId, type RuleId } from '../
 import type { Source } from '../trade/record.ts';
 import { toSi } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
-import type { AdditionEntry, Because, Reason, WorkingEntry } from './schema.ts';
+import type { CautionId } from './cautions.ts';
+import type { AdditionEntry, Because, CautionEntry, Reason, WorkingEntry } from './schema.ts';
 import type { ReasonId, Said, Words } from './words/words.ts';
 
 /** What the words are made with: a language, the reader's units, and the names in the catalogue. */
@@ -75,6 +76,13 @@ export function sayBecause(because: Because, outcome: 'failed' | 'unknown', task
   };
   const reason = { figures, need, ...(missing && { missing }), ...(task && { about: { task } }) };
   return voice.words.reasons[`${because.capability}.${outcome}` as ReasonId](said(reason, voice));
+}
+
+/** A caution in words; a task this version doesn't know goes by its own id. */
+export function sayCaution({ id, about = '', figures = {} }: CautionEntry, { words, reader }: Voice): string {
+  const task = Object.hasOwn(words.tasks, about) ? words.tasks[about as TaskId] : about;
+  const shown = Object.entries(figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader)]);
+  return words.cautions[id as CautionId](task, Object.fromEntries(shown));
 }
 
 /** An addition in words, without its price. */

@@ -10,6 +10,7 @@ export const shortlistFormat = 'acre-to-axle/shortlist/1';
 const optional = z.optional;
 const unit = z.string();
 const term = z.strictObject({ value: z.number(), unit, rule: optional(z.string()) });
+const figure = z.strictObject({ value: z.number(), unit });
 const working = z.strictObject({
   formula: z.string(),
   inputs: z.record(z.string(), term),
@@ -37,7 +38,7 @@ const reason = z.strictObject({
   criterion: optional(z.enum(criteria)),
   /** How much it decides: the greater, the earlier it is told. */
   weight: z.number(),
-  figures: z.record(z.string(), z.strictObject({ value: z.number(), unit })),
+  figures: z.record(z.string(), figure),
   /** Ids or plain values the words speak of, such as a loader or a year. */
   about: optional(z.record(z.string(), z.string())),
   working: optional(z.array(working)),
@@ -123,7 +124,7 @@ export const shortlistSchema = z.strictObject({
   changes: z.array(z.strictObject({
     need: optional(z.string()), task: optional(z.enum(taskIds)), stands: z.array(z.string()), asks: z.array(z.string()),
   })),
-  cautions: z.array(z.strictObject({ id: z.string(), about: optional(z.string()) })),
+  cautions: z.array(z.strictObject({ id: z.string(), about: optional(z.string()), figures: optional(z.record(z.string(), figure)) })),
   unknowns: z.array(z.strictObject({ machine: z.string(), unit: optional(z.string()), need: z.string(), missing: z.array(z.string()) })),
 });
 
@@ -132,6 +133,7 @@ export type Entry = Shortlist['shortlist'][number];
 export type UnitEntry = z.infer<typeof unitEntry>;
 export type Reason = z.infer<typeof reason>;
 export type WorkingEntry = z.infer<typeof working>;
+export type CautionEntry = Shortlist['cautions'][number];
 export type Because = z.infer<typeof because>;
 export type PackageEntry = z.infer<typeof packaged>;
 export type AdditionEntry = z.infer<typeof addition>;

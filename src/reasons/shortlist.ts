@@ -150,7 +150,7 @@ export function shortlist(
       units: unitEntries(placed, ranking),
     })),
     changes: changesOf(ranking, catalogue, answers),
-    cautions: cautionsOf(answers, needs, unknownTasks),
+    cautions: cautionsOf(answers, needs, unknownTasks, world.book),
     unknowns: unknownsOf(ranking),
   };
 }

@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import { sayAddition, sayBecause, sayFrame, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
+import { sayAddition, sayBecause, sayCaution, sayFrame, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry } from '../reasons/schema.ts';
 import { showAmount } from '../units/show.ts';
 import { sayAnswer } from './say-answer.ts';
@@ -253,11 +253,10 @@ function answersTemplate({ answers, path, voice, change }: ResultView) {
 function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
   const { words } = voice;
   const terms = catalogue.dealer.terms?.[words.language]?.guidance ?? words.guidance;
-  const taskNamed = (name: string) => (Object.hasOwn(words.tasks, name) ? words.tasks[name as keyof typeof words.tasks] : name);
   return html`
     <section class="close" part="cautions">
       <h3>${words.result.cautionsHeading}</h3>
-      <ul class="plain">${shortlist.cautions.map(({ id, about = '' }) => html`<li>${words.cautions[id as keyof typeof words.cautions](taskNamed(about))}</li>`)}</ul>
+      <ul class="plain">${shortlist.cautions.map((caution) => html`<li>${sayCaution(caution, voice)}</li>`)}</ul>
     </section>
     <section class="terms" part="terms">
       <h4>${words.result.termsHeading}</h4>

@@ -30,7 +30,10 @@ test.each(buyers)('the sheet of %s tells every machine, caution and term', async
   const { machines, dealer } = JSON.parse(demoCatalogue) as { machines: { id: string; name: string }[]; dealer: { terms: { en: { guidance: string } } } };
   for (const { name } of machines) expect(sheet).toContain(name);
   for (const { id } of result.needs) expect(sheet).toContain(en.needs[id]);
-  for (const { id } of result.cautions) expect(sheet).toContain(en.cautions[id as keyof typeof en.cautions](''));
+  for (const { id, figures = {} } of result.cautions) {
+    const shares = Object.fromEntries(Object.entries(figures).map(([name, { value }]) => [name, `${value * 100}%`]));
+    expect(sheet).toContain(en.cautions[id as keyof typeof en.cautions]('', shares));
+  }
   expect(sheet).toContain(dealer.terms.en.guidance);
   for (const { units } of [...result.shortlist, ...result.askDealer]) for (const { unit } of units) expect(sheet).toContain(unit);
 });

@@ -1,7 +1,5 @@
-import type { TaskId } from '../../answers/schema.ts';
 import type { NotCleared } from '../../needs/need.ts';
-import type { CautionId } from '../../reasons/cautions.ts';
-import type { Words } from '../../reasons/words/words.ts';
+import { sayCaution } from '../../reasons/say.ts';
 import { heading, item, paragraph } from './layout.ts';
 import type { Scene } from './scene.ts';
 
@@ -14,13 +12,10 @@ export function notCleared({ result, voice: { words } }: Scene): string[] {
   ];
 }
 
-/** A task in words; one of a newer version by the name it came with. */
-const taskIn = ({ tasks }: Words, task: string) => (Object.hasOwn(tasks, task) ? tasks[task as TaskId] : task);
-
 /** The cautions that go with every machine, and with this work. */
-export const cautions = ({ result, voice: { words } }: Scene): string[] => [
-  ...heading(words.result.cautionsHeading),
-  ...result.cautions.flatMap(({ id, about = '' }) => item('!', words.cautions[id as CautionId](taskIn(words, about)))),
+export const cautions = ({ result, voice }: Scene): string[] => [
+  ...heading(voice.words.result.cautionsHeading),
+  ...result.cautions.flatMap((caution) => item('!', sayCaution(caution, voice))),
 ];
 
 /** The dealer's terms in the language of the sheet, or ours, and how to reach him. */

@@ -2,7 +2,7 @@ import type { Implement, Loader } from '../../catalogue/catalogue.ts';
 import type { DemandOf, Holder, Lift } from '../../needs/need.ts';
 import { rearBallast } from '../../trade/formulas/axle-loads.ts';
 import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.ts';
-import { armFromOneRating, armFromTwoRatings, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
+import { armFromOneRating, armFromTwoRatings, liftAt, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
 import { isRefusal, type Working } from '../../trade/working.ts';
@@ -45,15 +45,15 @@ function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; 
   return { mass: mass ?? (book.value(typical[0]) as Mass), ahead: centreDistance ?? (book.value(typical[1]) as Length) };
 }
 
-/** The greatest of such loads the loader takes up, with the workings that led to it. */
-function greatest(need: Lift, build: Build, world: World): readonly [arm: Working, load: Working] | undefined {
+/** The greatest of such loads the loader takes up: its arm, its whole lift there, and what is left for the load. */
+function greatest(need: Lift, build: Build, world: World): readonly [arm: Working, lift: Working, load: Working] | undefined {
   const arm = build.loader && armOf(build.loader.part, world);
   if (!arm) return undefined;
   const { mass, ahead } = holderOf(need.holder, build, world);
   const carried: Carried = {
     attachment: mass, attachmentAhead: ahead, loadAhead: need.loadAhead, margin: world.book.value('loader.margin'),
   };
-  return [arm.working, greatestLoad(arm, carried)];
+  return [arm.working, liftAt(arm, need.loadAhead), greatestLoad(arm, carried)];
 }
 
 const noLoader = ({ machine, unit }: Build) =>
@@ -67,7 +67,7 @@ export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, wor
   if (!toolFor(need.holder, build)) return failed();
   const workings = greatest(need, build, world);
   if (!workings || build.loader.have === 'unknown') return unknown('loaders.ratings');
-  return { ...wantsAtLeast(workings[1].result.value, need.load, { unit: 'kg', workings }), ...estimated(need.holder, build) };
+  return { ...wantsAtLeast(workings[2].result.value, need.load, { unit: 'kg', workings }), ...estimated(need.holder, build) };
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
@@ -115,7 +115,7 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
   }
   const { book } = world;
   const holder = holderOf(lift.holder, build, world);
-  const load = Math.min(lift.load, lifting[1].result.value) as Mass;
+  const load = Math.min(lift.load, lifting[2].result.value) as Mass;
   // The frame stands over the front axle; what it holds, at the pins and ahead of them.
   const frame = (part.mass - (part.bucketMass ?? 0)) as Mass;
   const front = (frame + holder.mass + load) as Mass;
@@ -133,7 +133,7 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
   const final = box ? ballastAt(ballastBehind) : wanted;
   return {
     load, holder: holder.mass, frame, front, ahead, box, ballastBehind,
-    ballast: (box?.mass ?? final.result.value) as Mass, workings: [lifting[1], final],
+    ballast: (box?.mass ?? final.result.value) as Mass, workings: [lifting[2], final],
   };
 }
 

@@ -61,7 +61,7 @@ export const judgeDeckWidth: Judge<DemandOf<'trailer.deck-width'>> = ({ atMost: 
   const verdicts = widthsOverTyres(build.machine, build.unit).map((tyres) => {
     const working = passage(tyres as Length, room);
     return wantsAtMost(working.result.value, deck, { unit: 'm', workings: [working] });
-  });
+  }).sort((a, b) => a.has! - b.has!);
   const passing = verdicts.filter(({ outcome }) => outcome === 'met');
   if (verdicts.length === 0) return unknown('tyres');
   if (build.unit && passing.length > 0 && passing.length < verdicts.length) return unknown('units.tyres.type');

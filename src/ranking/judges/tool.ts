@@ -1,7 +1,8 @@
 import type { Machine, Unit } from '../../catalogue/catalogue.ts';
 import type { FigureId } from '../../trade/book.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
-import { ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
+import { powerAtAltitude, ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
+import type { Working } from '../../trade/working.ts';
 import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
@@ -16,12 +17,29 @@ export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined)
 }
 
 /**
+ * PTO power a machine has left where the buyer works. An engine of which nobody said how it breathes is
+ * taken for one without a turbocharger, which loses more.
+ */
+function powerLeft({ engine }: Machine, { book, altitude }: World): { value: number; workings: Working[] } | undefined {
+  if (engine?.ptoPower === undefined) return undefined;
+  if (altitude === undefined) return { value: engine.ptoPower, workings: [] };
+  const turbo = engine.aspiration === 'turbo';
+  const working = powerAtAltitude(engine.ptoPower, altitude, {
+    perStep: book.value(turbo ? 'pto.altitude.turbo' : 'pto.altitude.natural'),
+    step: book.value('pto.altitude.step') as Quantity<'length'>,
+    free: (turbo ? book.value('pto.altitude.turbo-free') : 0) as Quantity<'length'>,
+  });
+  return { value: working.result.value, workings: [working] };
+}
+
+/**
  * An implement on hitch and rear PTO: it covers the tyre tracks, the PTO turns it, the hitch lifts it.
  * What it takes is the greater of what its maker asks and the rule of thumb by width.
  */
-export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book }: World, perWidth: FigureId): Verdict {
+export function judgeTool({ implement }: Tool, { machine, unit }: Build, world: World, perWidth: FigureId): Verdict {
+  const { book } = world;
   const { width, mass, centreDistance, ptoPower } = implement;
-  const { engine, hitch, rearPto } = machine;
+  const { hitch, rearPto } = machine;
   if (rearPto?.speeds.length === 0) return failed();
   if (width === undefined) return unknown('implements.width');
   if (mass === undefined) return unknown('implements.mass');
@@ -38,10 +56,11 @@ export function judgeTool({ implement }: Tool, { machine, unit }: Build, { book 
 
   const power = ptoPowerForWidth(width, book.value(perWidth) as Quantity<'powerPerLength'>);
   if (rearPto === undefined) verdicts.push(unknown('rearPto'));
+  const available = powerLeft(machine, world);
   verdicts.push(
-    engine?.ptoPower === undefined
+    available === undefined
       ? unknown('engine.ptoPower')
-      : wantsAtLeast(engine.ptoPower, Math.max(power.result.value, ptoPower ?? 0), { unit: 'W', workings: [power] }),
+      : wantsAtLeast(available.value, Math.max(power.result.value, ptoPower ?? 0), { unit: 'W', workings: [...available.workings, power] }),
   );
 
   const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;

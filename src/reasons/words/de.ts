@@ -106,9 +106,10 @@ export const de: Words = {
     rough: {
       ask: 'Was wächst auf der ungepflegten Fläche?',
       why: 'Gestrüpp braucht bei gleicher Breite mehr Zapfwellenleistung als Gras.',
-      fields: { 'tasks.cut-rough.growth': {
-        label: 'Bewuchs', options: { grass: 'Gras und Unkraut', brush: 'Gestrüpp und junge Bäume' },
-      } },
+      fields: {
+        'tasks.cut-rough.growth': { label: 'Bewuchs', options: { grass: 'Gras und Unkraut', brush: 'Gestrüpp und junge Bäume' } },
+        'land.rough': { label: 'Wie viel davon', hint: 'Zum Beispiel 2 ha oder 5 Acres' },
+      },
     },
     bales: {
       ask: 'Was wiegen Ihre Ballen, und wie hoch sollen sie?',
@@ -271,7 +272,7 @@ export const de: Words = {
     'lift-bales.weight': 'Hubkraft für Ihre Ballen', 'lift-bales.height': 'Hubhöhe für Ihre Ballen', 'lift-bales.rear-axle': 'Hinterachse, die mit Ballen am Boden bleibt',
     'lift-pallets.weight': 'Hubkraft für Ihre Paletten', 'lift-pallets.height': 'Hubhöhe für Ihre Paletten', 'lift-pallets.rear-axle': 'Hinterachse, die mit Palette am Boden bleibt',
     'mow-lawn.deck': 'gewünschtes Mähwerk', 'mow-lawn.hours': 'Zeit für einmal Mähen', 'cut-rough.cutter': 'Antrieb eines Sichelmulchers',
-    'dig.backhoe': 'Anbaubagger', 'carry-implement.lift': 'Hubkraft für Ihr Gerät', 'carry-implement.front-axle': 'Vorderachse, die noch lenkt',
+    'cut-rough.hours': 'Zeit, es einmal zu mulchen', 'dig.backhoe': 'Anbaubagger', 'carry-implement.lift': 'Hubkraft für Ihr Gerät', 'carry-implement.front-axle': 'Vorderachse, die noch lenkt',
     'land.gate': 'Breite Ihrer engsten Durchfahrt', 'storage.door-width': 'Breite Ihres Tors', 'storage.door-height': 'Höhe Ihres Tors', 'storage.depth': 'Tiefe Ihres Stellplatzes',
     'haul.payload': 'Nutzlast Ihres Anhängers', 'haul.tow-rating': 'Ihre Anhängelast', 'haul.deck-width': 'Breite Ihres Anhängers', 'haul.deck-length': 'Länge Ihres Anhängers',
     'budget.limit': 'Ihre Preisgrenze', 'comfort.cab': 'gewünschte Kabine', 'comfort.drive': 'gewünschtes Getriebe', 'comfort.smoothSeat': 'gefederter Sitz',
@@ -297,6 +298,9 @@ export const de: Words = {
     'rotary-cutter.met': ({ has, wants }) => `Er treibt einen Sichelmulcher an, der seine Reifenspur abdeckt: ${has} an der Zapfwelle, nötig sind ${wants}.`,
     'rotary-cutter.failed': ({ has, wants }) => (has ? `Kein Sichelmulcher hier passt zu ihm: vorhanden ${has}, nötig ${wants}.` : 'Er hat keine Heckzapfwelle für einen Sichelmulcher.'),
     'rotary-cutter.unknown': ({ missing }) => `Welcher Sichelmulcher zu ihm passt, können wir nicht sagen. ${askFor(missing)}`,
+    'rotary-cutter.hours.met': ({ has }) => `Das raue Gelände einmal zu mulchen dauert etwa ${has}.`,
+    'rotary-cutter.hours.failed': ({ has }) => `Das raue Gelände einmal zu mulchen dauert etwa ${has}.`,
+    'rotary-cutter.hours.unknown': ({ missing }) => `Wir können nicht sagen, wie lange das Mulchen dauert. ${askFor(missing)}`,
     'backhoe.met': ({ has, wants }) => (has && wants ? `Er nimmt einen Anbaubagger auf, der ${has} tief gräbt; Sie brauchen ${wants}.` : 'Er nimmt einen Anbaubagger auf.'),
     'backhoe.failed': ({ has, wants }) => (has ? `Sein Anbaubagger gräbt nur ${has} tief; Sie brauchen ${wants}.` : 'Er kann keinen Anbaubagger aufnehmen.'),
     'backhoe.unknown': ({ missing }) => `Ob der Anbaubagger passt, können wir nicht sagen. ${askFor(missing)}`,
@@ -436,7 +440,8 @@ export const de: Words = {
     hitch: () => 'Mit einem schweren Gerät wird die Front leicht: Bauen Sie die Frontgewichte an, die die Betriebsanleitung verlangt, und fahren Sie langsam.',
     overhead: () => 'Arbeiten Sie nie mit umgeklapptem Überrollbügel. Achten Sie nach oben auf Äste, Balken und Stromleitungen.',
     'rops-folded': () => 'Klappen Sie den Überrollbügel nur zum Einfahren in den Stellplatz um, langsam, dann stellen Sie ihn wieder auf und legen den Gurt an.',
-    haul: () => 'Auf dem Anhänger: Frontlader abgesenkt, Bremse angezogen, an allen vier Ecken verzurrt, Stützlast wie in der Betriebsanleitung des Zugfahrzeugs.',
+    haul: (_task, { tieDowns = '', tongueLeast = '', tongueMost = '' } = {}) =>
+      `Auf dem Anhänger: Frontlader abgesenkt, Bremse angezogen, an allen vier Ecken verzurrt mit Gurten, die zusammen für mindestens ${tieDowns} der Last zugelassen sind; ${tongueLeast} bis ${tongueMost} des beladenen Anhängers als Stützlast, wie es die Betriebsanleitung des Zugfahrzeugs sagt.`,
     'young-driver': () => 'Wer unter 18 ist, braucht nach dem Gesetz vielleicht eine Schulung oder darf nicht fahren. Klären Sie das, bevor jemand Junges fährt.',
     'new-driver': () => 'Wer neu ist, soll sich den Traktor von jemandem zeigen lassen, der ihn kennt, auf ebenem Boden, bevor er allein arbeitet.',
     'thrown-objects': () => 'Mähwerke und Mulcher schleudern Steine. Räumen Sie die Fläche frei, lassen Sie Schutz und Abweiser angebaut, und halten Sie alle fern.',
@@ -496,7 +501,6 @@ export const de: Words = {
     'resale.c3': 'Restwert: Verlust mit der Wurzel der Stunden im Jahr',
     'keep.years': 'Jahre, die jemand einen gebrauchten Traktor behält, wenn nichts gesagt wurde',
     'keep.hours-per-year': 'Stunden, die ein Traktor auf einem kleinen Anwesen im Jahr läuft, wenn nichts gesagt wurde',
-    'budget.near-miss': 'Wie weit ein Traktor über einer nicht festen Grenze liegen und noch ohne Vermerk aufgeführt sein darf',
     'value.price.best': 'Gesamtpreis als Anteil der Grenze, der die volle Wertung bringt',
     'value.price.worst': 'Gesamtpreis als Anteil der Grenze, der nichts mehr bringt',
     'value.price.best-amount': 'Gesamtpreis, der die volle Wertung bringt, wenn keine Grenze genannt ist',

@@ -103,9 +103,10 @@ export const en: Words = {
     rough: {
       ask: 'What grows on the rough ground?',
       why: 'Brush takes more PTO power for each foot of width than grass does.',
-      fields: { 'tasks.cut-rough.growth': {
-        label: 'Growth', options: { grass: 'Grass and weeds', brush: 'Brush and saplings' },
-      } },
+      fields: {
+        'tasks.cut-rough.growth': { label: 'Growth', options: { grass: 'Grass and weeds', brush: 'Brush and saplings' } },
+        'land.rough': { label: 'How much of it', hint: 'For example 5 acres or 2 ha' },
+      },
     },
     bales: {
       ask: 'What do your bales weigh, and how high do they go?',
@@ -267,7 +268,7 @@ export const en: Words = {
     'lift-bales.weight': 'lifting your bales', 'lift-bales.height': 'lifting bales that high', 'lift-bales.rear-axle': 'a rear axle that stays down with a bale',
     'lift-pallets.weight': 'lifting your pallets', 'lift-pallets.height': 'lifting pallets that high', 'lift-pallets.rear-axle': 'a rear axle that stays down with a pallet',
     'mow-lawn.deck': 'the mower you want', 'mow-lawn.hours': 'the time for one mow', 'cut-rough.cutter': 'turning a rotary cutter',
-    'dig.backhoe': 'the backhoe', 'carry-implement.lift': 'lifting your implement', 'carry-implement.front-axle': 'a front axle that still steers',
+    'cut-rough.hours': 'the time to cut it once', 'dig.backhoe': 'the backhoe', 'carry-implement.lift': 'lifting your implement', 'carry-implement.front-axle': 'a front axle that still steers',
     'land.gate': 'passing your gate', 'storage.door-width': 'the width of your door', 'storage.door-height': 'the height of your door', 'storage.depth': 'the depth of your storage',
     'haul.payload': 'your trailer’s payload', 'haul.tow-rating': 'your tow rating', 'haul.deck-width': 'the width of your trailer', 'haul.deck-length': 'the length of your trailer',
     'budget.limit': 'your price limit', 'comfort.cab': 'the cab you want', 'comfort.drive': 'the drive you want', 'comfort.smoothSeat': 'a suspension seat',
@@ -293,6 +294,9 @@ export const en: Words = {
     'rotary-cutter.met': ({ has, wants }) => `It turns a rotary cutter as wide as its tyres: ${has} at the PTO, ${wants} wanted.`,
     'rotary-cutter.failed': ({ has, wants }) => (has ? `No rotary cutter here suits it: ${has}, and ${wants} is wanted.` : 'It has no rear PTO for a rotary cutter.'),
     'rotary-cutter.unknown': ({ missing }) => `We can’t say which rotary cutter suits it. ${askFor(missing)}`,
+    'rotary-cutter.hours.met': ({ has }) => `Cutting the rough ground once takes about ${has}.`,
+    'rotary-cutter.hours.failed': ({ has }) => `Cutting the rough ground once takes about ${has}.`,
+    'rotary-cutter.hours.unknown': ({ missing }) => `We can’t say how long cutting takes. ${askFor(missing)}`,
     'backhoe.met': ({ has, wants }) => (has && wants ? `It takes a backhoe that digs ${has} deep; you need ${wants}.` : 'It takes a backhoe.'),
     'backhoe.failed': ({ has, wants }) => (has ? `Its backhoe digs only ${has} deep; you need ${wants}.` : 'It can’t take a backhoe.'),
     'backhoe.unknown': ({ missing }) => `We can’t say if the backhoe fits. ${askFor(missing)}`,
@@ -432,7 +436,8 @@ export const en: Words = {
     hitch: () => 'With a heavy implement the front gets light: add the front weights your manual asks for, and go slowly.',
     overhead: () => 'Never work with the roll bar folded. Look up for branches, beams and power lines.',
     'rops-folded': () => 'Fold the roll bar only to enter storage, slowly, then stand it up again and wear the belt.',
-    haul: () => 'On the trailer: loader down, brake on, tie-downs at all four corners, weight on the tow ball as the truck’s manual says.',
+    haul: (_task, { tieDowns = '', tongueLeast = '', tongueMost = '' } = {}) =>
+      `On the trailer: loader down, brake on, tie-downs at all four corners that are rated for at least ${tieDowns} of the load together, and ${tongueLeast} to ${tongueMost} of the loaded trailer on the tow ball, as the truck’s manual says.`,
     'young-driver': () => 'For drivers under 18 the law may ask for training or forbid it. Check before anyone young drives.',
     'new-driver': () => 'A new driver should be shown the machine by someone who knows it, on flat ground, before working alone.',
     'thrown-objects': () => 'Mowers and cutters throw stones. Clear the ground, keep guards and deflectors on, and keep everyone away.',

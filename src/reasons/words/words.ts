@@ -79,7 +79,8 @@ export interface Words {
   reasons: Readonly<Record<ReasonId, Sentence>>;
   additions: Readonly<Record<Addition['what'], Sentence>>;
   notCleared: Readonly<Record<NotCleared['id'], (tasks: string) => string>>;
-  cautions: Readonly<Record<CautionId, (task: string) => string>>;
+  /** By the task they speak of, if any, and by figures of the rule book already shown. */
+  cautions: Readonly<Record<CautionId, (task: string, figures?: Readonly<Record<string, string>>) => string>>;
   /** Statements of rules in this language; where one is missing the rule book's own English stands. */
   rules: Readonly<Partial<Record<RuleId, string>>>;
   /** Names of the terms of a working. */

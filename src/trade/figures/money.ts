@@ -23,8 +23,4 @@ export const money = figures({
     statement: 'Hours an owner on a smallholding runs his tractor in a year, where he did not say',
     value: 100, unit: 'per-year', kind: 'rule-of-thumb', source: commonPractice, valid: [10, 1000],
   },
-  'budget.near-miss': {
-    statement: 'How far over a limit that is not firm a machine may stand and still be listed without a mark',
-    value: 0.05, unit: 'ratio', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 0.3],
-  },
 });
