@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { shortlist } from '../../src/reasons/shortlist.ts';
 import { inches, lb, lineUp, soundUnit, usd, withMachine } from '../support/catalogue-for-tests.ts';
-import { because, mustDo, mustHave, out, standing, unitOf } from '../support/reckon.ts';
+import { because, mustDo, mustHave, out, saying, standing, unitOf } from '../support/reckon.ts';
 
 /** 1,300 lb at 24 in fall to 1,300 × (0.7 + 0.61) / (0.7 + 1.016) = 992 lb at 40 in. */
 test.each([[24, 1290, true], [40, 980, true], [40, 1010, false], [10, 1290, true], [10, 1400, false]])(
@@ -24,6 +24,21 @@ test('ballast that the hitch can’t lift rules out the load that asks for it', 
 test('ballast beyond what the machine may weigh rules out too', () => {
   const light = withMachine(lineUp(), 'mid-deluxe', () => ({ grossMass: lb(4500) }));
   expect(because(shortlist(light, bale), 'mid-deluxe')).toEqual(['lift-bales.rear-axle']);
+});
+
+test('a front axle that may not carry the load rules it out, where its limit is published', () => {
+  const weak = withMachine(lineUp(), 'mid-deluxe', () => ({ frontAxleLimit: lb(1500) }));
+  const strong = withMachine(lineUp(), 'mid-deluxe', () => ({ frontAxleLimit: lb(6000) }));
+  expect(standing(strong, bale), 'control').toContain('mid-deluxe');
+  expect(standing(weak, bale)).not.toContain('mid-deluxe');
+});
+
+test('under a low door a ROPS nobody looked at may fold or not: to be asked about', () => {
+  // 95 in standing and 77 in folded, and 6 in above it.
+  const under = (door: number, kind: 'folding' | 'fixed' | 'unknown') =>
+    unitOf(soundUnit('the-unit', 'mid-deluxe', { rops: { kind } }), saying({ storage: { kind: 'shed', doorHeight: inches(door) } })).verdict;
+  expect([under(90, 'folding'), under(90, 'fixed'), under(80, 'folding')]).toEqual(['stands', 'ruled-out', 'ruled-out']);
+  expect(under(90, 'unknown')).toBe('ask');
 });
 
 test('the labour of fitting is in the price', () => {
