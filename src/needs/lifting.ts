@@ -17,6 +17,10 @@ interface Lifting {
 /** A load on the loader wants lift at its centre, height, and a rear axle that stays on the ground. */
 function needsOfOne({ task, holder, must, weight, height, loadAhead }: Lifting): Need[] {
   const needs: Need[] = [];
+  if (weight === undefined && height === undefined) {
+    // Of a load nobody described the job still wants a loader, whatever it lifts.
+    needs.push({ id: `${task}.loader`, capability: 'loader.any', must, safety: false, task, from: [`tasks.${task}.weight`], working: [] });
+  }
   if (weight !== undefined) {
     const { value, working } = loadAhead(weight);
     const lift = { holder, load: weight, loadAhead: value, task, from: [`tasks.${task}.weight`], working };

@@ -20,6 +20,7 @@ export interface Lift {
 
 /** What is asked of a machine, by the capability that answers it. */
 export type Demand =
+  | { capability: 'loader.any' }
   | ({ capability: 'loader.lift' } & Lift)
   | { capability: 'loader.height'; atLeast: Length }
   | ({ capability: 'loader.rear-axle' } & Lift)

@@ -6,7 +6,7 @@ import { judgeCutter, judgeCutterHours } from './judges/cutter.ts';
 import { judgeCab, judgeFitting, judgeTransmission } from './judges/fittings.ts';
 import { judgePayload, judgeTowRating } from './judges/haul.ts';
 import { judgeFrontAxle, judgeHitchLift } from './judges/hitch.ts';
-import { judgeLoaderHeight, judgeLoaderLift, judgeRearAxle } from './judges/loader.ts';
+import { judgeAnyLoader, judgeLoaderHeight, judgeLoaderLift, judgeRearAxle } from './judges/loader.ts';
 import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
 import { judgeExhaustIntact, judgeRecall, judgeRops, judgeSeatBelt } from './judges/operator.ts';
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
@@ -18,6 +18,7 @@ import type { Judge } from './judges/judging.ts';
 type Judged = Exclude<Capability, 'price'>;
 
 const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
+  'loader.any': judgeAnyLoader,
   'loader.lift': judgeLoaderLift,
   'loader.height': judgeLoaderHeight,
   'loader.rear-axle': judgeRearAxle,

@@ -7,8 +7,8 @@ import { needsOf, reckonedTasks } from '../../src/needs/all.ts';
 import type { Need } from '../../src/needs/need.ts';
 import { ruleBook, ruleIds } from '../../src/trade/book.ts';
 import { aMinute, anyAnswers, runs } from '../support/arbitraries.ts';
-import { degrees, feet, inches, lb, usd } from '../support/catalogue-for-tests.ts';
-import { mustDo, mustHave, saying } from '../support/reckon.ts';
+import { degrees, feet, inches, lb, lineUp, usd, withMachine } from '../support/catalogue-for-tests.ts';
+import { mustDo, mustHave, saying, standing } from '../support/reckon.ts';
 import { si } from '../support/quantities.ts';
 
 const needs = (answers: AnswersDocument) => needsOf(answersOf(answers), ruleBook());
@@ -38,8 +38,8 @@ test.each<[string, AnswersDocument, string[]]>([
   ['a limit', saying({ budget: { limit: usd(20_000) } }), ['budget.limit']],
   ['a branch overhead', saying({ land: { overhead: feet(8) } }), ['operator.overhead']],
   ['rolling ground', saying({ land: { slope: 'rolling' } }), ['slope.tip-angle']],
-  ['loader work on rolling ground', { ...mustDo({ task: 'lift-pallets' }), land: { slope: 'rolling' } }, ['slope.driven-wheels', 'slope.tip-angle']],
-  ['loader work on ground of unknown steepness', { ...mustDo({ task: 'lift-pallets' }), land: { slope: 'steep' } }, ['slope.driven-wheels']],
+  ['loader work on rolling ground', { ...mustDo({ task: 'lift-pallets' }), land: { slope: 'rolling' } }, ['lift-pallets.loader', 'slope.driven-wheels', 'slope.tip-angle']],
+  ['loader work on ground of unknown steepness', { ...mustDo({ task: 'lift-pallets' }), land: { slope: 'steep' } }, ['lift-pallets.loader', 'slope.driven-wheels']],
   ['comforts he does without', saying({ comfort: { cab: 'none', drive: 'any', loaderOff: 'rarely', exhaust: 'any', cruise: false } }), []],
   ['a cab', saying({ comfort: { cab: 'heat' } }), ['comfort.cab']],
 ])('who speaks of %s', (_what, answers, expected) => {
@@ -144,3 +144,9 @@ test('an answer left out never adds a need', () => {
     expect(ids(fewer as AnswersDocument).filter((id) => !before.includes(id))).toEqual([]);
   }), runs(200));
 }, aMinute);
+
+test('bales that nobody weighed still want a loader, and what can have none is ruled out', () => {
+  const bales = mustDo({ task: 'lift-bales' });
+  expect(standing(lineUp(), bales), 'control').toContain('mid-deluxe');
+  expect(standing(withMachine(lineUp(), 'mid-deluxe', () => ({ loaders: [] })), bales)).not.toContain('mid-deluxe');
+});

@@ -1,6 +1,6 @@
 import type { Implement, Loader } from '../../catalogue/catalogue.ts';
 import type { DemandOf, Holder, Lift } from '../../needs/need.ts';
-import { rearBallast } from '../../trade/formulas/axle-loads.ts';
+import { frontAxleLoad, rearBallast } from '../../trade/formulas/axle-loads.ts';
 import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.ts';
 import { armFromOneRating, armFromTwoRatings, liftAt, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
@@ -60,6 +60,11 @@ const noLoader = ({ machine, unit }: Build) =>
   machine.loaders === undefined || (unit && machine.loaders.length > 0 && unit.fitted?.loader === undefined)
     ? unknown('loaders')
     : failed();
+
+export const judgeAnyLoader: Judge<DemandOf<'loader.any'>> = (_need, build) => {
+  if (!build.loader) return noLoader(build);
+  return build.loader.have === 'unknown' ? unknown('loaders') : met();
+};
 
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
   if (!build.loader) return noLoader(build);
@@ -139,7 +144,8 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
 
 /**
  * The rear axle keeps its share with the loader loaded and furthest forward, if need be by rear ballast
- * that the hitch can lift and the machine may weigh. A loader too small for the load lifts what it can.
+ * that the hitch can lift and the machine may weigh, and the front axle carries no more than it may where
+ * its limit is published. A loader too small for the load lifts what it can.
  */
 export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
   if (!build.loader) return noLoader(build).outcome === 'unknown' ? unknown('loaders') : moot();
@@ -147,10 +153,18 @@ export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, 
   const state = loaded(need, build, world);
   if (!('ballast' in state)) return unknown(...state);
   const { ballast, box, ballastBehind, load, holder, frame } = state;
-  if (ballast === 0) return met({ workings: state.workings });
-
-  const { machine: { mass, hitch, grossMass } } = build;
+  const { machine: { mass, hitch, grossMass, frontAxleShare, frontAxleLimit, wheelbase } } = build;
   const { book } = world;
+  const onFront = frontAxleLoad(
+    (mass! * frontAxleShare!) as Mass,
+    { mass: state.front, ahead: state.ahead },
+    { mass: ballast, behind: (book.value('hitch.ball-ends-behind-axle') + ballastBehind) as Length },
+    wheelbase!,
+  );
+  if (frontAxleLimit !== undefined && !atMost(onFront.result.value, frontAxleLimit)) {
+    return failed({ has: frontAxleLimit, wants: onFront.result.value, unit: 'kg', bound: 'at-least', workings: [...state.workings, onFront] });
+  }
+  if (ballast === 0) return met({ workings: state.workings });
   if (hitch?.lift610 === undefined) return unknown('hitch.lift610');
   const lift = hitchLiftAt(hitch.lift610, book.value('hitch.rated-behind') as Length, ballastBehind, book.value('hitch.link-length') as Length);
   const total = totalMass({ machine: mass!, loader: frame, attachment: holder, load, ballast }, 'mass.aboard');

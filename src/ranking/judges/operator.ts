@@ -3,12 +3,11 @@ import { failed, met, unknown } from '../verdict.ts';
 import type { Judge } from './judging.ts';
 
 /**
- * A ROPS that is missing, altered or uncertified rules out until it is mended. Of a unit its own is
- * judged; what is not said of it is what its machine was built with, other than "unknown", which stays so.
+ * A ROPS that is missing, altered or uncertified rules out until it is mended. Of a unit its own is judged,
+ * for what its machine was built with may be long gone: what nobody says of it is unknown.
  */
 export const judgeRops: Judge<DemandOf<'rops'>> = (_need, { machine, unit }) => {
-  const kind = unit?.rops?.kind ?? machine.rops?.kind;
-  const certified = unit?.rops?.certified ?? machine.rops?.certified;
+  const { kind, certified } = (unit ? unit.rops : machine.rops) ?? {};
   if (unit?.rops?.altered === true || kind === 'none' || certified === false) return failed();
   if (kind === undefined || kind === 'unknown') return unknown('rops.kind');
   return certified === undefined ? unknown('rops.certified') : met();

@@ -31,12 +31,18 @@ export const judgeWidth: Judge<DemandOf<'width'>> = ({ atMost: opening }, build,
 /** Under a door a folding ROPS may lie folded, slowly and for that alone; a cab never folds. */
 export const judgeStoredHeight: Judge<DemandOf<'height.stored'>> = ({ atMost: door }, build, { book }) => {
   const { height, rops } = build.machine;
+  const under = (path: 'cab' | 'ropsFolded' | 'ropsUp'): Verdict => {
+    const tall = height?.[path];
+    if (tall === undefined) return unknown(`height.${path}`);
+    const working = headroom(tall, book.value('place.height-clearance') as Length);
+    return wantsAtMost(working.result.value, door, { unit: 'm', workings: [working] });
+  };
+  if (build.cab) return under('cab');
   const kind = build.unit?.rops?.kind ?? rops?.kind;
-  const path = build.cab ? 'cab' : kind === 'folding' ? 'ropsFolded' : 'ropsUp';
-  const tall = height?.[path];
-  if (tall === undefined) return unknown(`height.${path}`);
-  const working = headroom(tall, book.value('place.height-clearance') as Length);
-  return wantsAtMost(working.result.value, door, { unit: 'm', workings: [working] });
+  if (kind !== undefined && kind !== 'unknown') return under(kind === 'folding' ? 'ropsFolded' : 'ropsUp');
+  // Nobody looked whether it folds: where that decides, it is to be asked about.
+  const standing = under('ropsUp');
+  return standing.outcome === under('ropsFolded').outcome ? standing : unknown('rops.kind');
 };
 
 /** At work the ROPS stands: what hangs lower than it and its clearance rules out. */
