@@ -143,6 +143,7 @@ export const look = css`
   .body { padding: 1rem; display: grid; gap: 1rem; }
   .points { list-style: none; padding: 0; }
   .lead { font-size: 1.15rem; }
+  .lot { list-style: none; margin: 0; padding: 0; }
   .points li { display: grid; grid-template-columns: 1.4rem 1fr; gap: 0.4rem; }
   .points li::before { content: attr(data-mark); font-weight: 700; text-align: center; }
   .points .against::before, .points .caution::before { color: var(--alert); }

@@ -135,7 +135,7 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
 function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
   const { result } = view.voice.words;
   if (units.length === 0) return html`<p class="lesser">${result.noUnits}</p>`;
-  return html`<details><summary>${result.unitsHeading(units.length)}</summary><ul class="points" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
+  return html`<details><summary>${result.unitsHeading(units.length)}</summary><ul class="lot" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
 }
 
 function scoresTemplate({ contributions }: Entry, voice: Voice) {

@@ -402,7 +402,7 @@ export const en: Words = {
     'unit.service-record': () => 'It comes with a service record.',
     'unit.service-record-unknown': () => 'We don’t know if it has a service record. Ask the dealer.',
     'unit.generation-edge': ({ year }) => `Its year (${year}) stands on the edge of two generations. Ask the dealer to read the serial plate.`,
-    'lot.typical-price': () => 'No unit on the lot does it today. The price is a typical used one.',
+    'lot.typical-price': () => 'No unit that is free on the lot does it today. The price is a typical used one.',
     'condition.unseen': () => 'Its condition isn’t part of this. Look at it, or have it looked at.',
   },
   additions: {
