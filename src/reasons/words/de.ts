@@ -406,7 +406,7 @@ export const de: Words = {
     'unit.service-record': () => 'Zu ihm gehört ein Wartungsnachweis.',
     'unit.service-record-unknown': () => 'Ob es einen Wartungsnachweis gibt, wissen wir nicht. Fragen Sie den Händler.',
     'unit.generation-edge': ({ year }) => `Sein Jahr (${year}) liegt zwischen zwei Baureihen. Bitten Sie den Händler, das Typenschild abzulesen.`,
-    'lot.typical-price': () => 'Auf dem Hof steht heute keiner, der das kann. Der Preis ist ein üblicher Gebrauchtpreis.',
+    'lot.typical-price': () => 'Auf dem Hof steht heute kein freier, der das kann. Der Preis ist ein üblicher Gebrauchtpreis.',
     'condition.unseen': () => 'Sein Zustand ist hier nicht berücksichtigt. Sehen Sie ihn sich an, oder lassen Sie ihn ansehen.',
   },
   additions: {
