@@ -20,7 +20,6 @@ export const money = z.strictObject({
   value: z.number().check(z.minimum(0)),
   currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
 });
-export type Money = z.infer<typeof money>;
 
 export const share = z.number().check(z.minimum(0), z.maximum(1));
 export const year = z.int().check(z.minimum(1900), z.maximum(2200));

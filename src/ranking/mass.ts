@@ -38,3 +38,6 @@ export function massParts({ machine, unit, loader, mower, backhoe, cab, cutter, 
   else if (holders.length > 0) parts.attachment = Math.max(...holders.map((mass) => mass!)) as Mass;
   return { parts, missing };
 }
+
+/** Sum of the masses of a build's parts [kg]. */
+export const totalOf = (parts: Readonly<Record<string, Mass>>) => Object.values(parts).reduce<number>((sum, mass) => sum + mass, 0);

@@ -5,8 +5,9 @@ import { additionsOf } from './additions.ts';
 import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
 import { have, inYears, type Candidate, type Have, type World } from './candidate.ts';
 import { isPriceNeed, judge } from './judge.ts';
-import { massParts } from './mass.ts';
-import { isOpenMust, worst, type Judged, type Verdict } from './verdict.ts';
+import { massParts, totalOf } from './mass.ts';
+import { costOf } from './price.ts';
+import { isFailedGate, isOpenMust, worst, type Judged, type Verdict } from './verdict.ts';
 
 type Option = Partial<Build>;
 
@@ -155,19 +156,18 @@ function standingOf(option: Option, candidate: Candidate, needs: readonly Need[]
   const judged = own.flatMap((need): Judged[] => (isPriceNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
   const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
   const additions = additionsOf(build, judged, needs);
-  const rate = world.dealer.labourRate?.value ?? 0;
   const { parts, missing } = massParts(build);
   return {
     option,
     judged,
-    failedGates: count(({ need, verdict }) => need.must && verdict.outcome === 'failed'),
+    failedGates: count(isFailedGate),
     openMusts: count(isOpenMust),
     costs: [
       count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
       count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
-      additions.reduce((sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * rate, 0),
+      costOf(additions, world.dealer),
       additions.filter(({ price }) => price === undefined).length,
-      Object.values(parts).reduce<number>((sum, mass) => sum + mass, 0),
+      totalOf(parts),
       missing.length,
       build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
       build.cab ? 1 : 0,

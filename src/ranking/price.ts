@@ -16,6 +16,10 @@ export interface PackagePrice {
   unpriced: readonly Addition[];
 }
 
+/** What additions cost with their fitting, as far as their prices are known, in the dealer's currency. */
+export const costOf = (additions: readonly Addition[], { labourRate }: World['dealer']) =>
+  additions.reduce((sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * (labourRate?.value ?? 0), 0);
+
 /**
  * Price of a build with its additions, fitting labour at the dealer's rate, and what the buyer's limit is
  * to include besides. Undefined where the machine's own price isn't known.
@@ -32,9 +36,7 @@ export function packagePrice(
   const unpriced = counted.filter(
     ({ price, labourHours }) => price === undefined || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
   );
-  const extra = counted.reduce(
-    (sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * (dealer.labourRate?.value ?? 0), 0,
-  );
+  const extra = costOf(counted, dealer);
   const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined && dealer.delivery
     ? (dealer.delivery.perDistance.value * need.delivery) / dealer.delivery.per
     : 0;

@@ -7,7 +7,7 @@ import type { Capability, Need } from '../needs/need.ts';
 import type { Working } from '../trade/working.ts';
 import type { World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
-import { massParts } from './mass.ts';
+import { massParts, totalOf } from './mass.ts';
 import type { Spec, Verdict } from './verdict.ts';
 import { widthsOverTyres } from './judges/tool.ts';
 
@@ -95,10 +95,9 @@ function fitValue(evaluation: Evaluation, answers: Answers, { book }: World): Va
   const parts: Value[] = [];
   if (taskOf(answers, 'mow-lawn')) {
     const { parts: masses, missing } = massParts(build);
-    const total = Object.values(masses).reduce<number>((sum, mass) => sum + mass, 0);
     parts.push(missing.length > 0
       ? { value: undefined, missing }
-      : anchored(total, 'value.fit.mass.best', 'value.fit.mass.worst', 'kg', 'mass'));
+      : anchored(totalOf(masses), 'value.fit.mass.best', 'value.fit.mass.worst', 'kg', 'mass'));
   }
   const openings = judged.flatMap(({ need }) => (need.capability === 'width' ? [need.atMost] : []));
   if (openings.length > 0) {

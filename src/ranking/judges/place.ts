@@ -9,24 +9,26 @@ import { widthsOverTyres } from './tool.ts';
 
 type Length = Quantity<'length'>;
 
-const widest = (tyres: number, { mower }: Build) => Math.max(tyres, mower?.kind === 'belly' ? mower.deck.part.width : 0) as Length;
-
 /**
- * A passage as wide as the machine on its tyres, its deck on, and room on both sides. A unit whose tyres
- * are not known may pass on some and not on others: unknown. A machine not yet chosen passes if some do.
+ * Whether a build passes between two sides with room on both, over its tyres or over something wider. A
+ * unit whose tyres are not known may pass on some and not on others: unknown. A machine not yet chosen
+ * passes if it does on its narrowest.
  */
-export const judgeWidth: Judge<DemandOf<'width'>> = ({ atMost: opening }, build, { book }) => {
-  const room = book.value('place.side-clearance') as Length;
-  const verdicts = widthsOverTyres(build.machine, build.unit).map((tyres): Verdict => {
-    const working = passage(widest(tyres, build), room);
+function between({ machine, unit }: Build, opening: Length, room: Length, wider = 0): Verdict {
+  const verdicts = widthsOverTyres(machine, unit).map((tyres): Verdict => {
+    const working = passage(Math.max(tyres, wider) as Length, room);
     return wantsAtMost(working.result.value, opening, { unit: 'm', workings: [working] });
   }).sort((a, b) => a.has! - b.has!);
   const [narrowest] = verdicts;
   if (!narrowest) return unknown('tyres');
   const some = verdicts.some(({ outcome }) => outcome === 'met');
   const all = verdicts.every(({ outcome }) => outcome === 'met');
-  return build.unit && some && !all ? unknown('units.tyres.type') : narrowest;
-};
+  return unit && some && !all ? unknown('units.tyres.type') : narrowest;
+}
+
+/** A passage is as wide as the machine on its tyres, its deck on, and room on both sides. */
+export const judgeWidth: Judge<DemandOf<'width'>> = ({ atMost: opening }, build, { book }) =>
+  between(build, opening, book.value('place.side-clearance') as Length, build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0);
 
 /** Under a door a folding ROPS may lie folded, slowly and for that alone; a cab never folds. */
 export const judgeStoredHeight: Judge<DemandOf<'height.stored'>> = ({ atMost: door }, build, { book }) => {
@@ -62,17 +64,9 @@ export const judgeLength: Judge<DemandOf<'length'>> = ({ atMost: depth }, build,
   return wantsAtMost(working.result.value, depth, { unit: 'm', workings: [working] });
 };
 
-export const judgeDeckWidth: Judge<DemandOf<'trailer.deck-width'>> = ({ atMost: deck }, build, { book }) => {
-  const room = book.value('haul.deck-side') as Length;
-  const verdicts = widthsOverTyres(build.machine, build.unit).map((tyres) => {
-    const working = passage(tyres as Length, room);
-    return wantsAtMost(working.result.value, deck, { unit: 'm', workings: [working] });
-  }).sort((a, b) => a.has! - b.has!);
-  const passing = verdicts.filter(({ outcome }) => outcome === 'met');
-  if (verdicts.length === 0) return unknown('tyres');
-  if (build.unit && passing.length > 0 && passing.length < verdicts.length) return unknown('units.tyres.type');
-  return passing[0] ?? verdicts[0]!;
-};
+/** On a trailer the tyres stand between the fenders. */
+export const judgeDeckWidth: Judge<DemandOf<'trailer.deck-width'>> = ({ atMost: deck }, build, { book }) =>
+  between(build, deck, book.value('haul.deck-side') as Length);
 
 export const judgeDeckLength: Judge<DemandOf<'trailer.deck-length'>> = ({ atMost: deck }, build) => {
   const long = build.machine.lengthWithLoader;

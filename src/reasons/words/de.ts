@@ -568,7 +568,6 @@ export const de: Words = {
   guidance:
     'Dies ist eine Orientierung nach veröffentlichten Angaben und denen des Händlers. Sie ist kein Angebot und keine Wertermittlung, und sie verspricht nicht, dass ein Traktor für einen Zweck geeignet ist. Lassen Sie sich jeden Punkt am Traktor, in seiner Betriebsanleitung und im schriftlichen Vertrag bestätigen. Ihre gesetzlichen Rechte bleiben unberührt.',
   wizard: {
-    title: 'Finden Sie den Traktor, der zu Ihrer Arbeit passt',
     step: (now, atMost) => `Schritt ${now} von höchstens ${atMost}`,
     stepOnly: (now) => `Schritt ${now}`,
     standing: (count, of) => `Noch ${count} von ${of} Traktoren in der Auswahl`,
@@ -607,7 +606,6 @@ export const de: Words = {
     askExplained: 'Für sie ist eine entscheidende Angabe nicht bekannt, darum stehen sie unter allen anderen.',
     ruledOutHeading: (count) => (count === 1 ? 'Warum der andere nicht' : `Warum die anderen ${count} nicht`),
     why: 'Dafür spricht',
-    whyNot: 'Warum nicht',
     drawbacks: 'Dagegen spricht',
     unknowns: 'Nicht bekannt',
     moreReasons: (count) => (count === 1 ? 'Ein weiterer Grund' : `${count} weitere Gründe`),
@@ -637,7 +635,6 @@ export const de: Words = {
     scoreHeading: 'Wie er abschneidet',
     points: (points, weight) => `${points} von ${weight}`,
     dealersFigure: 'Wert dieses Händlers',
-    updated: (count) => (count === 1 ? 'Ergebnis neu berechnet: Ein Traktor erfüllt alles, was ein Muss ist.' : `Ergebnis neu berechnet: ${count} Traktoren erfüllen alles, was ein Muss ist.`),
     contact: 'Händler fragen',
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
     must: 'ein Muss',

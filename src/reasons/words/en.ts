@@ -471,7 +471,6 @@ export const en: Words = {
   guidance:
     'This is guidance from published figures and those the dealer supplied. It is no offer and no valuation, and it doesn’t promise that a machine is fit for a purpose. Confirm each point on the machine, in its manual and in the written contract. Your rights under the law stay as they are.',
   wizard: {
-    title: 'Find the tractor that fits your work',
     step: (now, atMost) => `Step ${now} of at most ${atMost}`,
     stepOnly: (now) => `Step ${now}`,
     standing: (count, of) => `${count} of ${of} machines still fit`,
@@ -510,7 +509,6 @@ export const en: Words = {
     askExplained: 'A figure that decides is not known for them, so they stand below all the others.',
     ruledOutHeading: (count) => (count === 1 ? 'Why not the other one' : `Why not the other ${count}`),
     why: 'Why',
-    whyNot: 'Why not',
     drawbacks: 'Against it',
     unknowns: 'Not known',
     moreReasons: (count) => (count === 1 ? 'One more reason' : `${count} more reasons`),
@@ -540,7 +538,6 @@ export const en: Words = {
     scoreHeading: 'How it ranks',
     points: (points, weight) => `${points} of ${weight}`,
     dealersFigure: 'this dealer’s figure',
-    updated: (count) => (count === 1 ? 'Result updated: one machine meets your musts.' : `Result updated: ${count} machines meet your musts.`),
     contact: 'Ask the dealer',
     asOf: (day) => `Line-up and prices as of ${day}`,
     must: 'a must',

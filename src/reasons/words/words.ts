@@ -89,7 +89,6 @@ export interface Words {
   /** The terms every result carries where the dealer gave none. */
   guidance: string;
   wizard: {
-    title: string;
     step(now: number, atMost: number): string;
     stepOnly(now: number): string;
     standing(count: number, of: number): string;
@@ -131,7 +130,6 @@ export interface Words {
     askExplained: string;
     ruledOutHeading(count: number): string;
     why: string;
-    whyNot: string;
     drawbacks: string;
     unknowns: string;
     moreReasons(count: number): string;
@@ -162,7 +160,6 @@ export interface Words {
     scoreHeading: string;
     points(points: string, weight: string): string;
     dealersFigure: string;
-    updated(count: number): string;
     contact: string;
     asOf(day: string): string;
     must: string;
