@@ -3,17 +3,23 @@ import { atLeast, atMost, byCodeUnit } from '../units/compare.ts';
 import { cutting } from './figures/cutting.ts';
 import { formulaRules } from './figures/formulas.ts';
 import { lifting } from './figures/lifting.ts';
+import { materials } from './figures/materials.ts';
 import { money } from './figures/money.ts';
 import { mowing } from './figures/mowing.ts';
+import { operator } from './figures/operator.ts';
+import { owning } from './figures/owning.ts';
 import { place } from './figures/place.ts';
 import { stability } from './figures/stability.ts';
 import { valueAnchors } from './figures/value-anchors.ts';
+import { work } from './figures/work.ts';
 import type { FigureRule, Rule } from './record.ts';
 
 /** Goes up when a figure changes, so that a shortlist says by which rules it was made. */
 export const rulesVersion = '1';
 
-export const figureRules = { ...mowing, ...cutting, ...lifting, ...place, ...stability, ...money, ...valueAnchors };
+export const figureRules = {
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...stability, ...operator, ...money, ...owning, ...valueAnchors,
+};
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;
 export type RuleId = FigureId | FormulaId;

@@ -15,7 +15,11 @@ export type Source =
   | { basis: 'common-practice' }
   | { basis: 'memory'; title: string; where?: string };
 
-export type RuleUnit = Unit | 'ratio' | 'years' | 'hours' | 'per-year' | 'dealer-currency';
+export type RuleUnit = Unit | PlainUnit;
+
+/** What is counted and not measured: it has no SI unit to be turned into. */
+export const plainUnits = ['ratio', 'years', 'months', 'hours', 'per-year', 'count', 'dealer-currency', 'dB(A)'] as const;
+export type PlainUnit = (typeof plainUnits)[number];
 
 /**
  * What a dealer may do with a figure: a rule of thumb and a value anchor are his to change; a safety

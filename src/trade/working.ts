@@ -1,10 +1,11 @@
 import { siUnitOf, type Kind, type Unit } from '../units/quantity.ts';
 import type { FigureId, FormulaId } from './book.ts';
+import { plainUnits, type PlainUnit } from './record.ts';
 
 /** One figure of a sum: its value in SI, and the rule it came from if it was not measured or said. */
 export interface Term {
   value: number;
-  unit: Unit | 'ratio' | 'years' | 'per-year';
+  unit: Unit | PlainUnit;
   rule?: FigureId;
 }
 
@@ -23,7 +24,8 @@ export interface Refusal {
 export const isRefusal = (outcome: object): outcome is Refusal => 'refused' in outcome;
 
 /** @example term('mass', 360) // { value: 360, unit: 'kg' } */
-export const term = (kind: Kind | 'ratio' | 'years' | 'per-year', value: number): Term => ({
+export const term = (kind: Kind | PlainUnit, value: number, rule?: FigureId): Term => ({
   value,
-  unit: kind === 'ratio' || kind === 'years' || kind === 'per-year' ? kind : siUnitOf(kind),
+  unit: plainUnits.some((plain) => plain === kind) ? (kind as PlainUnit) : siUnitOf(kind as Kind),
+  ...(rule && { rule }),
 });

@@ -31,7 +31,11 @@ export const factors = {
   time: { s: 1, min: minute, h: hour },
   angle: { rad: 1, deg: Math.PI / 180 },
   areaRate: { 'm2/s': 1, 'ha/h': 10_000 / hour, 'acre/h': (43_560 * squareFoot) / hour },
-  powerPerLength: { 'W/m': 1, 'kW/m': 1000, 'hp/ft': (550 * foot * pound * standardGravity) / foot },
+  powerPerLength: {
+    'W/m': 1, 'kW/m': 1000, 'hp/ft': (550 * foot * pound * standardGravity) / foot, 'hp/in': (550 * foot * pound * standardGravity) / inch,
+  },
+  forcePerLength: { 'N/m': 1, 'kN/m': 1000, 'lbf/ft': (pound * standardGravity) / foot },
+  fuelPerEnergy: { 'm3/J': 1, 'L/kWh': 0.001 / (1000 * hour), 'gal/(hp·h)': gallon / (550 * foot * pound * standardGravity * hour) },
   rotation: { '1/s': 1, rpm: 1 / minute },
   acceleration: { 'm/s2': 1 },
 } as const;

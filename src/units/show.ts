@@ -28,6 +28,10 @@ const preferred: Preferred = {
   angle: { us: 'deg', metric: 'deg', digits: 1 },
   areaRate: { us: 'acre/h', metric: 'ha/h', digits: 2 },
   powerPerLength: { us: 'hp/ft', metric: 'kW/m', digits: 1 },
+  forcePerLength: { us: 'lbf/ft', metric: 'kN/m', digits: 1 },
+  fuelPerEnergy: { us: 'gal/(hp·h)', metric: 'L/kWh', digits: 3 },
+  pressure: { us: 'psi', metric: 'kPa', digits: 0 },
+  acceleration: { us: 'm/s2', metric: 'm/s2', digits: 2 },
   rotation: { us: 'rpm', metric: 'rpm', digits: 0 },
 };
 

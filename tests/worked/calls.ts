@@ -13,28 +13,18 @@ import { remainingValue } from '../../src/trade/formulas/remaining-value.ts';
 import { slopeFromPercent } from '../../src/trade/formulas/slope-from-percent.ts';
 import { tipAngle } from '../../src/trade/formulas/tip-angle.ts';
 import { totalMass } from '../../src/trade/formulas/total-mass.ts';
-import { isRefusal, type Refusal, type Working } from '../../src/trade/working.ts';
-import type { Quantity } from '../../src/units/quantity.ts';
+import type { Working } from '../../src/trade/working.ts';
 import { asSi } from '../support/quantities.ts';
+import { moneyAndOperator } from './calls/money-and-operator.ts';
+import { workAndLoads } from './calls/work-and-loads.ts';
+import { known, type Given } from './given.ts';
 
-/** What an input of a worked example may be called. */
-export type InputName =
-  | 'age' | 'ahead' | 'altitude' | 'amount' | 'area' | 'atPins' | 'attachment' | 'attachmentAhead' | 'back'
-  | 'bareFront' | 'behind' | 'by' | 'c1' | 'c2' | 'c3' | 'density' | 'distance' | 'efficiency' | 'free' | 'front'
-  | 'height' | 'hoursPerYear' | 'labour' | 'length' | 'link' | 'loadAhead' | 'margin' | 'mass' | 'overlap'
-  | 'percent' | 'perStep' | 'perWidth' | 'pivot' | 'rank' | 'ranks' | 'rate' | 'rated' | 'ratedAt' | 'rating'
-  | 'rear' | 'rearShare' | 'rearTrack' | 'room' | 'share' | 'speed' | 'step' | 'tractor' | 'trailer' | 'wheelbase'
-  | 'width';
-export type Given = Record<InputName, Quantity<never>>;
-
-const known = <T extends object>(outcome: T | Refusal): T => {
-  if (isRefusal(outcome)) throw new Error(outcome.refused);
-  return outcome;
-};
 const lever = (g: Given): LoaderArm => known(armFromTwoRatings({ load: g.atPins, ahead: 0 as typeof g.by }, { load: g.ahead, ahead: g.by }));
 
 /** How each formula of the rule book is called with the inputs of a worked example. */
 export const calls: Record<FormulaId | 'units', (given: Given) => Working | number> = {
+  ...workAndLoads,
+  ...moneyAndOperator,
   'mow.rate': (g) => mowingRate({ ...g, overlap: g.overlap ?? 0 }),
   'mow.hours': (g) => mowingHours(g.area, g.rate, g.labour),
   'pto.power-for-width': (g) => ptoPowerForWidth(g.width, g.perWidth),

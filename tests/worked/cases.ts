@@ -1,28 +1,6 @@
-/**
- * Worked examples a practitioner can check with pencil and paper, and add to: one row a case.
- *
- * `formula` is an id of the rule book (or `units` for a plain conversion), `given` its inputs by name as
- * in `calls.ts`, each with its unit; a bare number is a ratio. `expect` is the printed or reckoned
- * result and `within` how far off it may be, both in the unit shown. `source` says where the result
- * comes from and how far it can be trusted:
- *   printed       inputs and result both stand in the source, which was read in a stored public copy
- *   formula       the formula stands in the source, the inputs are ours
- *   second-hand   read in a page that restates the source
- *   from memory   recalled, not confirmed
- *   statics, geometry   anyone can check it: the sum is beside the row
- *   common practice, no source
- */
-import type { FormulaId } from '../../src/trade/book.ts';
-import type { InputName } from './calls.ts';
-
-export interface WorkedCase {
-  name: string;
-  formula: FormulaId | 'units';
-  given: Partial<Record<InputName, string | number>>;
-  expect: string | number;
-  within: number;
-  source: string;
-}
+import type { WorkedCase } from './worked-case.ts';
+import { moneyAndOperator } from './cases/money-and-operator.ts';
+import { workAndLoads } from './cases/work-and-loads.ts';
 
 const pm696 = 'Iowa State Extension PM 696 (2001), table of field capacities, printed';
 const a324 = 'Iowa State Extension A3-24, table 1, printed';
@@ -198,4 +176,6 @@ const units: WorkedCase[] = [
   unit('20 hp', '14.914 kW', 0.001, sp811),
 ];
 
-export const cases = [...mowing, ...power, ...lifting, ...bales, ...axles, ...slopes, ...place, ...money, ...weights, ...units];
+export const cases: readonly WorkedCase[] = [
+  ...mowing, ...power, ...lifting, ...bales, ...axles, ...slopes, ...place, ...money, ...weights, ...units, ...workAndLoads, ...moneyAndOperator,
+];

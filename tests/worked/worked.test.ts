@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { kindOfUnit, siUnitOf, toSi, type Unit } from '../../src/units/quantity.ts';
 import { si, written } from '../support/quantities.ts';
-import { calls, type Given } from './calls.ts';
-import { cases, type WorkedCase } from './cases.ts';
+import { calls } from './calls.ts';
+import { cases } from './cases.ts';
+import type { Given } from './given.ts';
+import type { WorkedCase } from './worked-case.ts';
 
 /** What the code gives for a case, in the unit its expectation is written in. */
 function resultOf({ formula, given, expect: expected }: WorkedCase) {

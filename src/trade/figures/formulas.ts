@@ -1,3 +1,5 @@
+import { moneyFormulas } from './formulas-of-money.ts';
+import { workFormulas } from './formulas-of-work.ts';
 import { commonPractice, formulas, fromMemory, seen, seenSecondHand } from '../record.ts';
 
 const statics = { basis: 'derived', from: 'statics, sum of moments' } as const;
@@ -5,7 +7,10 @@ const geometry = { basis: 'derived', from: 'geometry' } as const;
 const ballastSheet = seenSecondHand('European ballast sheet for mounted implements, printed in implement manuals, makers not named');
 
 /** Every formula a working may name; its function stands in `trade/formulas` under the same name. */
-export const formulaRules = formulas({
+export const formulaRules = {
+  ...workFormulas,
+  ...moneyFormulas,
+  ...formulas({
   'mow.rate': {
     kind: 'formula', statement: 'Area worked in an hour', formula: 'rate = speed × width × (1 − overlap) × efficiency',
     source: seen('University of Kentucky AEN-73, Farm Machinery Field Capacities; Iowa State Extension PM 696', 'EFC = S·W·e / 8.25'),
@@ -81,4 +86,5 @@ export const formulaRules = formulas({
     kind: 'formula', statement: 'Weight of a criterion from its rank alone', formula: 'weight of rank i = (1/n) × Σ from k = i to n of 1/k',
     source: fromMemory('Barron and Barrett, Decision quality using ranked attribute weights, Management Science 42 (1996)'),
   },
-});
+}),
+};

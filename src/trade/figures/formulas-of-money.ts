@@ -1,0 +1,4 @@
+import { formulas } from '../record.ts';
+
+export const moneyFormulas = formulas({
+});

@@ -1,0 +1,4 @@
+import { figures } from '../record.ts';
+
+export const work = figures({
+});

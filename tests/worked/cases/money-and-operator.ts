@@ -1,0 +1,4 @@
+import type { WorkedCase } from '../worked-case.ts';
+
+export const moneyAndOperator: WorkedCase[] = [
+];
