@@ -1,5 +1,6 @@
 import type { Quantity } from '../../units/quantity.ts';
-import { term, type Working } from '../working.ts';
+import type { FigureId } from '../book.ts';
+import { cite, term, type Working } from '../working.ts';
 
 export interface Standing {
   /** Mass without front load and ballast [kg] */
@@ -66,3 +67,57 @@ export function frontAxleLoad(
     result: term('mass', load),
   };
 }
+
+export interface Hung {
+  /** Mass without front and rear loads [kg] */
+  tractor: Quantity<'mass'>;
+  /** Its load on the front axle [kg] */
+  bareFront: Quantity<'mass'>;
+  /** Everything carried behind [kg] */
+  back: Quantity<'mass'>;
+  /** Centre of that behind the rear axle [m] */
+  behind: Quantity<'length'>;
+  /** Centre of the front weights ahead of the front axle [m], ≥ 0 */
+  ahead: Quantity<'length'>;
+  /** Wheelbase [m], > 0 */
+  wheelbase: Quantity<'length'>;
+  /** Share of the unladen mass that must stay on the front axle to steer with, 0 < share < 1 [ratio] */
+  share: number;
+}
+
+/**
+ * Front weights that leave the front axle its share with something heavy on the hitch:
+ * GVmin = [GH·(c + d) − TV·b + share·TL·b] / (a + b).
+ *
+ * @returns front ballast [kg], zero where none is wanted, with its working
+ * @see rules `ballast.front` and `hitch.front-share`
+ */
+export function frontBallast(hung: Hung, rules: Readonly<Record<string, FigureId>> = {}): Working {
+  const { tractor, bareFront, back, behind, ahead, wheelbase, share } = hung;
+  const ballast = (back * behind - bareFront * wheelbase + share * tractor * wheelbase) / (ahead + wheelbase);
+  return cite({
+    formula: 'ballast.front',
+    inputs: {
+      tractor: term('mass', tractor), bareFront: term('mass', bareFront), back: term('mass', back),
+      behind: term('length', behind), ahead: term('length', ahead), wheelbase: term('length', wheelbase),
+      share: term('ratio', share),
+    },
+    result: term('mass', Math.max(0, ballast)),
+  }, rules);
+}
+
+/**
+ * What the rear axle carries of the whole.
+ *
+ * @param total  tractor with all it carries [kg]
+ * @param front  its load on the front axle [kg]
+ * @returns rear axle load [kg] (below zero means it lifts off), with its working
+ * @see rule `axle.rear-load`
+ */
+export const rearAxleLoad = (
+  total: Quantity<'mass'>, front: Quantity<'mass'>, rules: Readonly<Record<string, FigureId>> = {},
+): Working => cite({
+  formula: 'axle.rear-load',
+  inputs: { total: term('mass', total), front: term('mass', front) },
+  result: term('mass', total - front),
+}, rules);
