@@ -11,3 +11,22 @@ export const tan = (angle: number) => steady(Math.tan(angle));
 export const atan = (ratio: number) => steady(Math.atan(ratio));
 /** Cube root. */
 export const cubeRoot = (value: number) => steady(Math.cbrt(value));
+
+/** Square and multiply: nothing but multiplications, which IEEE 754 makes the same everywhere. */
+function wholePower(base: number, exponent: number): number {
+  let [power, square] = [1, base];
+  for (let rest = exponent; rest > 0; rest = Math.floor(rest / 2)) {
+    if (rest % 2 === 1) power *= square;
+    square *= square;
+  }
+  return power;
+}
+
+/**
+ * A power of a base above zero: with a whole exponent by multiplication alone, with any other cut as the rest.
+ * @example power(1.5, 2) // 2.25
+ */
+export function power(base: number, exponent: number): number {
+  if (!Number.isSafeInteger(exponent)) return steady(base ** exponent);
+  return exponent < 0 ? 1 / wholePower(base, -exponent) : wholePower(base, exponent);
+}
