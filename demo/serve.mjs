@@ -1,9 +1,11 @@
 /** Serves the demo's pages with the built widget: the same files an embedder would put on his site. */
+import { execFile } from 'node:child_process';
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 
 const demo = fileURLToPath(new URL('.', import.meta.url));
 const widget = fileURLToPath(new URL('../dist/widget/', import.meta.url));
@@ -21,6 +23,14 @@ function fileOf(path) {
   return file.startsWith(root) ? file : undefined;
 }
 
+/** The rule book with this dealer's figures, as the built command prints it for whoever wants the page on his site. */
+async function ruleBook() {
+  const command = fileURLToPath(new URL('../dist/cli/acre-to-axle.js', import.meta.url));
+  const asked = ['rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json')];
+  const { stdout } = await promisify(execFile)(process.execPath, [command, ...asked], { maxBuffer: 2 ** 24 });
+  return stdout;
+}
+
 /**
  * @param port  0 for any that is free
  * @returns {Promise<{ address: string, close: () => Promise<void> }>}
@@ -28,7 +38,13 @@ function fileOf(path) {
 export async function serve(port = 0) {
   const server = createServer(async (request, response) => {
     try {
-      const file = fileOf(new URL(request.url ?? '/', 'http://demo').pathname);
+      const { pathname } = new URL(request.url ?? '/', 'http://demo');
+      if (pathname === '/rulebook.html') {
+        const page = await ruleBook();
+        response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(page);
+        return;
+      }
+      const file = fileOf(pathname);
       if (!file || !(await stat(file)).isFile()) throw new Error('no such file');
       response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store' });
       createReadStream(file).pipe(response);

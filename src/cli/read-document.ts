@@ -26,6 +26,8 @@ export interface DocumentReading {
   faults: readonly FaultLine[];
   /** What this version doesn't know: a fault to whoever writes the file, no hindrance to whoever reckons with it. */
   unknown: readonly FaultLine[];
+  /** What the file holds as JSON, whatever is wrong with it as a document. */
+  parsed: unknown;
 }
 
 /** Lines in the order of the file. */
@@ -54,7 +56,7 @@ function readAs(kind: Kind, value: unknown) {
 
 /** Reads a file, or standard input for `-`, as one of some kinds of document. */
 export async function readDocumentFile(path: string, among: readonly Kind[], io: Io): Promise<DocumentReading> {
-  const nothing = (...faults: FaultLine[]): DocumentReading => ({ document: undefined, faults, unknown: [] });
+  const nothing = (...faults: FaultLine[]): DocumentReading => ({ document: undefined, faults, unknown: [], parsed: undefined });
   const text = await readText(path, io);
   if ('complaint' in text) return nothing({ offset: 0, line: complaintLine(path, text.complaint) });
 
@@ -72,5 +74,6 @@ export async function readDocumentFile(path: string, among: readonly Kind[], io:
     document: all.length === 0 ? document : undefined,
     faults: all,
     unknown: [...unknownKeys.map((fault) => told(json.placedKey(fault))), ...unknownTasks.map((fault) => told(json.placed(fault)))],
+    parsed: value,
   };
 }

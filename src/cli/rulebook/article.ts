@@ -1,0 +1,65 @@
+import { sayRule } from '../../reasons/say.ts';
+import type { Words } from '../../reasons/words/words.ts';
+import { rules, type RuleId } from '../../trade/book.ts';
+import type { FigureRule, Rule, Source } from '../../trade/record.ts';
+import type { DealersFigures } from './dealers-figures.ts';
+import { html, Markup } from './markup.ts';
+import { mathOf } from './mathml.ts';
+import { modulesOf } from './module.ts';
+import { showPercent, showRange, showRefused, showWritten } from './shown.ts';
+import { isWeak, trustOf, type Trust } from './trust.ts';
+import type { RuleBookWords } from './words/en.ts';
+
+/** The two sets of words the book is printed with: that of the result, and its own. */
+export interface Voice {
+  words: Words;
+  own: RuleBookWords;
+}
+
+export const trustTag = (trust: Trust, own: RuleBookWords) =>
+  html`<span class="tag${isWeak(trust) ? ' weak' : ''}">${own.trust[trust].name}</span>`;
+
+/** A source without how far it can be trusted, which its tag says. */
+function sourceText(source: Source, { derived }: RuleBookWords): string {
+  if (source.basis === 'common-practice') return '';
+  if (source.basis === 'derived') return derived(source.from);
+  return source.where === undefined ? source.title : `${source.title} (${source.where})`;
+}
+
+const row = (name: string, what: Markup | undefined, kind = '') => what && html`<div${new Markup(kind && ` class="${kind}"`)}><dt>${name}</dt><dd>${what}</dd></div>
+`;
+
+function valueRows(rule: FigureRule, dealers: DealersFigures | undefined, id: RuleId, own: RuleBookWords) {
+  const percent = showPercent(rule, own);
+  const range = showRange(rule, own);
+  const dealersValue = dealers?.own[id];
+  const refused = dealers?.refused.filter((each) => each.id === id) ?? [];
+  return [
+    row(own.value, html`<strong>${showWritten(rule, own)}</strong>${percent && html` <span class="lesser">= ${percent}</span>`}`, 'value'),
+    row(own.dealers, dealersValue && html`<strong>${showWritten(dealersValue, own)}</strong>`, 'dealers'),
+    refused.map((each) => row(own.dealers, html`${showRefused(each, own)}`, 'refused')),
+    row(own.kind, html`${own.kinds[rule.kind]}`),
+    row(own.range, range === undefined ? undefined : html`${range}${rule.safer && html`; ${own.safer[rule.safer]}`}`),
+  ];
+}
+
+/** The sum as mathematics, and as text: for a page too narrow for it, and to be copied. */
+const formulaRows = (formula: string, kind: string, own: RuleBookWords) => [
+  row(own.formula, html`${mathOf(formula).map((math) => html`<div class="sum" role="group" aria-label="${own.formula}">${new Markup(math)}</div>`)}<code class="lesser">${formula}</code>`, 'formula'),
+  row(own.kind, html`${kind}`),
+];
+
+/** One record of the rule book. */
+export function articleOf(id: RuleId, { words, own }: Voice, dealers: DealersFigures | undefined): Markup {
+  const rule: Rule = rules[id];
+  const trust = trustOf(rule.source);
+  const source = sourceText(rule.source, own);
+  const places = [...new Set(modulesOf(id).map((module) => own.places[module]))];
+  return html`<article id="${id}" data-kind="${rule.kind}" data-trust="${trust}">
+<h3 data-searched>${sayRule(id, words)}</h3>
+<p class="id"><a href="#${id}" data-searched>${id}</a></p>
+<dl>
+${rule.kind === 'formula' ? formulaRows(rule.formula, own.kinds.formula, own) : valueRows(rule, dealers, id, own)}${row(own.source, html`<span data-searched>${source}</span> ${trustTag(trust, own)}`)}${row(own.uses, html`${places.length > 0 ? places.join('; ') : own.noUses}`)}</dl>
+</article>
+`;
+}

@@ -1,0 +1,116 @@
+import type { FigureRule, FormulaRule } from '../../../trade/record.ts';
+import type { Module } from '../module.ts';
+import type { Theme } from '../theme.ts';
+import type { Trust } from '../trust.ts';
+
+/** Headings of the groups, by the first word of their rules' ids. */
+const themes: Readonly<Record<Theme, string>> = {
+  'area': 'Areas', 'axle': 'Axle loads', 'backhoe': 'Backhoe', 'bale': 'Round bales', 'ballast': 'Ballast', 'bucket': 'Bucket', 'bulk': 'Loose material',
+  'chip': 'Chipping brush', 'cut': 'Cutting rough ground', 'disk': 'Disk harrow', 'draft': 'Draft of implements', 'drag': 'Dragging an arena',
+  'drawbar': 'Power at the drawbar', 'drive': 'Drives and lanes', 'exhaust': 'Exhaust treatment', 'field': 'Work in the field', 'forks': 'Pallet forks', 'front-weights': 'Front weights',
+  'grade': 'Grading a drive', 'grapple': 'Grapple', 'gravity': 'Gravity', 'ground': 'Pressure on the ground', 'haul': 'Hauling on a trailer', 'hay': 'Making hay',
+  'hire': 'Hiring instead of buying', 'hitch': 'Three-point hitch', 'hole': 'Boring post holes', 'keep': 'How long a tractor is kept', 'lift': 'Limits of a lift',
+  'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
+  'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
+  'resale': 'Value that remains', 'rops': 'ROPS', 'slope': 'Slopes', 'snow': 'Clearing snow', 'soil': 'Soils', 'spear': 'Bale spear on the loader',
+  'spread': 'Spreading and spraying', 'till': 'Tilling', 'tow': 'Towing', 'traction': 'Traction', 'tyre': 'Tyres', 'value': 'What earns how much', 'vibration': 'Vibration',
+  'weights': 'Weight of each criterion',
+};
+
+/** Where a rule is used, by the module that reads it. */
+const places: Readonly<Record<Module, string>> = {
+  'catalogue/check': 'checking a dealer’s catalogue',
+  'needs/carrying': 'carrying an implement on the hitch',
+  'needs/cutting': 'cutting rough grass and brush',
+  'needs/ground': 'driving on turf and on soft or wet ground',
+  'needs/haul': 'hauling the machine on a trailer',
+  'needs/lifting': 'lifting bales, pallets, logs and loose material',
+  'needs/operator': 'who drives, and what hangs overhead',
+  'needs/place': 'passing gates and doors, parking',
+  'needs/slope': 'working on a slope',
+  'needs/towing': 'towing',
+  'needs/working-ground': 'tilling, grading, levelling and clearing snow',
+  'ranking/judges/axle-limits': 'what axles and tyres may bear',
+  'ranking/judges/ground': 'driving on turf and on soft or wet ground',
+  'ranking/judges/haul': 'hauling the machine on a trailer',
+  'ranking/judges/hitch': 'lifting on the three-point hitch',
+  'ranking/judges/implement': 'the pull, the power and the hours an implement takes',
+  'ranking/judges/implement-kinds': 'what each kind of implement takes',
+  'ranking/judges/loader': 'lifting with the loader',
+  'ranking/judges/mowing': 'mowing a lawn',
+  'ranking/judges/place': 'passing gates and doors, parking',
+  'ranking/judges/slope': 'working on a slope',
+  'ranking/judges/tool': 'driving an implement by the PTO',
+  'ranking/judges/towing': 'towing',
+  'ranking/kept-value': 'what a tractor is worth later',
+  'ranking/owning': 'what owning costs',
+  'ranking/values': 'what earns how much in the ranking',
+  'ranking/weights': 'how much each criterion counts',
+  'ranking/yearly-hours': 'the hours a tractor runs in a year',
+  'reasons/cautions': 'the cautions that go with a result',
+};
+
+/** Everything the printed rule book says that is no part of a record. */
+export const en = {
+  language: 'en',
+  title: 'Rule book',
+  titleOf: (dealer: string) => `Rule book of ${dealer}`,
+  version: (version: string) => `version ${version}`,
+  lead: 'Every figure and every formula that the shortlist is reckoned with: what it says, where it comes from, how far it can be trusted, and where it is used. Nothing is reckoned with that is not here. If a figure looks wrong to you, it has an id to call it by.',
+  skip: 'To the rules',
+  trustHeading: 'How far it can be trusted',
+  kindsHeading: 'What a dealer may do with it',
+  rulesOf: (many: number) => (many === 1 ? '1 rule' : `${many} rules`),
+  dealersHeading: (dealer: string) => `Figures of ${dealer}`,
+  dealersLead: 'The tool reckons with these in place of the book’s own.',
+  noDealers: 'This dealer has put in no figure of his own.',
+  inPlaceOf: (own: string) => `in place of ${own}`,
+  refusedHeading: 'Refused',
+  refusedLead: 'These stand in the catalogue, but the tool does not reckon with them.',
+  refused: (read: string, expected: string) => `${read}, refused: expected ${expected}`,
+  searchHeading: 'Find a rule',
+  search: 'Words of its id, of what it says or of its source',
+  anyKind: 'any',
+  kindFilter: 'What a dealer may do with it',
+  trustFilter: 'How far it can be trusted',
+  clear: 'Show all',
+  /** `{shown}` and `{all}` are filled in by the page's script. */
+  found: '{shown} of {all} rules',
+  foundNone: 'No rule has all of these words. Fewer words may find more.',
+  themesHeading: 'Themes',
+  value: 'Value',
+  formula: 'Formula',
+  dealers: 'This dealer’s figure',
+  kind: 'What a dealer may do',
+  range: 'Range',
+  rangeOf: (least: string, most: string) => `from ${least} to ${most}`,
+  safer: { more: 'more is safer', less: 'less is safer' },
+  source: 'Source',
+  uses: 'Used in',
+  noUses: 'nothing yet',
+  derived: (from: string) => `follows from ${from}`,
+  end: 'This is guidance. It is no offer, no valuation and no permission: the operator’s manual, local rules and licensed practice come first. A slope is only ever a comparison between machines.',
+  kinds: {
+    'definition': 'a definition, the same for everyone',
+    'published-figure': 'a published figure, the same for everyone',
+    'rule-of-thumb': 'a rule of thumb, a dealer’s to change',
+    'safety-floor': 'a safety floor, a dealer’s to change to the safe side only',
+    'value-anchor': 'what earns how much in the ranking, a dealer’s to change',
+    'formula': 'a formula, the same for everyone',
+  } satisfies Record<FigureRule['kind'] | FormulaRule['kind'], string>,
+  trust: {
+    'source': { name: 'source read', says: 'the source itself was read' },
+    'derived': { name: 'derived', says: 'follows from a law that anyone can check' },
+    'second-hand': { name: 'read second-hand', says: 'read in a page that restates the source, not in the source itself' },
+    'memory': { name: 'from memory', says: 'the source is known, but was not at hand' },
+    'common-practice': { name: 'common practice, no source', says: 'what the trade does, found in no source' },
+  } satisfies Record<Trust, { name: string; says: string }>,
+  /** Words that stand behind a number; a unit that isn't here stands as it is. */
+  units: {
+    'ratio': '', 'count': '', 'per-year': 'hours a year', 'dealer-currency': 'in the dealer’s currency', 'h': 'hours', 'deg': '°',
+    'm2': 'm²', 'm3': 'm³', 'ft2': 'ft²', 'ft3': 'ft³', 'yd3': 'yd³', 'lb/ft3': 'lb/ft³', 'lb/yd3': 'lb/yd³', 'kg/m3': 'kg/m³', 'm3/s': 'm³/s', 'm3/J': 'm³/J', 'm2/s': 'm²/s', 'm/s2': 'm/s²',
+  } as Readonly<Record<string, string>>,
+  themes,
+  places,
+};
+export type RuleBookWords = typeof en;
