@@ -16,15 +16,15 @@ test.each(functions)('$name keeps twelve digits, and those are right', ({ ours, 
   }));
 });
 
-/** Digits from mathematical tables: π/4, 1/√3, ∛2, √2. */
+/** Digits from mathematical tables: π/4, 1/√3, ∛2, √10. */
 test.each([
   ['atan 1', atan(1), 0.785398163397],
   ['tan 30°', tan(Math.PI / 6), 0.57735026919],
   ['cube root of 2', cubeRoot(2), 1.25992104989],
   ['cube root of 27', cubeRoot(27), 3],
   ['atan 0', atan(0), 0],
-  ['2 to the half', power(2, 0.5), 1.41421356237],
-  ['2 to minus the half', power(2, -0.5), 0.707106781187],
+  ['the root of 10', power(10, 0.5), 3.16227766017],
+  ['one by the root of 10', power(10, -0.5), 0.316227766017],
   ['2 to the tenth power', power(2, 10), 1024],
   ['2 to minus two', power(2, -2), 0.25],
   ['1.5 squared', power(1.5, 2), 2.25],

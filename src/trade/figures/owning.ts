@@ -1,4 +1,52 @@
-import { figures } from '../record.ts';
+import { commonPractice, figures, seen, seenSecondHand } from '../record.ts';
+
+const d497 = (where: string) => seenSecondHand('ASABE D497, Agricultural Machinery Management Data', where);
+const a329 = (where: string) => seenSecondHand('Iowa State Extension A3-29, Estimating Farm Machinery Costs', where);
+const farmdoc = (where: string) => seen('University of Illinois farmdoc, Machinery Cost Estimates: Tractors', where);
 
 export const owning = figures({
+  'own.repair.rf1': {
+    statement: 'Repairs of a tractor with four driven wheels: share of its list price over the first thousand hours',
+    value: 0.003, unit: 'ratio', kind: 'published-figure', valid: [0.003, 0.003],
+    source: d497('clause 6, RF1; reproduces the table of Iowa State Extension (30 % at 10,000 h) and the 43.2 % at 12,000 h of Calcante and others (2013)'),
+  },
+  'own.repair.rf1-two-wheel': {
+    statement: 'Repairs of a tractor with two driven wheels: share of its list price over the first thousand hours',
+    value: 0.007, unit: 'ratio', kind: 'published-figure', valid: [0.007, 0.007],
+    source: d497('clause 6, RF1; reproduces the table of Iowa State Extension: 25 % at 6,000 h, 70 % at 10,000 h'),
+  },
+  'own.repair.rf2': {
+    statement: 'Repairs of a tractor: power of the hours by which they grow',
+    value: 2, unit: 'ratio', kind: 'published-figure', valid: [2, 2],
+    source: d497('clause 6, RF2; reproduces the table of Iowa State Extension'),
+  },
+  'own.fuel.diesel': {
+    statement: 'Diesel fuel over the year, in US gallons for each hour and horsepower the PTO gives at most',
+    value: 0.044, unit: 'gal/(hp·h)', kind: 'published-figure', source: a329('average fuel use'), valid: [0.044, 0.044],
+  },
+  'own.fuel.petrol': {
+    statement: 'Petrol over the year, in US gallons for each hour and horsepower the PTO gives at most',
+    value: 0.06, unit: 'gal/(hp·h)', kind: 'published-figure', source: a329('average fuel use'), valid: [0.06, 0.06],
+  },
+  'own.fuel-price': {
+    statement: 'Price of a US gallon of fuel, in the dealer’s currency',
+    value: 3.5, unit: 'dealer-currency', kind: 'rule-of-thumb', source: commonPractice, valid: [0.1, 10_000],
+  },
+  'own.lubricant': {
+    statement: 'Oil and filters as a share of the cost of fuel',
+    value: 0.15, unit: 'ratio', kind: 'rule-of-thumb', source: a329('lubrication'), valid: [0.05, 0.3],
+  },
+  'own.housing': {
+    statement: 'Taxes, insurance and housing in a year, as a share of the value',
+    value: 0.01, unit: 'ratio', kind: 'rule-of-thumb', source: a329('1 % of the mean value; University of Illinois farmdoc takes as much without the taxes'), valid: [0, 0.05],
+  },
+  'own.interest': {
+    statement: 'Interest in a year on the money that is tied up in the machine',
+    value: 0.07, unit: 'ratio', kind: 'rule-of-thumb', source: farmdoc('7.0 percent, May 2008'), valid: [0, 0.3],
+  },
+  'own.life': {
+    statement: 'Hours a tractor lasts in all, by the figures for farm tractors',
+    value: 12_000, unit: 'hours', kind: 'rule-of-thumb', valid: [2000, 20_000],
+    source: d497('estimated life, as Calcante and others (2013) give it for tractors with four driven wheels'),
+  },
 });
