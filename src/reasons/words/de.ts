@@ -12,7 +12,7 @@ export const de: Words = {
   decimalMark: ',',
   list,
   units: {
-    acre: { one: 'Acre', other: 'Acres' }, 'acre/h': 'Acres je Stunde', 'ha/h': 'ha je Stunde', h: { one: 'Stunde', other: 'Stunden' }, deg: '°', 'per-year': 'Stunden im Jahr', years: { one: 'Jahr', other: 'Jahre' },
+    acre: { one: 'Acre', other: 'Acres' }, 'acre/h': 'Acres je Stunde', 'ha/h': 'ha je Stunde', h: { one: 'Stunde', other: 'Stunden' }, deg: '°', 'per-year': { one: 'Stunde im Jahr', other: 'Stunden im Jahr' }, years: { one: 'Jahr', other: 'Jahre' },
     ft: 'ft', in: 'Zoll', 'm2/s': 'm²/s', m2: 'm²', m3: 'm³', ft2: 'ft²', ft3: 'ft³', yd3: 'yd³', 'lb/ft3': 'lb/ft³', 'lb/yd3': 'lb/yd³', 'kg/m3': 'kg/m³',
     'L/min': 'l/min', rpm: 'U/min', percent: '%', months: { one: 'Monat', other: 'Monate' }, count: '', 'm/s2': 'm/s²', 'lbf/ft': 'lbf/ft', 'gal/h': 'Gallonen je Stunde', 'L/h': 'Liter je Stunde', 'L/kWh': 'l/kWh', times: 'Mal',
   },
@@ -455,7 +455,7 @@ export const de: Words = {
     'comfort.levelLift': 'Frontlader mit Parallelführung', 'comfort.mowerLiftAlone': 'Mähwerk mit eigener Aushebung', 'comfort.exhaust': 'Motor ohne Partikelfilter',
   },
   reasons: {
-    'loader.any.met': ({ task }) => `${task}: Einen Frontlader dafür hat er oder kann er haben. Ob er Ihre Last in diesem Abstand hebt, ist damit noch nicht gesagt: Ihr Gewicht ist nicht angegeben.`,
+    'loader.any.met': ({ task }) => `${task}: Einen Frontlader dafür hat er oder kann er haben. Ob er die Last hebt, hängt von ihrem Gewicht ab, das hier nicht bekannt ist.`,
     'loader.any.failed': ({ task }) => `${task}: Er hat dafür keinen Frontlader.`,
     'loader.any.unknown': ({ missing, task }) => `${task}: Ob er dafür einen Frontlader hat, können wir nicht sagen. ${askFor(missing)}`,
     'loader.lift.met': ({ has, wants, task, onHitch }) => (onHitch
@@ -499,8 +499,8 @@ export const de: Words = {
     'implement.pull.met': ({ has, wants, task }) => `${task}: Räder und Motor ziehen dafür genug: vorhanden ${has}, nötig ${wants}.`,
     'implement.pull.failed': ({ has, wants, task }) => `${task}: Dafür zieht er nicht genug: vorhanden ${has}, nötig ${wants}. Ein schmaleres oder leichteres Gerät könnte gehen.`,
     'implement.pull.unknown': ({ missing, task }) => `${task}: Ob er dafür genug zieht, können wir nicht sagen. ${askFor(missing)}`,
-    'implement.hours.met': ({ has, task }) => `${task}: Einmal dauert etwa ${has}.`,
-    'implement.hours.failed': ({ has, task }) => `${task}: Einmal dauert etwa ${has}.`,
+    'implement.hours.met': ({ has, task }) => `${task}: Einmal dauert das etwa ${has}.`,
+    'implement.hours.failed': ({ has, task }) => `${task}: Einmal dauert das etwa ${has}.`,
     'implement.hours.unknown': ({ missing, task }) => `${task}: Wie lange das dauert, können wir nicht sagen. ${askFor(missing)}`,
     'drawbar.met': () => 'Er hat ein Zugpendel zum Anhängen.',
     'drawbar.failed': () => 'Er hat kein Zugpendel. Wird höher angehängt, kann sich der Traktor nach hinten überschlagen.',
@@ -520,7 +520,7 @@ export const de: Words = {
     'trailer.tongue.met': ({ has, wants }) => `Die Stützlast sollte mindestens ${has} sein; Ihr Zugfahrzeug erlaubt ${wants}.`,
     'trailer.tongue.failed': ({ has, wants }) => `Die Stützlast sollte mindestens ${has} sein; Ihr Zugfahrzeug erlaubt nur ${wants}.`,
     'trailer.tongue.unknown': ({ missing }) => `Wie groß die Stützlast wird, können wir nicht sagen. ${askFor(missing)}`,
-    'instalment.met': ({ has, wants, deposit, months, rate }) => `Nach den Bedingungen des Händlers: ${deposit} sofort und ${months} lang je ${has}, bei ${rate} Jahreszins. Ihre Grenze sind ${wants} im Monat. Kredit und Vertrag bestätigt erst der Kreditgeber.`,
+    'instalment.met': ({ has, wants, deposit, months, rate }) => `Nach den Bedingungen des Händlers: ${deposit} sofort und ${months} lang je ${has}, bei ${rate} Jahreszins. Ihre Grenze liegt bei ${wants} im Monat. Kredit und Vertrag bestätigt erst der Kreditgeber.`,
     'instalment.failed': ({ has, wants, deposit, months, rate }) => `Nach den Bedingungen des Händlers: ${deposit} sofort und ${months} lang je ${has}, bei ${rate} Jahreszins. Das ist mehr als Ihre ${wants} im Monat.`,
     'instalment.unknown': ({ missing }) => `Was er im Monat kostet, können wir nicht sagen. ${askFor(missing)}`,
     'serviced.met': () => 'Diese Marke wartet der Händler.',
