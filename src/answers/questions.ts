@@ -1,10 +1,18 @@
 import type { Kind, UnitOf } from '../units/quantity.ts';
 import { comfortWishes, criteria, type AnswersDocument, type TaskId } from './schema.ts';
 
-/** The tasks the guide offers: those that are reckoned. */
+/** The tasks the guide offers, what most people have first. */
 export const offeredTasks = [
-  'mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement',
+  'mow-lawn', 'cut-rough', 'move-loose', 'lift-pallets', 'lift-bales', 'handle-logs', 'clear-snow', 'grade-drive', 'till-garden',
+  'dig', 'bore-holes', 'chip-brush', 'tow-wagon', 'spread-spray', 'drag-arena', 'level-field', 'make-hay', 'carry-implement',
 ] as const satisfies readonly TaskId[];
+
+/** Loose materials and green logs the rule book has a density for, by the last word of its id. */
+export const materials = ['gravel', 'sand', 'topsoil', 'clay', 'mulch', 'wood-chips', 'compost', 'manure', 'firewood'] as const;
+export const species = [
+  'american-elm', 'apple', 'ash', 'beech', 'birch', 'black-cherry', 'black-oak', 'black-walnut', 'cottonwood', 'hemlock',
+  'hickory', 'honeylocust', 'live-oak', 'red-maple', 'red-oak', 'red-spruce', 'tamarack', 'white-oak', 'yellow-poplar',
+] as const;
 
 /** Plain comforts, each one answer of the document and one box to tick. */
 export const extras = {
@@ -52,9 +60,13 @@ export interface Question {
 const quantity = <K extends Kind>(at: string, kind: K, us: UnitOf<K>, metric: UnitOf<K>, from: number, to: number) =>
   ({ at, control: 'quantity', kind, us, metric, from, to, boundUnit: us }) as const;
 
+const perYear = (task: TaskId) => ({ at: `tasks.${task}.perYear`, control: 'number', from: 1, to: 2000 } as const);
+
 const always = (): Asked => 'yes';
 const has = (task: TaskId) => (answers: AnswersDocument): Asked =>
   answers.tasks?.some((each) => each.task === task) ? 'yes' : 'no';
+/** Tasks for which it counts how firm the ground is, and how high it lies. */
+const onGround: readonly string[] = ['mow-lawn', 'cut-rough', 'till-garden', 'grade-drive', 'drag-arena', 'level-field', 'tow-wagon', 'make-hay'];
 const tasksOf = (answers: AnswersDocument) => (answers.tasks ?? []).map(({ task }) => task as string);
 const indoors = (answers: AnswersDocument) => answers.storage?.kind === 'shed' || answers.storage?.kind === 'garage';
 const ownTrailer = (answers: AnswersDocument) => answers.haul?.how === 'own-trailer';
@@ -69,11 +81,11 @@ export const wishesOf = ({ comfort = {} }: AnswersDocument): (typeof comfortWish
 /** Every step of the guide, in the order it is asked. Words stand with the languages, by the same ids. */
 export const questions = [
   {
-    id: 'tasks', readBy: ['needs/all'], asked: always,
+    id: 'tasks', readBy: ['needs/working-ground'], asked: always,
     fields: [{ at: 'tasks', control: 'several', options: () => offeredTasks }],
   },
   {
-    id: 'musts', readBy: ['needs/mowing', 'needs/lifting', 'needs/digging'],
+    id: 'musts', readBy: ['needs/mowing', 'needs/lifting', 'needs/digging', 'needs/working-ground', 'needs/towing'],
     fields: [{ at: 'tasks.must', control: 'several', options: tasksOf }],
     asked: (answers: AnswersDocument) => (tasksOf(answers).length > 0 ? 'yes' : 'no'),
   },
@@ -83,6 +95,7 @@ export const questions = [
       quantity('land.mown', 'area', 'acre', 'ha', 0.05, 200),
       { at: 'land.obstacles', control: 'choice', options: ['open', 'some', 'many'] },
       quantity('tasks.mow-lawn.hours', 'time', 'h', 'h', 0.1, 24),
+      perYear('mow-lawn'),
     ],
   },
   {
@@ -100,7 +113,30 @@ export const questions = [
     id: 'bales', readBy: ['needs/lifting'], asked: has('lift-bales'),
     fields: [
       quantity('tasks.lift-bales.weight', 'mass', 'lb', 'kg', 30, 4000),
+      quantity('tasks.lift-bales.diameter', 'length', 'ft', 'cm', 2, 8),
+      quantity('tasks.lift-bales.width', 'length', 'ft', 'cm', 2, 8),
+      { at: 'tasks.lift-bales.hay', control: 'choice', options: ['dry', 'wrapped'] },
       quantity('tasks.lift-bales.height', 'length', 'ft', 'm', 0.5, 30),
+      perYear('lift-bales'),
+    ],
+  },
+  {
+    id: 'loose', readBy: ['needs/lifting'], asked: has('move-loose'),
+    fields: [
+      { at: 'tasks.move-loose.material', control: 'choice', options: materials },
+      quantity('tasks.move-loose.volume', 'volume', 'yd3', 'm3', 0.1, 5000),
+      perYear('move-loose'),
+    ],
+  },
+  {
+    id: 'logs', readBy: ['needs/lifting'], asked: has('handle-logs'),
+    fields: [
+      quantity('tasks.handle-logs.weight', 'mass', 'lb', 'kg', 10, 20_000),
+      { at: 'tasks.handle-logs.species', control: 'choice', options: species },
+      quantity('tasks.handle-logs.diameter', 'length', 'in', 'cm', 2, 72),
+      quantity('tasks.handle-logs.length', 'length', 'ft', 'm', 1, 60),
+      quantity('tasks.handle-logs.height', 'length', 'ft', 'm', 0.5, 30),
+      perYear('handle-logs'),
     ],
   },
   {
@@ -108,11 +144,62 @@ export const questions = [
     fields: [
       quantity('tasks.lift-pallets.weight', 'mass', 'lb', 'kg', 30, 6000),
       quantity('tasks.lift-pallets.height', 'length', 'ft', 'm', 0.5, 30),
+      perYear('lift-pallets'),
     ],
   },
   {
     id: 'digging', readBy: ['needs/digging'], asked: has('dig'),
-    fields: [quantity('tasks.dig.depth', 'length', 'ft', 'm', 0.5, 30)],
+    fields: [quantity('tasks.dig.depth', 'length', 'ft', 'm', 0.5, 30), perYear('dig')],
+  },
+  {
+    id: 'drive-snow', readBy: ['needs/working-ground'], asked: has('clear-snow'),
+    fields: [
+      quantity('tasks.clear-snow.length', 'length', 'ft', 'm', 5, 50_000),
+      quantity('tasks.clear-snow.depth', 'length', 'in', 'cm', 1, 120),
+      { at: 'tasks.clear-snow.how', control: 'choice', options: ['blade', 'blower', 'either'] },
+      perYear('clear-snow'),
+    ],
+  },
+  {
+    id: 'drive-grading', readBy: ['needs/working-ground'], asked: has('grade-drive'),
+    fields: [quantity('tasks.grade-drive.length', 'length', 'ft', 'm', 5, 50_000), perYear('grade-drive')],
+  },
+  {
+    id: 'garden', readBy: ['needs/working-ground'], asked: has('till-garden'),
+    fields: [quantity('tasks.till-garden.area', 'area', 'ft2', 'm2', 20, 5_000_000), perYear('till-garden')],
+  },
+  { id: 'holes', readBy: ['reasons/cautions'], asked: has('bore-holes'), fields: [perYear('bore-holes')] },
+  {
+    id: 'chipping', readBy: ['needs/working-ground'], asked: has('chip-brush'),
+    fields: [quantity('tasks.chip-brush.diameter', 'length', 'in', 'cm', 0.5, 24), perYear('chip-brush')],
+  },
+  {
+    id: 'wagon', readBy: ['needs/towing'], asked: has('tow-wagon'),
+    fields: [
+      quantity('tasks.tow-wagon.weight', 'mass', 'lb', 'kg', 50, 60_000),
+      { at: 'tasks.tow-wagon.brakes', control: 'choice', options: ['none', 'inertia', 'hydraulic', 'air'] },
+      perYear('tow-wagon'),
+    ],
+  },
+  {
+    id: 'spreading', readBy: ['needs/working-ground'], asked: has('spread-spray'),
+    fields: [quantity('tasks.spread-spray.area', 'area', 'acre', 'ha', 0.05, 2000), perYear('spread-spray')],
+  },
+  {
+    id: 'arena', readBy: ['needs/working-ground'], asked: has('drag-arena'),
+    fields: [quantity('tasks.drag-arena.area', 'area', 'ft2', 'm2', 100, 5_000_000), perYear('drag-arena')],
+  },
+  {
+    id: 'levelling', readBy: ['needs/working-ground'], asked: has('level-field'),
+    fields: [
+      quantity('tasks.level-field.area', 'area', 'acre', 'ha', 0.05, 2000),
+      { at: 'land.soil', control: 'choice', options: ['clay', 'loam', 'sand'] },
+      perYear('level-field'),
+    ],
+  },
+  {
+    id: 'hay', readBy: ['needs/working-ground'], asked: has('make-hay'),
+    fields: [quantity('tasks.make-hay.area', 'area', 'acre', 'ha', 0.05, 2000), perYear('make-hay')],
   },
   {
     id: 'carrying', readBy: ['needs/carrying'], asked: has('carry-implement'),
@@ -129,6 +216,14 @@ export const questions = [
     }],
   },
   {
+    id: 'ground', readBy: ['needs/ground', 'needs/working-ground', 'needs/towing', 'ranking/rank'],
+    fields: [
+      { at: 'land.ground', control: 'choice', options: ['firm', 'soft', 'wet'] },
+      quantity('land.altitude', 'length', 'ft', 'm', 0, 15_000),
+    ],
+    asked: (answers: AnswersDocument) => (answers.tasks?.some(({ task }) => onGround.includes(task)) ? 'yes' : 'no'),
+  },
+  {
     id: 'overhead', readBy: ['needs/operator'], asked: always,
     fields: [{
       ...quantity('land.overhead', 'length', 'ft', 'm', 3, 40),
@@ -140,6 +235,7 @@ export const questions = [
     fields: [
       { at: 'drivers.least', control: 'choice', options: ['new', 'some', 'experienced'] },
       { at: 'drivers.under18', control: 'yes-no' },
+      { at: 'drivers.limits', control: 'choice', options: ['none', 'legs', 'reach', 'both'] },
     ],
   },
   {
@@ -169,6 +265,8 @@ export const questions = [
       quantity('haul.trailer.gross', 'mass', 'lb', 'kg', 500, 40_000),
       quantity('haul.trailer.empty', 'mass', 'lb', 'kg', 100, 20_000),
       quantity('haul.towRating', 'mass', 'lb', 'kg', 500, 40_000),
+      quantity('haul.tongueRating', 'mass', 'lb', 'kg', 50, 5000),
+      { at: 'haul.trailer.brakes', control: 'choice', options: ['none', 'inertia', 'hydraulic', 'air'] },
       quantity('haul.trailer.deckWidth', 'length', 'in', 'cm', 30, 120),
       quantity('haul.trailer.deckLength', 'length', 'ft', 'm', 5, 60),
     ],
@@ -177,6 +275,14 @@ export const questions = [
   {
     id: 'budget', readBy: ['needs/budget', 'ranking/values'], asked: always,
     fields: [{ at: 'budget.limit', control: 'money' }, { at: 'budget.firm', control: 'yes-no' }],
+  },
+  {
+    id: 'paying', readBy: ['needs/budget'], asked: always,
+    fields: [
+      { at: 'budget.pay', control: 'choice', options: ['cash', 'loan'] },
+      { at: 'budget.monthly', control: 'money' },
+      { at: 'budget.service', control: 'choice', options: ['self', 'dealer', 'pickup'] },
+    ],
   },
   {
     id: 'use', readBy: ['ranking/values'], asked: always,

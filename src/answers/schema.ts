@@ -11,6 +11,7 @@ export const answersFormat = 'acre-to-axle/answers/1';
 const optional = z.optional;
 const count = z.number().check(z.minimum(0));
 const often = { must: optional(z.boolean()), perYear: optional(count) };
+const area = optional(amount('area'));
 const tow = optional(z.enum(['none', 'inertia', 'hydraulic', 'air']));
 
 /** A slope is said in words, as an angle, or in percent (rise over run). */
@@ -29,6 +30,7 @@ export const taskSchemas = {
   'cut-rough': z.strictObject({ task: z.literal('cut-rough'), ...often, growth: optional(z.enum(['grass', 'brush'])) }),
   'lift-bales': z.strictObject({
     task: z.literal('lift-bales'), ...often, weight: optional(amount('mass')), height: optional(amount('length')),
+    diameter: optional(amount('length')), width: optional(amount('length')), hay: optional(z.enum(['dry', 'wrapped'])),
   }),
   'lift-pallets': z.strictObject({
     task: z.literal('lift-pallets'), ...often, weight: optional(amount('mass')), height: optional(amount('length')),
@@ -37,10 +39,11 @@ export const taskSchemas = {
     task: z.literal('move-loose'), ...often, material: optional(z.string()), volume: optional(amount('volume')),
   }),
   dig: z.strictObject({ task: z.literal('dig'), ...often, depth: optional(amount('length')) }),
-  'till-garden': z.strictObject({ task: z.literal('till-garden'), ...often }),
+  'till-garden': z.strictObject({ task: z.literal('till-garden'), ...often, area }),
   'grade-drive': z.strictObject({ task: z.literal('grade-drive'), ...often, length: optional(amount('length')) }),
   'clear-snow': z.strictObject({
     task: z.literal('clear-snow'), ...often, length: optional(amount('length')), depth: optional(amount('length')),
+    how: optional(z.enum(['blade', 'blower', 'either'])),
   }),
   'handle-logs': z.strictObject({
     task: z.literal('handle-logs'), ...often,
@@ -53,10 +56,10 @@ export const taskSchemas = {
     task: z.literal('carry-implement'), ...often, weight: optional(amount('mass')), distance: optional(amount('length')),
   }),
   'tow-wagon': z.strictObject({ task: z.literal('tow-wagon'), ...often, weight: optional(amount('mass')), brakes: tow }),
-  'spread-spray': z.strictObject({ task: z.literal('spread-spray'), ...often }),
-  'make-hay': z.strictObject({ task: z.literal('make-hay'), ...often }),
-  'drag-arena': z.strictObject({ task: z.literal('drag-arena'), ...often }),
-  'level-field': z.strictObject({ task: z.literal('level-field'), ...often }),
+  'spread-spray': z.strictObject({ task: z.literal('spread-spray'), ...often, area }),
+  'make-hay': z.strictObject({ task: z.literal('make-hay'), ...often, area }),
+  'drag-arena': z.strictObject({ task: z.literal('drag-arena'), ...often, area }),
+  'level-field': z.strictObject({ task: z.literal('level-field'), ...often, area }),
 } as const;
 
 export type TaskId = keyof typeof taskSchemas;
@@ -80,6 +83,7 @@ export const answers = z.strictObject({
     rough: optional(amount('area')),
     slope: optional(slope),
     ground: optional(z.enum(['firm', 'soft', 'wet'])),
+    soil: optional(z.enum(['clay', 'loam', 'sand'])),
     gate: optional(amount('length')),
     obstacles: optional(z.enum(['open', 'some', 'many'])),
     altitude: optional(amount('length')),

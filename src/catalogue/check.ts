@@ -1,6 +1,6 @@
 import { placeOf, shown, type Fault, type Path } from '../documents/fault.ts';
 import { nearest } from '../documents/nearest.ts';
-import { refusalOf, ruleIds } from '../trade/book.ts';
+import { refusalOf, ruleBook, ruleIds } from '../trade/book.ts';
 import { atLeast, atMost } from '../units/compare.ts';
 import { toSi } from '../units/quantity.ts';
 import type { CatalogueDocument, MachineDocument } from './schema.ts';
@@ -81,6 +81,19 @@ const isLocale = (written: string) => {
   }
 };
 
+const book = ruleBook();
+
+/**
+ * Power and year only query what is said of the exhaust: engines of that size and time mostly have a
+ * filter, and one said to have none may have lost it.
+ */
+function queriesExhaust({ engine, exhaust, years }: MachineDocument): boolean {
+  if (!engine?.power || engine.fuel !== 'diesel' || (exhaust !== 'none' && exhaust !== 'catalyst')) return false;
+  const power = toSi(engine.power);
+  return years.from >= book.value('exhaust.filter.year')
+    && atLeast(power, book.value('exhaust.filter.power-least')) && atMost(power, book.value('exhaust.filter.power-most'));
+}
+
 /** What a schema cannot say about a catalogue: references, figures that contradict each other, refused rules. */
 export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; warnings: string[] } {
   const faults: Fault[] = [];
@@ -126,8 +139,11 @@ export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; 
 
   if (!isLocale(dealer.locale)) note('dealer.locale', dealer.locale, 'a language and region such as en-US');
   const language = dealer.locale.split('-')[0]!;
-  const warnings = dealer.terms?.[language]
-    ? []
-    : [`dealer.terms.${language} is missing: results in that language carry the default terms`];
+  const warnings = [
+    ...(dealer.terms?.[language] ? [] : [`dealer.terms.${language} is missing: results in that language carry the default terms`]),
+    ...machines.flatMap((machine, index) => (queriesExhaust(machine)
+      ? [`machines[${index}].exhaust of ${machine.id} is said to be “${machine.exhaust}”: most diesel engines of that power and year have a filter, so look again`]
+      : [])),
+  ];
   return { faults, warnings };
 }

@@ -42,6 +42,8 @@ const loader = z.strictObject({
   breakout: optional(measure('force')),
   pinsAhead: optional(measure('length')),
   bucketMass: optional(measure('mass')),
+  /** What the bucket holds, heaped. */
+  bucketVolume: optional(measure('volume')),
   detaching: optional(z.enum(['quick', 'unbolted'])),
   hydraulicCouplers: optional(z.boolean()),
   selfLevelling: optional(availability),
@@ -87,6 +89,12 @@ export const machine = z.strictObject({
         fill: optional(z.enum(['none', 'liquid'])),
         wheelSetting: optional(text),
         widthOverRear: measure('length'),
+        inflation: optional(measure('pressure')),
+        /** Mass the liquid adds where both rear tyres are filled. */
+        fillMass: optional(measure('mass')),
+        /** What the two front and the two rear tyres may carry. */
+        frontLimit: optional(measure('mass')),
+        rearLimit: optional(measure('mass')),
       }),
     ),
   ),
@@ -142,7 +150,12 @@ export const machine = z.strictObject({
   decks: optional(z.array(deck)),
   loaders: optional(z.array(loader)),
   attachmentInterface: optional(text),
-  backhoe: optional(z.strictObject({ ...fitting, digDepth: optional(measure('length')) })),
+  backhoe: optional(z.strictObject({
+    ...fitting,
+    digDepth: optional(measure('length')),
+    /** Its centre of mass behind the rear axle, folded for the road. */
+    centreBehind: optional(measure('length')),
+  })),
   transmissions: optional(
     z.array(
       z.strictObject({
@@ -184,8 +197,10 @@ export const machine = z.strictObject({
 export const implementKinds = [
   'pallet-forks', 'bale-spear', 'rear-bale-spear', 'grapple', 'rotary-cutter', 'finish-mower', 'flail-mower',
   'tiller', 'box-blade', 'rear-blade', 'landscape-rake', 'disk', 'plough', 'cultivator', 'post-hole-digger',
-  'chipper', 'snow-blower', 'spreader', 'sprayer', 'ballast-box', 'wagon',
+  'chipper', 'snow-blower', 'spreader', 'sprayer', 'drag-harrow', 'disk-mower', 'baler', 'ballast-box', 'wagon',
 ] as const;
+
+export type ImplementKind = (typeof implementKinds)[number];
 
 export const implement = z.strictObject({
   id,
@@ -198,6 +213,10 @@ export const implement = z.strictObject({
   ptoPower: optional(measure('power')),
   ptoSpeed: optional(measure('rotation')),
   hydraulicFlow: optional(measure('flow')),
+  /** The thickest it takes: a branch, a hole. */
+  capacity: optional(measure('length')),
+  /** With its hopper or tank full. */
+  fullMass: optional(measure('mass')),
   attachmentInterface: optional(text),
   price: optional(money),
   labourHours,
@@ -255,7 +274,7 @@ const unit = z.strictObject({
   status: optional(z.enum(['available', 'held', 'sold'])),
 });
 
-const terms = z.strictObject({ guidance: text, privacy: optional(text) });
+const terms = z.strictObject({ guidance: text, privacy: optional(text), finance: optional(text) });
 
 export const catalogue = z.strictObject({
   format: z.literal(catalogueFormat),

@@ -1,11 +1,11 @@
 import type { Answers } from '../answers/answers.ts';
-import type { TaskId } from '../answers/schema.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { needsOfBudget } from './budget.ts';
 import { needsOfCarrying } from './carrying.ts';
 import { needsOfComfort } from './comfort.ts';
 import { needsOfCutting } from './cutting.ts';
 import { needsOfDigging } from './digging.ts';
+import { needsOfGround } from './ground.ts';
 import { needsOfHaul } from './haul.ts';
 import { needsOfLifting } from './lifting.ts';
 import { needsOfMowing } from './mowing.ts';
@@ -13,15 +13,12 @@ import type { Need, NotCleared } from './need.ts';
 import { needsOfOperator, notClearedByOperator } from './operator.ts';
 import { needsOfPlace } from './place.ts';
 import { needsOfSlope, notClearedBySlope } from './slope.ts';
+import { needsOfTowing } from './towing.ts';
+import { needsOfWorkingGround } from './working-ground.ts';
 
 const themes: readonly ((answers: Answers, book: RuleBook) => Need[])[] = [
   needsOfOperator, needsOfSlope, needsOfMowing, needsOfCutting, needsOfLifting, needsOfDigging,
-  needsOfCarrying, needsOfPlace, needsOfHaul, needsOfBudget, needsOfComfort,
-];
-
-/** The tasks that are reckoned; any other is said to be left to the dealer. */
-export const reckonedTasks: readonly TaskId[] = [
-  'mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement',
+  needsOfCarrying, needsOfWorkingGround, needsOfTowing, needsOfGround, needsOfPlace, needsOfHaul, needsOfBudget, needsOfComfort,
 ];
 
 /** Everything the answers demand of a machine. */

@@ -6,7 +6,7 @@ const gate = { must: true, safety: true, working: [] } as const;
 
 /** What goes on the buyer's own trailer stays within its payload, its deck and the tow rating. */
 export function needsOfHaul(answers: Answers): Need[] {
-  const { how, trailer = {}, towRating } = answers.haul ?? {};
+  const { how, trailer = {}, towRating, tongueRating } = answers.haul ?? {};
   if (how !== 'own-trailer') return [];
   const { gross, empty, deckWidth, deckLength } = trailer;
   return [
@@ -17,6 +17,10 @@ export function needsOfHaul(answers: Answers): Need[] {
     ...(towRating === undefined || empty === undefined ? [] : [{
       ...gate, id: 'haul.tow-rating', capability: 'trailer.tow-rating', atMost: towRating, trailer: empty,
       from: ['haul.towRating', 'haul.trailer.empty'], rule: 'haul.reserve',
+    } as const]),
+    ...(tongueRating === undefined || empty === undefined ? [] : [{
+      ...gate, id: 'haul.tongue', capability: 'trailer.tongue', atMost: tongueRating, trailer: empty,
+      from: ['haul.tongueRating', 'haul.trailer.empty'], rule: 'haul.tongue.least',
     } as const]),
     ...(deckWidth === undefined ? [] : [{
       ...gate, id: 'haul.deck-width', capability: 'trailer.deck-width', atMost: deckWidth,

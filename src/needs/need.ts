@@ -1,4 +1,5 @@
 import type { TaskId, comfortWishes } from '../answers/schema.ts';
+import type { ImplementKind } from '../catalogue/schema.ts';
 import type { RuleId } from '../trade/book.ts';
 import type { Working } from '../trade/working.ts';
 import type { Quantity } from '../units/quantity.ts';
@@ -6,29 +7,52 @@ import type { Quantity } from '../units/quantity.ts';
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
 
-export type Holder = 'pallet-forks' | 'bale-spear';
+/** What holds a load on the loader. */
+export type Holder = 'pallet-forks' | 'bale-spear' | 'grapple' | 'bucket';
 export type Growth = 'grass' | 'brush';
 export type Obstacles = 'open' | 'some' | 'many';
 export type Passage = 'gate' | 'door';
+export type Ground = 'firm' | 'soft' | 'wet';
+export type Soil = 'clay' | 'loam' | 'sand';
 
 /** A load on the loader: what holds it, what it weighs, its centre ahead of the pins. */
 export interface Lift {
+  task: TaskId;
   holder: Holder;
-  load: Mass;
+  /** Absent for a bucket: it takes as much of the material as it holds and the loader lifts. */
+  load?: Mass;
+  /** Density of what a bucket takes. */
+  bulk?: Quantity<'density'>;
   loadAhead: Length;
 }
+
+/** A load with a weight of its own. */
+export type WeighedLift = Lift & { load: Mass };
 
 /** What is asked of a machine, by the capability that answers it. */
 export type Demand =
   | { capability: 'loader.any' }
-  | ({ capability: 'loader.lift' } & Lift)
+  | ({ capability: 'loader.lift' } & WeighedLift)
   | { capability: 'loader.height'; atLeast: Length }
   | ({ capability: 'loader.rear-axle' } & Lift)
+  | { capability: 'loader.loose'; bulk: Quantity<'density'>; volume: Quantity<'volume'> }
+  | { capability: 'third-function' }
   | { capability: 'mower'; deck: 'belly' | 'rear' | 'either' }
   | { capability: 'mower.hours'; area: Quantity<'area'>; atMost?: Quantity<'time'>; obstacles: Obstacles }
   | { capability: 'rotary-cutter'; growth: Growth }
   | { capability: 'rotary-cutter.hours'; area: Quantity<'area'> }
   | { capability: 'backhoe'; atLeast?: Length }
+  /** An implement of one of these kinds, and a machine that turns, carries and holds it. */
+  | { capability: 'implement'; kinds: readonly ImplementKind[]; capacity?: Length }
+  /** With the implement of the task lifted, the front axle still steers and the rear one isn't overloaded. */
+  | { capability: 'implement.axles' }
+  | { capability: 'implement.pull'; ground: Ground; soil: Soil }
+  | { capability: 'implement.hours'; area: Quantity<'area'> }
+  | { capability: 'drawbar' }
+  | { capability: 'tow.mass'; towed: Mass; braked: boolean }
+  | { capability: 'tow.pull'; towed: Mass; grade: number; ground: Ground }
+  | { capability: 'tyres'; ground: Ground | undefined; lawn: boolean }
+  | { capability: 'ground-pressure'; bears: 'turf' | 'soft' | 'wet' }
   | { capability: 'hitch.lift'; load: Mass; behind: Length }
   | { capability: 'hitch.front-axle'; load: Mass; behind: Length }
   | { capability: 'width'; passage: Passage; atMost: Length }
@@ -37,9 +61,14 @@ export type Demand =
   | { capability: 'length'; atMost: Length }
   | { capability: 'trailer.payload'; atMost: Mass }
   | { capability: 'trailer.tow-rating'; atMost: Mass; trailer: Mass }
+  | { capability: 'trailer.tongue'; atMost: Mass; trailer: Mass }
   | { capability: 'trailer.deck-width'; atMost: Length }
   | { capability: 'trailer.deck-length'; atMost: Length }
   | { capability: 'price'; atMost: number; currency: string; includes?: readonly string[]; delivery?: Length }
+  | { capability: 'instalment'; atMost: number; currency: string }
+  | { capability: 'serviced' }
+  | { capability: 'noise'; day: Quantity<'time'> }
+  | { capability: 'vibration'; day: Quantity<'time'> }
   | { capability: 'cab'; heat: boolean; airConditioning: boolean }
   | { capability: 'transmission'; kinds: readonly string[] }
   | { capability: 'fitting'; wish: ComfortWish }
@@ -47,7 +76,7 @@ export type Demand =
   | { capability: 'seat-belt' }
   | { capability: 'exhaust.intact' }
   | { capability: 'recall' }
-  | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; carried: Length; lift?: Lift }
+  | { capability: 'slope.tip-angle'; slope: Quantity<'angle'>; carried: Length; lifts: readonly Lift[] }
   | { capability: 'slope.driven-wheels' };
 
 export type Capability = Demand['capability'];

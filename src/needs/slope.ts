@@ -4,15 +4,15 @@ import type { RuleBook } from '../trade/book.ts';
 import { slopeFromPercent } from '../trade/formulas/slope-from-percent.ts';
 import { atMost } from '../units/compare.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { heaviestLift } from './lifting.ts';
+import { liftsOf, loaderTasks } from './lifting.ts';
 import type { Need, NotCleared } from './need.ts';
 
-const loaderTasks: readonly TaskId[] = ['lift-bales', 'lift-pallets', 'move-loose', 'handle-logs'];
 const mowingTasks: readonly TaskId[] = ['mow-lawn', 'cut-rough'];
+const towingTasks: readonly TaskId[] = ['tow-wagon'];
 const from = ['land.slope'];
 
 /** The steepest ground [rad]; undefined where unsaid, `unbounded` where "steep" was said without a figure. */
-function steepest(answers: Answers, book: RuleBook): Quantity<'angle'> | 'unbounded' | undefined {
+export function steepest(answers: Answers, book: RuleBook): Quantity<'angle'> | 'unbounded' | undefined {
   const said = answers.land?.slope;
   if (said === undefined) return undefined;
   if (said === 'steep') return 'unbounded';
@@ -31,13 +31,12 @@ export function needsOfSlope(answers: Answers, book: RuleBook): Need[] {
   const slope = steepest(answers, book);
   if (slope === undefined || (slope !== 'unbounded' && atMost(slope, book.value('slope.flat')))) return [];
   const gate = { must: true, safety: true, from, working: [] } as const;
-  const lift = heaviestLift(answers, book);
   const withLoader = asked(answers, loaderTasks).length > 0;
   return [
     ...(withLoader ? [{ ...gate, id: 'slope.driven-wheels', capability: 'slope.driven-wheels', rule: 'slope.limit' } as const] : []),
     ...(slope === 'unbounded' ? [] : [{
       ...gate, id: 'slope.tip-angle', capability: 'slope.tip-angle', rule: 'slope.margin', slope,
-      carried: book.value('slope.carried-load') as Quantity<'length'>, ...(lift && { lift }),
+      carried: book.value('slope.carried-load') as Quantity<'length'>, lifts: liftsOf(answers, book),
     } as const]),
   ];
 }
@@ -45,7 +44,7 @@ export function needsOfSlope(answers: Answers, book: RuleBook): Need[] {
 /** Which tasks don't count as cleared because of the slope, said or unsaid. */
 export function notClearedBySlope(answers: Answers, book: RuleBook): NotCleared[] {
   const slope = steepest(answers, book);
-  const tasks = asked(answers, [...mowingTasks, ...loaderTasks]);
+  const tasks = asked(answers, [...mowingTasks, ...loaderTasks, ...towingTasks]);
   const all = answers.tasks?.map(({ task }) => task) ?? [];
   if (slope === undefined) return [{ id: 'slope.unsaid', tasks: all, from }];
   if (slope === 'unbounded') return [{ id: 'slope.steep-unsaid', tasks: all, from, rule: 'slope.limit' }];

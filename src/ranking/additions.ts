@@ -1,7 +1,7 @@
 import { byCodeUnit } from '../units/compare.ts';
 import type { Need } from '../needs/need.ts';
 import type { Addition } from './addition.ts';
-import type { Build, Tool } from './build.ts';
+import { isHolder, type Build, type Tool } from './build.ts';
 import type { Have } from './candidate.ts';
 import type { Judged } from './verdict.ts';
 
@@ -38,7 +38,9 @@ const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) =>
 export function additionsOf(build: Build, judged: readonly Judged[], needs: readonly Need[]): Addition[] {
   const wantedBy = (...prefixes: string[]) =>
     needs.flatMap(({ id, capability }) => (prefixes.some((prefix) => capability.startsWith(prefix)) ? [id] : []));
-  const { loader, mower, cab, backhoe, forks, spear, cutter, machine } = build;
+  const { loader, mower, cab, backhoe, tools = {}, machine } = build;
+  // What holds a load is for the needs of that load; what hangs behind, for all that its task asks of it.
+  const servedBy = (task: string, each: Tool) => needs.flatMap((need) => (need.task === task && (!isHolder(each) || 'holder' in need) ? [need.id] : []));
   const chosen: Addition[] = [
     ...(loader ? added('loader', loader.have, loader.part, wantedBy('loader.')) : []),
     ...(mower?.kind === 'belly' ? added('deck', mower.deck.have, mower.deck.part, wantedBy('mower')) : []),
@@ -46,9 +48,7 @@ export function additionsOf(build: Build, judged: readonly Judged[], needs: read
     ...(backhoe ? added('backhoe', backhoe.have, backhoe.part, wantedBy('backhoe')) : []),
     ...(cab ? added('cab', cab.have, cab.part, wantedBy('cab')) : []),
     ...tool(mower?.kind === 'rear' ? mower.mower : undefined, build, wantedBy('mower')),
-    ...tool(cutter, build, wantedBy('rotary-cutter')),
-    ...tool(forks, build, needs.flatMap((need) => ('holder' in need && need.holder === 'pallet-forks' ? [need.id] : []))),
-    ...tool(spear, build, needs.flatMap((need) => ('holder' in need && need.holder === 'bale-spear' ? [need.id] : []))),
+    ...Object.entries(tools).sort(([a], [b]) => byCodeUnit(a, b)).flatMap(([task, each]) => tool(each, build, servedBy(task, each))),
   ];
   const found = judged.flatMap(({ verdict }) => verdict.additions ?? []);
   const merged = new Map<string, Addition>();

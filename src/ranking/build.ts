@@ -1,4 +1,6 @@
+import type { TaskId } from '../answers/schema.ts';
 import type { Backhoe, Cab, Deck, Implement, Loader } from '../catalogue/catalogue.ts';
+import { byCodeUnit } from '../units/compare.ts';
 import type { Candidate, Have } from './candidate.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -24,9 +26,8 @@ export interface Build extends Candidate {
   mower?: Mower;
   backhoe?: Fitted<Backhoe>;
   cab?: Fitted<Cab>;
-  cutter?: Tool;
-  forks?: Tool;
-  spear?: Tool;
+  /** The implement each task is done with: on the hitch, or on the loader to hold its load. */
+  tools?: Readonly<Partial<Record<TaskId, Tool>>>;
   /** Ids of wishes this build goes without, though they could be met. */
   leftOut?: readonly string[];
   /** Wishes that nothing there is to buy would meet, by id, with what came nearest: nothing is bought for them. */
@@ -34,8 +35,18 @@ export interface Build extends Candidate {
 }
 
 /** The ids of what was chosen, to order builds that are alike in all else: never by their place in a file. */
-export const keyOf = ({ loader, mower, cutter, forks, spear, cab }: Partial<Build>) =>
+export const keyOf = ({ loader, mower, tools = {}, cab }: Partial<Build>) =>
   [
     loader?.part.id, mower?.kind === 'belly' ? mower.deck.part.id : mower?.mower.implement.id,
-    cutter?.implement.id, forks?.implement.id, spear?.implement.id, cab?.part.id,
+    ...Object.entries(tools).sort(([a], [b]) => byCodeUnit(a, b)).map(([, tool]) => tool.implement.id), cab?.part.id,
   ].join(' ');
+
+/** Whether a tool goes on the loader and not behind. */
+export const isHolder = ({ implement: { kind } }: Tool) => kind === 'pallet-forks' || kind === 'bale-spear' || kind === 'grapple';
+
+/** What hangs behind for a task: an implement on the hitch, or the mower there. */
+export function hungFor(task: TaskId, { mower, tools }: Build): Tool | undefined {
+  if (task === 'mow-lawn') return mower?.kind === 'rear' ? mower.mower : undefined;
+  const tool = tools?.[task];
+  return tool && !isHolder(tool) ? tool : undefined;
+}

@@ -4,9 +4,9 @@ import { additionsOf } from './additions.ts';
 import type { Addition } from './addition.ts';
 import { keyOf, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
-import { isPriceNeed, judge } from './judge.ts';
-import { buildsOf } from './options.ts';
-import { judgePrice, packagePrice, type PackagePrice } from './price.ts';
+import { isMoneyNeed, isPriceNeed, judge } from './judge.ts';
+import { buildsOf, isOfTheWhole, type Scope } from './options.ts';
+import { judgeMoney, packagePrice, type PackagePrice } from './price.ts';
 import { isFailedGate, isOpenGate, isOpenMust, type Judged } from './verdict.ts';
 
 export type Standing = 'stands' | 'ask' | 'ruled-out';
@@ -21,11 +21,11 @@ export interface Evaluation {
 }
 
 function evaluateBuild(build: Build, needs: readonly Need[], world: World): Evaluation {
-  const physical = needs.flatMap((need) => (isPriceNeed(need) ? [] : [{ need, verdict: build.unmet?.[need.id] ?? judge(need, build, world) }]));
+  const physical = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [{ need, verdict: build.unmet?.[need.id] ?? judge(need, build, world) }]));
   const additions = additionsOf(build, physical, needs);
   const limit = needs.find(isPriceNeed);
   const price = packagePrice(build, additions, limit, world);
-  const judged = limit ? [...physical, { need: limit, verdict: judgePrice(limit, price, world) }] : physical;
+  const judged = [...physical, ...needs.filter(isMoneyNeed).map((need) => ({ need, verdict: judgeMoney(need, price, world) }))];
   const standing = judged.some(isFailedGate) ? 'ruled-out' : judged.some(isOpenGate) ? 'ask' : 'stands';
   return { build, judged, additions, price, standing };
 }
@@ -45,7 +45,15 @@ function compare(a: Evaluation, b: Evaluation): number {
     || byCodeUnit(keyOf(a.build), keyOf(b.build));
 }
 
-/** The best way to make a candidate serve. */
+/**
+ * The best way to make a candidate serve. A wish that could be met is left out only where a must of the
+ * whole, such as its price or its mass on the trailer, fails with it.
+ */
 export function evaluate(candidate: Candidate, needs: readonly Need[], world: World): Evaluation {
-  return buildsOf(candidate, needs, world).map((build) => evaluateBuild(build, needs, world)).sort(compare)[0]!;
+  const best = (scope: Scope) => buildsOf(candidate, needs, world, scope).map((build) => evaluateBuild(build, needs, world)).sort(compare)[0]!;
+  const whole = best('all-wishes');
+  const hinders = (judged: Judged) => (isFailedGate(judged) || isOpenMust(judged)) && isOfTheWhole(judged.need, needs);
+  if (!whole.judged.some(hinders)) return whole;
+  const lean = best('leaving-out');
+  return compare(lean, whole) < 0 ? lean : whole;
 }

@@ -4,29 +4,43 @@ import type { World } from './candidate.ts';
 import { judgeBackhoe } from './judges/backhoe.ts';
 import { judgeCutter, judgeCutterHours } from './judges/cutter.ts';
 import { judgeCab, judgeFitting, judgeTransmission } from './judges/fittings.ts';
-import { judgePayload, judgeTowRating } from './judges/haul.ts';
-import { judgeFrontAxle, judgeHitchLift } from './judges/hitch.ts';
-import { judgeAnyLoader, judgeLoaderHeight, judgeLoaderLift, judgeRearAxle } from './judges/loader.ts';
+import { judgeGroundPressure, judgeTyres } from './judges/ground.ts';
+import { judgePayload, judgeTongue, judgeTowRating } from './judges/haul.ts';
+import { judgeFrontAxle, judgeHitchLift, judgeImplementAxles } from './judges/hitch.ts';
+import { judgeImplement, judgeImplementHours, judgePull } from './judges/implement.ts';
+import { judgeAnyLoader, judgeLoaderHeight, judgeLoaderLift, judgeLoose, judgeRearAxle, judgeThirdFunction } from './judges/loader.ts';
 import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
-import { judgeExhaustIntact, judgeRecall, judgeRops, judgeSeatBelt } from './judges/operator.ts';
+import { judgeExhaustIntact, judgeNoise, judgeRecall, judgeRops, judgeSeatBelt, judgeServiced, judgeVibration } from './judges/operator.ts';
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
 import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
+import { judgeDrawbar, judgeTowMass, judgeTowPull } from './judges/towing.ts';
 import type { Verdict } from './verdict.ts';
 import type { Judge } from './judges/judging.ts';
 
-/** The price is judged last, when all additions are known. */
-type Judged = Exclude<Capability, 'price'>;
+/** Money is judged last, when all additions are known. */
+type Judged = Exclude<Capability, 'price' | 'instalment'>;
 
 const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   'loader.any': judgeAnyLoader,
   'loader.lift': judgeLoaderLift,
   'loader.height': judgeLoaderHeight,
   'loader.rear-axle': judgeRearAxle,
+  'loader.loose': judgeLoose,
+  'third-function': judgeThirdFunction,
   mower: judgeMower,
   'mower.hours': judgeMowerHours,
   'rotary-cutter': judgeCutter,
   'rotary-cutter.hours': judgeCutterHours,
   backhoe: judgeBackhoe,
+  implement: judgeImplement,
+  'implement.axles': judgeImplementAxles,
+  'implement.pull': judgePull,
+  'implement.hours': judgeImplementHours,
+  drawbar: judgeDrawbar,
+  'tow.mass': judgeTowMass,
+  'tow.pull': judgeTowPull,
+  tyres: judgeTyres,
+  'ground-pressure': judgeGroundPressure,
   'hitch.lift': judgeHitchLift,
   'hitch.front-axle': judgeFrontAxle,
   width: judgeWidth,
@@ -35,11 +49,15 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   length: judgeLength,
   'trailer.payload': judgePayload,
   'trailer.tow-rating': judgeTowRating,
+  'trailer.tongue': judgeTongue,
   'trailer.deck-width': judgeDeckWidth,
   'trailer.deck-length': judgeDeckLength,
   cab: judgeCab,
   transmission: judgeTransmission,
   fitting: judgeFitting,
+  noise: judgeNoise,
+  vibration: judgeVibration,
+  serviced: judgeServiced,
   rops: judgeRops,
   'seat-belt': judgeSeatBelt,
   'exhaust.intact': judgeExhaustIntact,
@@ -48,8 +66,9 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   'slope.driven-wheels': judgeDrivenWheels,
 };
 
-/** Judges any need but the price on a build. */
+/** Judges any need but those of money on a build. */
 export const judge = (need: Need & DemandOf<Judged>, build: Build, world: World): Verdict =>
   (judges[need.capability] as Judge<typeof need>)(need, build, world);
 
 export const isPriceNeed = (need: Need): need is Need & DemandOf<'price'> => need.capability === 'price';
+export const isMoneyNeed = (need: Need): need is Need & DemandOf<'price' | 'instalment'> => isPriceNeed(need) || need.capability === 'instalment';

@@ -1,5 +1,5 @@
 import type { Quantity } from '../units/quantity.ts';
-import type { Build } from './build.ts';
+import { isHolder, type Build } from './build.ts';
 import type { Spec } from './verdict.ts';
 
 type Mass = Quantity<'mass'>;
@@ -8,7 +8,7 @@ type Mass = Quantity<'mass'>;
  * Masses [kg] of a build by part: the machine, what is on it and the implements chosen, and those
  * that are not known. Only one thing at a time hangs behind, backhoe or implement: the heaviest counts.
  */
-export function massParts({ machine, unit, loader, mower, backhoe, cab, cutter, spear, forks }: Build): {
+export function massParts({ machine, unit, loader, mower, backhoe, cab, tools = {} }: Build): {
   parts: Record<string, Mass>;
   missing: Spec[];
 } {
@@ -28,12 +28,20 @@ export function massParts({ machine, unit, loader, mower, backhoe, cab, cutter, 
     const { decks = [] } = machine;
     add('deck', (decks.find(({ id }) => id === unit.deck) ?? (decks.length === 1 ? decks[0] : undefined))?.mass, 'decks.mass');
   }
-  const hung = [mower?.kind === 'rear' ? mower.mower.implement : undefined, cutter?.implement, backhoe?.part].flatMap((part) => part ?? []);
+  if (unit?.tyres?.liquid === true) {
+    const filled = (machine.tyres ?? []).filter(({ type }) => unit.tyres?.type === undefined || type === unit.tyres.type);
+    const fills = filled.flatMap(({ fillMass }) => fillMass ?? []);
+    add('tyreFill', fills.length === filled.length && fills.length > 0 ? (Math.max(...fills) as Mass) : undefined, 'tyres.fillMass');
+  }
+  const all = Object.values(tools);
+  const hung = [
+    mower?.kind === 'rear' ? mower.mower.implement : undefined, ...all.filter((tool) => !isHolder(tool)).map(({ implement }) => implement), backhoe?.part,
+  ].flatMap((part) => part ?? []);
   const unweighed = hung.find(({ mass }) => mass === undefined);
   const heaviest = Math.max(0, ...hung.flatMap(({ mass }) => mass ?? []));
   if (unweighed) missing.push(backhoe && backhoe.part.mass === undefined ? 'backhoe.mass' : 'implements.mass');
   else if (heaviest > 0) parts.hung = heaviest as Mass;
-  const holders = [spear, forks].flatMap((tool) => (tool ? [tool.implement.mass] : []));
+  const holders = all.filter(isHolder).map(({ implement }) => implement.mass);
   if (holders.includes(undefined)) missing.push('implements.mass');
   else if (holders.length > 0) parts.attachment = Math.max(...holders.map((mass) => mass!)) as Mass;
   return { parts, missing };

@@ -1,10 +1,13 @@
-import type { Deck, Implement } from '../catalogue/catalogue.ts';
-import type { ComfortWish, Holder, Need } from '../needs/need.ts';
+import type { TaskId } from '../answers/schema.ts';
+import type { Deck } from '../catalogue/catalogue.ts';
+import type { ImplementKind } from '../catalogue/schema.ts';
+import type { ComfortWish, Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
+import type { Addition } from './addition.ts';
 import { additionsOf } from './additions.ts';
 import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
 import { have, inYears, type Candidate, type Have, type World } from './candidate.ts';
-import { isPriceNeed, judge } from './judge.ts';
+import { isMoneyNeed, judge } from './judge.ts';
 import { massParts, totalOf } from './mass.ts';
 import { costOf } from './price.ts';
 import { isFailedGate, isOpenMust, worst, type Judged, type Verdict } from './verdict.ts';
@@ -34,14 +37,17 @@ function orWithout<T>(options: readonly T[], needs: readonly Need[], chosen: (ea
 const joined = <B extends Option>(build: B, option: Option): B => {
   const leftOut = [...(build.leftOut ?? []), ...(option.leftOut ?? [])];
   const unmet = { ...build.unmet, ...option.unmet };
-  return { ...build, ...option, ...(leftOut.length > 0 && { leftOut }), ...(Object.keys(unmet).length > 0 && { unmet }) };
+  const tools = { ...build.tools, ...option.tools };
+  return { ...build, ...option, ...(Object.keys(tools).length > 0 && { tools }), ...(leftOut.length > 0 && { leftOut }), ...(Object.keys(unmet).length > 0 && { unmet }) };
 };
 
-/** Implements of a kind: the buyer's own, which cost him nothing more, and what the dealer sells. */
-const toolsOf = (kind: Implement['kind'], { owned, implements: sold }: World): Tool[] => [
-  ...owned.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: true })),
-  ...sold.filter((each) => each.kind === kind).map((implement) => ({ implement, owned: false })),
+/** Implements of some kinds: the buyer's own, which cost him nothing more, and what the dealer sells. */
+const toolsOf = (kinds: readonly ImplementKind[], { owned, implements: sold }: World): Tool[] => [
+  ...owned.filter(({ kind }) => kind && kinds.includes(kind)).map((implement) => ({ implement, owned: true })),
+  ...sold.filter(({ kind }) => kinds.includes(kind)).map((implement) => ({ implement, owned: false })),
 ];
+
+const withTool = (task: TaskId) => (tool: Tool): Option => ({ tools: { [task]: tool } });
 
 function loadersOf(candidate: Candidate, { asOfYear }: World): Fitted<NonNullable<Build['loader']>['part']>[] {
   const { machine, unit } = candidate;
@@ -52,27 +58,50 @@ function loadersOf(candidate: Candidate, { asOfYear }: World): Fitted<NonNullabl
   });
 }
 
-/** What may hold a load: the implements there are, else one to be asked for; nothing where nobody asked. */
-function holdersOf(holder: Holder, chosen: (tool: Tool) => Option, needs: readonly Need[], world: World): Option[] {
-  const asking = needs.filter((need) => need.capability === 'loader.lift' && need.holder === holder);
-  if (asking.length === 0) return [{}];
-  const tools = toolsOf(holder, world);
-  return orWithout(tools.length > 0 ? tools : [{ implement: { kind: holder }, owned: false }], asking, chosen);
+/** Whether a bale may ride behind: nobody asked to have it stacked. */
+const mayRide = (task: TaskId | undefined, needs: readonly Need[]) =>
+  task === 'lift-bales' && !needs.some((need) => need.task === task && need.capability === 'loader.height');
+
+const riding = (task: TaskId, needs: readonly Need[], world: World): Option[] =>
+  (mayRide(task, needs) ? toolsOf(['rear-bale-spear'], world).map(withTool(task)) : []);
+
+type LiftNeed = Extract<Need, { capability: 'loader.lift' }>;
+const isLift = (need: Need): need is LiftNeed => need.capability === 'loader.lift';
+
+/** What may hold a load on the loader: the implements there are, else one to be asked for. */
+function holdersOf({ holder }: LiftNeed, world: World): Tool[] {
+  if (holder === 'bucket') return [];
+  const tools = toolsOf([holder], world);
+  return tools.length > 0 ? tools : [{ implement: { kind: holder }, owned: false }];
+}
+
+/** For each load that somebody weighed what holds it; on a machine without a loader only what rides behind. */
+function holding(loader: Option, needs: readonly Need[], world: World): Option[] {
+  return needs.filter(isLift).reduce<Option[]>((chosen, need) => {
+    const behind = riding(need.task, needs, world);
+    const onIt = loader.loader ? holdersOf(need, world).map(withTool(need.task)) : [];
+    const own = needs.filter((each) => each.id === need.id);
+    const all = [...onIt, ...behind];
+    const options = need.must || all.length === 0 ? (all.length > 0 ? all : [{}]) : [{ leftOut: idsOf(own) }, ...all];
+    return chosen.flatMap((each) => options.map((option) => joined(each, option)));
+  }, [loader]);
 }
 
 const lifting: Slot = {
-  serves: (need) => need.capability.startsWith('loader.') || isWish(need, 'loaderOff', 'levelLift'),
+  serves: (need) => need.capability.startsWith('loader.') || need.capability === 'third-function' || isWish(need, 'loaderOff', 'levelLift'),
   options(candidate, needs, world) {
     const own = needs.filter(lifting.serves);
+    const asks = own.filter(({ capability }) => capability.startsWith('loader.'));
     const all = loadersOf(candidate, world);
     const onIt = all.filter(({ have: state }) => state === 'has' || candidate.unit?.fitted?.loader === true);
     const chosen = (loader: (typeof all)[number]): Option => ({ loader });
     // A loader nobody asked for is taken along where it is on the machine, and never bought.
     const [first] = [...onIt].sort((a, b) => byCodeUnit(a.part.id, b.part.id));
-    const loaders = own.length === 0 ? [first ? chosen(first) : {}] : onIt.length > 0 ? all.map(chosen) : orWithout(all, own, chosen);
-    const forks = holdersOf('pallet-forks', (tool) => ({ forks: tool }), needs, world);
-    const spears = holdersOf('bale-spear', (tool) => ({ spear: tool }), needs, world);
-    return loaders.flatMap((loader) => (loader.loader ? forks.flatMap((each) => spears.map((other) => joined(joined(loader, each), other))) : [loader]));
+    const onlyRides = asks.length > 0 && asks.every(({ task }) => mayRide(task, needs));
+    const loaders = own.length === 0 ? [first ? chosen(first) : {}]
+      : onIt.length > 0 ? all.map(chosen)
+        : [...(onlyRides && all.length > 0 ? [{}] : []), ...orWithout(all, own, chosen)];
+    return loaders.flatMap((loader) => holding(loader, needs, world));
   },
 };
 
@@ -98,16 +127,8 @@ const mowing: Slot = {
     const need = needs.find((each) => each.capability === 'mower');
     if (need?.capability !== 'mower') return [{}];
     const belly = need.deck === 'rear' ? [] : bellyMowers(candidate, world);
-    const rear = need.deck === 'belly' ? [] : toolsOf('finish-mower', world).map((mower): Mower => ({ kind: 'rear', mower }));
+    const rear = need.deck === 'belly' ? [] : toolsOf(['finish-mower'], world).map((mower): Mower => ({ kind: 'rear', mower }));
     return orWithout([...belly, ...rear], needs.filter(mowing.serves), (mower) => ({ mower }));
-  },
-};
-
-const cutting: Slot = {
-  serves: (need) => need.capability === 'rotary-cutter',
-  options(_candidate, needs, world) {
-    const own = needs.filter(cutting.serves);
-    return own.length === 0 ? [{}] : orWithout(toolsOf('rotary-cutter', world), own, (cutter) => ({ cutter }));
   },
 };
 
@@ -140,44 +161,80 @@ const shelter: Slot = {
   },
 };
 
-const slots: readonly Slot[] = [lifting, mowing, cutting, digging, shelter];
+type WorkNeed = Extract<Need, { capability: 'implement' | 'rotary-cutter' }>;
+const isWork = (need: Need): need is WorkNeed => need.capability === 'implement' || need.capability === 'rotary-cutter';
+
+/** A job with an implement behind: one of the kinds that do it. */
+function working(need: WorkNeed): Slot {
+  const task = need.task!;
+  const kinds = need.capability === 'implement' ? need.kinds : (['rotary-cutter', 'flail-mower'] as const);
+  const slot: Slot = {
+    // The axles wait for the whole build: a loader in front weighs against what hangs behind.
+    serves: (each) => each.task === task && (isWork(each) || each.capability === 'implement.pull'),
+    options: (_candidate, needs, world) => orWithout(toolsOf(kinds, world), needs.filter(slot.serves), withTool(task)),
+  };
+  return slot;
+}
+
+const slotsFor = (needs: readonly Need[]): readonly Slot[] => [lifting, mowing, ...needs.filter(isWork).map(working), digging, shelter];
 
 interface Standing {
   option: Option;
   judged: readonly Judged[];
   failedGates: number;
   openMusts: number;
-  /** What may count against an option elsewhere: wishes not met, price, mass, width. */
   costs: readonly number[];
+  /** Ids of implements another job may use as well, so that they cost only once. */
+  shared: readonly string[];
+}
+
+const heaviest = (additions: readonly Addition[], what: Addition['what']) =>
+  Math.max(0, ...additions.map((each) => (each.what === what ? (each.mass ?? 0) : 0)));
+
+/**
+ * What may count against a build elsewhere: wishes not met, price, mass, width. Ballast is bought once for
+ * all that ask for it, the heaviest: so it counts by its mass and not by its price.
+ */
+function costsOf(build: Build, judged: readonly Judged[], needs: readonly Need[], { dealer }: World): number[] {
+  const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
+  const additions = additionsOf(build, judged, needs);
+  const bought = additions.filter(({ what }) => what !== 'rear-ballast' && what !== 'front-ballast');
+  const { parts, missing } = massParts(build);
+  return [
+    count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
+    count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
+    costOf(bought, dealer),
+    bought.filter(({ price }) => price === undefined).length,
+    heaviest(additions, 'rear-ballast'),
+    heaviest(additions, 'front-ballast'),
+    totalOf(parts),
+    missing.length,
+    build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
+    build.cab ? 1 : 0,
+  ];
+}
+
+/** Implements that more than one of the buyer's jobs may be done with. */
+function sharedIn({ tools = {} }: Option, needs: readonly Need[]): string[] {
+  const kinds = needs.flatMap((need) => (need.capability === 'implement' ? need.kinds : []));
+  return Object.values(tools).flatMap(({ implement: { id, kind } }) =>
+    (id !== undefined && kind !== undefined && kinds.filter((each) => each === kind).length > 1 ? [id] : []));
 }
 
 function standingOf(option: Option, candidate: Candidate, needs: readonly Need[], own: readonly Need[], world: World): Standing {
   const build = { ...candidate, ...option };
-  const judged = own.flatMap((need): Judged[] => (isPriceNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
+  const judged = own.flatMap((need): Judged[] => (isMoneyNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
   const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
-  const additions = additionsOf(build, judged, needs);
-  const { parts, missing } = massParts(build);
   return {
-    option,
-    judged,
-    failedGates: count(isFailedGate),
-    openMusts: count(isOpenMust),
-    costs: [
-      count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
-      count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
-      costOf(additions, world.dealer),
-      additions.filter(({ price }) => price === undefined).length,
-      totalOf(parts),
-      missing.length,
-      build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
-      build.cab ? 1 : 0,
-    ],
+    option, judged, failedGates: count(isFailedGate), openMusts: count(isOpenMust),
+    costs: costsOf(build, judged, needs, world), shared: sharedIn(option, needs),
   };
 }
 
 /** Whether one option is nowhere worse than another, and somewhere better; of two alike the first by id. */
 const beats = (a: Standing, b: Standing) =>
-  a.costs.every((cost, index) => cost <= b.costs[index]!)
+  b.shared.every((id) => a.shared.includes(id))
+  && a.costs.every((cost, index) => cost <= b.costs[index]!)
   && (a.costs.some((cost, index) => cost < b.costs[index]!) || byCodeUnit(keyOf(a.option), keyOf(b.option)) < 0);
 
 /**
@@ -196,27 +253,65 @@ function leavingOut(option: Option, all: readonly Standing[]): Option {
   return { ...rest, ...(gone.length > 0 && { leftOut: gone }), ...(unmet.length > 0 && { unmet: Object.fromEntries(unmet) }) };
 }
 
+/** Whether wishes that could be met may be left out, for the sake of a must elsewhere. */
+export type Scope = 'all-wishes' | 'leaving-out';
+
 /**
- * The options of a slot worth trying: those that meet its gates best, less those another beats in every
- * way that counts beyond the slot.
+ * The options of a slot worth trying: those that meet its gates best, and its wishes if none is to be left
+ * out, less those another beats in every way that counts beyond the slot.
  */
-function worthTrying(options: Option[], candidate: Candidate, needs: readonly Need[], slot: Slot, world: World): Option[] {
-  if (options.length <= 1) return options;
+function worthTrying(options: Option[], candidate: Candidate, needs: readonly Need[], slot: Slot, world: World, scope: Scope): Standing[] {
+  if (options.length === 1) return [{ option: options[0]!, judged: [], failedGates: 0, openMusts: 0, costs: [], shared: [] }];
   const own = needs.filter(slot.serves);
   const all = options.map((option) => standingOf(option, candidate, needs, own, world));
   const least = Math.min(...all.map(({ failedGates }) => failedGates));
   const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openMusts }) => openMusts));
-  const top = all.filter(({ failedGates, openMusts }) => failedGates === least && openMusts === fewest);
-  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map(({ option }) => leavingOut(option, all));
+  const gated = all.filter(({ failedGates, openMusts }) => failedGates === least && openMusts === fewest);
+  const met = Math.min(...gated.map(({ costs: [wishesFailed = 0] }) => wishesFailed));
+  const top = scope === 'leaving-out' ? gated : gated.filter(({ costs: [wishesFailed = 0] }) => wishesFailed === met);
+  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map((each) => ({ ...each, option: leavingOut(each.option, all) }));
+}
+
+/** Whether a need waits for the whole build: no choice in one place settles it. */
+export const isOfTheWhole = (need: Need, needs: readonly Need[]) => !slotsFor(needs).some(({ serves }) => serves(need));
+
+/** Needs that hang on the machine itself, whatever is added to it. */
+const ofTheMachine: readonly Need['capability'][] = [
+  'rops', 'seat-belt', 'exhaust.intact', 'recall', 'drawbar', 'tow.mass', 'tow.pull', 'hitch.lift', 'transmission', 'slope.driven-wheels',
+];
+
+/**
+ * Whether a failed gate could be met were some needs not asked: by another choice in a place they share, or
+ * by a package that is lighter, cheaper or narrower without them. Sound, not sharp: where it says no, the
+ * gate fails still.
+ */
+export function hangsOn(gate: Need, dropped: readonly Need[], needs: readonly Need[]): boolean {
+  if (dropped.includes(gate)) return true;
+  const places = slotsFor(needs).filter(({ serves }) => serves(gate));
+  return places.length === 0
+    ? !ofTheMachine.includes(gate.capability)
+    : places.some(({ serves }) => dropped.some(serves));
 }
 
 /**
  * Every build of a candidate worth comparing: for each slot the options worth trying, in all combinations,
- * since mass, size and price add up across slots.
+ * since mass, size and price add up across slots. What another combination beats so far it still beats
+ * with the same added to both, so it is dropped on the way.
  */
-export function buildsOf(candidate: Candidate, needs: readonly Need[], world: World): Build[] {
-  return slots.reduce<Build[]>((builds, slot) => {
-    const options = worthTrying(slot.options(candidate, needs, world), candidate, needs, slot, world);
-    return builds.flatMap((build) => options.map((option) => joined(build, option)));
-  }, [candidate]);
+export function buildsOf(candidate: Candidate, needs: readonly Need[], world: World, scope: Scope): Build[] {
+  const start: Standing[] = [{ option: {}, judged: [], failedGates: 0, openMusts: 0, costs: [], shared: [] }];
+  const all = slotsFor(needs).reduce((sofar, slot) => {
+    const options = worthTrying(slot.options(candidate, needs, world), candidate, needs, slot, world, scope);
+    const together = sofar.flatMap((each) => options.map((other) => {
+      const judged = [...each.judged, ...other.judged];
+      const option = joined(each.option, other.option);
+      return { ...other, option, judged, costs: [] };
+    }));
+    if (options.length === 1 || together.length < 2) return together;
+    const weighed = together.map((each) => ({
+      ...each, costs: costsOf({ ...candidate, ...each.option }, each.judged, needs, world), shared: sharedIn(each.option, needs),
+    }));
+    return weighed.filter((each) => !weighed.some((other) => other !== each && beats(other, each)));
+  }, start);
+  return all.map(({ option }) => ({ ...candidate, ...option }));
 }

@@ -1,4 +1,6 @@
 import type { Need, DemandOf } from '../needs/need.ts';
+import { instalment } from '../trade/formulas/instalments.ts';
+import { isRefusal } from '../trade/working.ts';
 import { atMost } from '../units/compare.ts';
 import type { Addition } from './addition.ts';
 import type { Build } from './build.ts';
@@ -47,10 +49,34 @@ export function packagePrice(
 }
 
 /** The limit against the lowest price the package can have: over it is over it, whatever must be asked. */
-export function judgePrice(need: Need & DemandOf<'price'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
+function judgePrice(need: Need & DemandOf<'price'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
   if (need.currency !== dealer.currency) return unknown('dealer.currency');
   if (!price) return unknown('price');
   const figures = { has: price.low, wants: need.atMost, unit: 'money', bound: 'at-most' } as const;
   if (!atMost(price.low, need.atMost)) return failed(figures);
   return price.unpriced.length > 0 ? { ...unknown('additions.price'), ...figures } : met(figures);
 }
+
+/**
+ * The lowest instalment of the dealer's own terms against what the buyer would pay a month. Told only with
+ * deposit, months and rate, and outside the United States only where the dealer gave his own words for it.
+ */
+function judgeInstalment(need: Need & DemandOf<'instalment'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
+  if (need.currency !== dealer.currency) return unknown('dealer.currency');
+  const allowed = dealer.currency === 'USD' || Object.values(dealer.terms ?? {}).some(({ finance }) => finance !== undefined);
+  if (!allowed || !dealer.finance || dealer.finance.length === 0) return unknown('dealer.finance');
+  if (!price) return unknown('price');
+  const verdicts = dealer.finance.flatMap(({ annualRate, months, depositShare }): Verdict[] => {
+    const working = instalment(price.low * (1 - depositShare), annualRate, months);
+    if (isRefusal(working)) return [];
+    const figures = { has: working.result.value, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [working] } as const;
+    const loan = { deposit: price.low * depositShare, months, rate: annualRate };
+    return [{ ...(atMost(figures.has, need.atMost) ? met(figures) : failed(figures)), loan }];
+  }).sort((a, b) => a.has! - b.has!);
+  const [least] = verdicts;
+  if (!least) return unknown('dealer.finance');
+  return least.outcome === 'met' && price.unpriced.length > 0 ? { ...least, ...unknown('additions.price') } : least;
+}
+
+export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, price: PackagePrice | undefined, world: World): Verdict =>
+  (need.capability === 'price' ? judgePrice(need, price, world) : judgeInstalment(need, price, world));

@@ -2,14 +2,15 @@ import type { Answers } from '../answers/answers.ts';
 import { taskOf } from '../answers/answers.ts';
 import { criteria, type Criterion } from '../answers/schema.ts';
 import type { FigureId } from '../trade/book.ts';
-import { remainingValue } from '../trade/formulas/remaining-value.ts';
 import type { Capability, Need } from '../needs/need.ts';
 import type { Working } from '../trade/working.ts';
 import type { World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
+import { keptOver } from './kept-value.ts';
 import { massParts, totalOf } from './mass.ts';
 import type { Spec, Verdict } from './verdict.ts';
 import { widthsOverTyres } from './judges/tool.ts';
+import { yearlyHours } from './yearly-hours.ts';
 
 /** What a criterion is worth to the buyer, 0 to 1, with the figure it was read from. */
 export interface Value {
@@ -33,7 +34,9 @@ const valued = (figure: number, best: number, worst: number, unit: Verdict['unit
 const read = (figure: number | undefined, best: number, worst: number, unit: Verdict['unit'], missing: Spec): Value =>
   figure === undefined ? { value: undefined, missing: [missing] } : valued(figure, best, worst, unit);
 
-const loads: readonly Capability[] = ['loader.lift', 'loader.height', 'hitch.lift', 'rotary-cutter', 'backhoe'];
+const loads: readonly Capability[] = [
+  'loader.lift', 'loader.height', 'hitch.lift', 'rotary-cutter', 'implement', 'implement.pull', 'tow.mass', 'backhoe',
+];
 const isLoad = ({ capability }: Need) => loads.includes(capability);
 
 /** The criteria that can tell machines apart for this buyer; by his answers alone, never by who competes. */
@@ -135,24 +138,12 @@ function comfortValue({ build, judged }: Evaluation, _answers: Answers, _world: 
 }
 
 /** Share of today's price kept over the buyer's own years and hours. */
-function resaleValue({ build }: Evaluation, answers: Answers, { book, asOfYear }: World): Value {
-  const { machine, unit } = build;
-  const typical = machine.typicalPrices ?? [];
-  const byAge = [...typical].sort((a, b) => a.age - b.age || a.hours - b.hours);
-  const middle = byAge[Math.floor((byAge.length - 1) / 2)];
-  const age = unit ? (unit.year === undefined ? undefined : Math.max(0, asOfYear - unit.year)) : middle?.age;
-  const hours = unit ? unit.hours : middle?.hours;
-  if (age === undefined || hours === undefined) return { value: undefined, missing: [unit ? 'units.hours' : 'typicalPrices'] };
+function resaleValue(evaluation: Evaluation, answers: Answers, world: World): Value {
+  const { book } = world;
   const years = answers.budget?.keepYears ?? book.value('keep.years');
-  const perYear = answers.budget?.hoursPerYear ?? book.value('keep.hours-per-year');
-  const c = [book.value('resale.c1'), book.value('resale.c2'), book.value('resale.c3')] as const;
-  const now = remainingValue(age, hours / Math.max(1, age), c);
-  const later = remainingValue(age + years, (hours + perYear * years) / Math.max(1, age + years), c);
-  const kept = now.result.value > 0 ? later.result.value / now.result.value : 0;
-  return {
-    ...valued(kept, book.value('value.resale.best'), book.value('value.resale.worst'), 'ratio'),
-    workings: [now, later],
-  };
+  const kept = keptOver(evaluation, years, yearlyHours(answers, evaluation.judged, book), world);
+  if (!('share' in kept)) return { value: undefined, missing: kept };
+  return { ...valued(kept.share, book.value('value.resale.best'), book.value('value.resale.worst'), 'ratio'), workings: kept.workings };
 }
 
 const functions: Record<Criterion, (evaluation: Evaluation, answers: Answers, world: World) => Value> = {

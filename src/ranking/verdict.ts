@@ -9,11 +9,13 @@ export type Spec =
   | 'mass' | 'frontAxleShare' | 'wheelbase' | 'centreOfMassHeight' | 'rearTrack' | 'frontPivotHeight' | 'grossMass'
   | 'drivenWheels' | 'engine.ptoPower' | 'exhaust' | 'rearPto' | 'midPto' | 'hitch.lift610'
   | 'height.ropsUp' | 'height.ropsFolded' | 'height.cab' | 'length' | 'lengthWithLoader' | 'tyres' | 'turningRadius'
-  | 'loaders' | 'loaders.ratings' | 'loaders.fullHeight' | 'loaders.pinsAhead' | 'loaders.mass' | 'loaders.detaching'
+  | 'loaders' | 'loaders.ratings' | 'loaders.bothRatings' | 'loaders.fullHeight' | 'loaders.pinsAhead' | 'loaders.mass' | 'loaders.detaching'
   | 'loaders.selfLevelling' | 'decks' | 'decks.lift' | 'decks.mass' | 'mower.width' | 'backhoe' | 'backhoe.digDepth' | 'backhoe.mass'
   | 'cabs' | 'cabs.mass' | 'transmissions' | 'suspensionSeat' | 'tiltWheel' | 'cruise' | 'rops.kind' | 'rops.certified'
-  | 'implements.rotary-cutter' | 'implements.finish-mower' | 'implements.width' | 'implements.mass' | 'price' | 'additions.price' | 'typicalPrices'
-  | 'dealer.currency' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours';
+  | 'implements.rotary-cutter' | 'implements.finish-mower' | 'implements.width' | 'implements.mass' | 'price' | 'listPrice' | 'additions.price' | 'typicalPrices'
+  | 'dealer.currency' | 'dealer.finance' | 'dealer.makesServiced' | 'drawbar' | 'towedMass' | 'thirdFunction' | 'hitch.category' | 'hydraulics.flow'
+  | 'tyres.inflation' | 'tyres.fillMass' | 'noiseAtEarDecibels' | 'seatVibration' | 'loaders.bucketVolume' | 'backhoe.centreBehind'
+  | 'implements.listed' | 'implements.hitchCategory' | 'implements.capacity' | 'implements.fullMass' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours';
 
 /** The specs of a record whose values are not known. */
 export const absent = (specs: { readonly [S in Spec]?: unknown }) =>
@@ -34,6 +36,10 @@ export interface Verdict {
   estimated?: readonly Spec[];
   /** What must be bought for the need to be met. */
   additions?: readonly Addition[];
+  /** What carries the load where it isn't the loader. */
+  by?: 'hitch';
+  /** Terms of a loan, so that no instalment is told without them. */
+  loan?: { deposit: number; months: number; rate: number };
   /** There is nothing to judge: without a loader no rear axle lifts off. No reason is made of it. */
   moot?: boolean;
 }

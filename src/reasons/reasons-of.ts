@@ -1,10 +1,11 @@
 import type { Criterion } from '../answers/schema.ts';
 import type { Unit } from '../catalogue/catalogue.ts';
+import { hungFor } from '../ranking/build.ts';
 import { inYears, type World } from '../ranking/candidate.ts';
+import { clashesIn } from '../ranking/not-together.ts';
 import type { Ranking, Weighed } from '../ranking/rank.ts';
 import type { Judged } from '../ranking/verdict.ts';
 import type { Weights } from '../ranking/weights.ts';
-import type { Need } from '../needs/need.ts';
 import { byCodeUnit, toMillionth } from '../units/compare.ts';
 import type { Reason } from './schema.ts';
 
@@ -20,16 +21,23 @@ const ranks = { safety: 4, must: 3, wish: 2, weighs: 1, settled: 0 } as const;
 const everyones = ['rops', 'seat-belt', 'exhaust.intact', 'recall'];
 
 function figuresOf({ verdict }: Judged): Figures {
-  const { has, wants, unit } = verdict;
+  const { has, wants, unit, loan } = verdict;
   return {
     ...(has !== undefined && unit && { has: { value: has, unit } }),
     ...(wants !== undefined && unit && { wants: { value: wants, unit } }),
+    ...(loan && {
+      deposit: { value: loan.deposit, unit: 'money' }, months: { value: loan.months, unit: 'months' }, rate: { value: loan.rate, unit: 'ratio' },
+    }),
   };
 }
 
 /** What the words of a need speak of besides its figures. */
-function aboutOf(need: Need, unit: Unit | undefined): Pick<Reason, 'about'> {
+function aboutOf({ need, verdict }: Judged, build: Weighed['build']): Pick<Reason, 'about'> {
+  const { unit } = build;
+  const tool = need.capability === 'implement' ? hungFor(need.task!, build)?.implement : undefined;
   const about = {
+    ...(tool && { id: tool.id ?? tool.kind! }),
+    ...(verdict.by && { by: verdict.by }),
     ...(need.task && { task: need.task }),
     ...(need.capability === 'width' && { passage: need.passage }),
     ...(need.capability === 'price' && !unit && { typical: 'price' }),
@@ -37,7 +45,8 @@ function aboutOf(need: Need, unit: Unit | undefined): Pick<Reason, 'about'> {
   return Object.keys(about).length > 0 ? { about } : {};
 }
 
-function reasonOfNeed(judged: Judged, { leftOut = [], unit }: Weighed['build'], failing: Ranking['failing']): Reason[] {
+function reasonOfNeed(judged: Judged, build: Weighed['build'], failing: Ranking['failing']): Reason[] {
+  const { leftOut = [] } = build;
   const { need, verdict } = judged;
   const { outcome } = verdict;
   if (verdict.moot || (outcome === 'met' && everyones.includes(need.capability))) return [];
@@ -50,7 +59,7 @@ function reasonOfNeed(judged: Judged, { leftOut = [], unit }: Weighed['build'], 
     // A need that rules out many decides more than one that all meet.
     weight: toMillionth(base + (failing.get(need.id) ?? 0)),
     figures: figuresOf(judged),
-    ...aboutOf(need, unit),
+    ...aboutOf(judged, build),
     ...(verdict.workings.length > 0 && { working: [...verdict.workings] }),
     ...(verdict.missing && { missing: [...verdict.missing] }),
   }];
@@ -143,6 +152,9 @@ export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking
     ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed.build, failing)),
     ...reasonsOfEstimates(weighed.judged),
     ...weighed.additions.map(reasonOfAddition),
+    ...clashesIn(weighed.build).map(([id = '', other = '']): Reason => ({
+      id: 'parts.not-together', kind: 'against', weight: ranks.wish, figures: {}, about: { id, other },
+    })),
     ...reasonsOfScore(weighed, weights),
     ...(unit
       ? reasonsOfUnit(unit, weighed, world)

@@ -7,7 +7,7 @@ import type { Source } from '../trade/record.ts';
 import { toSi } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
 import type { CautionId } from './cautions.ts';
-import type { AdditionEntry, Because, CautionEntry, Reason, WorkingEntry } from './schema.ts';
+import type { AdditionEntry, Because, CautionEntry, Entry, Reason, WorkingEntry } from './schema.ts';
 import type { ReasonId, Said, Words } from './words/words.ts';
 
 /** What the words are made with: a language, the reader's units, and the names in the catalogue. */
@@ -38,24 +38,33 @@ export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, 
   locale: `${words.language}-${new Intl.Locale(locale).region ?? 'US'}`,
 });
 
-const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '' };
+const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '', onHitch: false, other: '', deposit: '', months: '', rate: '' };
 
-function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, { words, reader, nameOf, machine }: Voice): Said {
+/** The name of a thing by its id: a word of the language, or what the catalogue calls it. */
+function nameIn({ words, nameOf, machine }: Voice, id: string): string {
+  const known: Readonly<Record<string, string>> = { ...words.implements, ...words.parts, ...words.wishes };
+  return (Object.hasOwn(known, id) ? known[id] : undefined) ?? nameOf(id, machine);
+}
+
+function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, voice: Voice): Said {
+  const { words, reader } = voice;
   const { has, wants } = reason.figures;
   const other = (name: string) => (name === 'has' ? wants : name === 'wants' ? has : undefined);
   const figures = Object.fromEntries(
     Object.entries(reason.figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader, other(name)?.value)]),
   );
-  const { task, id, year, typical, passage } = reason.about ?? {};
+  const { task, id, other: second, year, typical, passage, by } = reason.about ?? {};
   const wish = reason.need?.startsWith('comfort.') ? reason.need.slice('comfort.'.length) : id;
   return {
     ...silent,
     ...figures,
     ...(has && wants && { apart: showAmount(Math.abs(has.value - wants.value), has.unit, reader) }),
     ...(task && { task: words.tasks[task as TaskId] }),
-    ...(wish && { part: words.wishes[wish as keyof typeof words.wishes] ?? words.holders[wish as keyof typeof words.holders] ?? nameOf(wish, machine) }),
+    ...(wish && { part: nameIn(voice, wish) }),
+    ...(second && { other: nameIn(voice, second) }),
     ...(year && { year }),
     typical: typical !== undefined,
+    onHitch: by === 'hitch',
     ...(passage === 'door' && { passage }),
     missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
   };
@@ -92,6 +101,13 @@ export const sayAddition = (addition: AdditionEntry, voice: Voice) =>
     ...(addition.id && { about: { id: addition.id } }),
   }, voice));
 
+/** What a machine costs to own and run, or what is missing to say so. */
+export function sayOwning(owning: Entry['owning'], { words, reader }: Voice): string {
+  if ('missing' in owning) return words.result.owningUnknown(words.list(owning.missing.map((spec) => words.specs[spec as Spec] ?? spec)));
+  const show = (value: number, unit: string) => showAmount(value, unit, reader);
+  return words.result.owning(show(owning.perYear, 'money'), show(owning.perHour, 'money'), show(owning.years, 'years'), show(owning.hoursPerYear, 'per-year'));
+}
+
 /** Where a figure comes from, in words. */
 export function saySource(source: Source, { sources }: Words): string {
   switch (source.basis) {
@@ -110,7 +126,8 @@ export function saySource(source: Source, { sources }: Words): string {
 export interface SaidWorking {
   statement: string;
   formula: string;
-  terms: { name: string; value: string }[];
+  /** `source` where the figure is one of the rule book's. */
+  terms: { name: string; value: string; source?: string }[];
   result: string;
   source: string;
 }
@@ -124,7 +141,9 @@ export function sayWorking({ formula, inputs, result }: WorkingEntry, { words, r
   return {
     statement: sayRule(formula as FormulaId, words),
     formula: rule.formula,
-    terms: Object.entries(inputs).map(([name, term]) => ({ name: words.terms[name] ?? name, value: shownTerm(term) })),
+    terms: Object.entries(inputs).map(([name, term]) => ({
+      name: words.terms[name] ?? name, value: shownTerm(term), ...(term.rule && { source: saySourceOfRule(term.rule, words) }),
+    })),
     result: shownTerm(result),
     source: saySource(rule.source, words),
   };

@@ -103,6 +103,14 @@ const entry = z.strictObject({
   /** The unit on the lot the entry speaks of; absent where it goes by the typical price. */
   unit: optional(z.string()),
   package: packaged,
+  /** What it costs to own and run, in the dealer's currency; or the figures that are missing to say so. */
+  owning: z.union([
+    z.strictObject({
+      years: z.number(), hoursPerYear: z.number(), perYear: z.number(), perHour: z.number(),
+      parts: z.record(z.string(), z.number()), working: z.array(working),
+    }),
+    z.strictObject({ missing: z.array(z.string()) }),
+  ]),
   reasons: z.array(reason),
   because: z.array(because),
   units: z.array(unitEntry),

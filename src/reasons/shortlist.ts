@@ -4,7 +4,10 @@ import { catalogueOf, type Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { notCleared } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
+import { owningOf } from '../ranking/owning.ts';
+import { hangsOn } from '../ranking/options.ts';
 import { rank, type Placed, type Ranking, type Weighed } from '../ranking/rank.ts';
+import { isFailedGate } from '../ranking/verdict.ts';
 import { figureIds, rulesVersion } from '../trade/book.ts';
 import { toMillionth } from '../units/compare.ts';
 import { becauseOf } from './because.ts';
@@ -16,6 +19,8 @@ import { shortlistFormat, type Entry, type Shortlist, type UnitEntry } from './s
 function boundOf(need: Need): Pick<Shortlist['needs'][number], 'bound'> {
   const bound = (is: 'at-least' | 'at-most', value: number, unit: string) => ({ bound: { is, value, unit } });
   if (need.capability === 'price') return bound('at-most', need.atMost, 'money');
+  if (need.capability === 'instalment') return bound('at-most', need.atMost, 'money');
+  if (need.capability === 'tow.mass') return bound('at-least', need.towed, 'kg');
   if ('load' in need && need.load !== undefined) return bound('at-least', need.load, 'kg');
   if (need.capability === 'slope.tip-angle') return bound('at-least', need.slope, 'rad');
   if (need.capability === 'mower.hours') return need.atMost === undefined ? {} : bound('at-most', need.atMost, 's');
@@ -65,7 +70,15 @@ const unitEntries = ({ units }: Placed, ranking: Ranking): UnitEntry[] =>
     because: becauseOf(weighed.judged, weighed.standing === 'ruled-out' ? 'failed' : 'unknown'),
   }));
 
-const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
+/** What it costs to own, by the year and by the hour, or what is missing to say so. */
+function owningEntry(best: Weighed, answers: Answers, world: Ranking['world']): Entry['owning'] {
+  const owning = owningOf(best, answers, world);
+  if (!('parts' in owning)) return { missing: [...owning] };
+  const { workings, parts, ...rest } = owning;
+  return { ...rest, parts: { ...parts }, working: [...workings] };
+}
+
+const entryOf = (placed: Placed, index: number, ranking: Ranking, answers: Answers): Entry => {
   const { best, machine } = placed;
   return {
     machine: machine.id,
@@ -74,6 +87,7 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
     contributions: contributionsOf(best, ranking),
     ...(best.build.unit && { unit: best.build.unit.id }),
     package: packageEntry(best, ranking.world),
+    owning: owningEntry(best, answers, ranking.world),
     reasons: reasonsOf(best, ranking),
     because: becauseOf(best.judged, 'unknown'),
     units: unitEntries(placed, ranking),
@@ -83,20 +97,27 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking): Entry => {
 /** A need dropped, or a whole task with all that it asks, and which of the machines ruled out come back. */
 function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Shortlist['changes'] {
   if (ranking.ruledOut.length === 0) return [];
-  const out = ranking.ruledOut.map(({ machine }) => machine.id);
-  // Verdicts don't depend on who competes, so only the machines ruled out are judged again.
-  const others: Catalogue = { ...catalogue, machines: catalogue.machines.filter(({ id }) => out.includes(id)) };
   const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
+  // Verdicts don't depend on who competes, so only those are judged again that might come back.
+  const others = (dropped: readonly Need[]): Catalogue => {
+    const mayStand = ({ judged }: Weighed) => judged.filter(isFailedGate).every(({ need }) => hangsOn(need, dropped, ranking.needs));
+    const out = ranking.ruledOut.filter(({ inGeneral, units }) => mayStand(inGeneral) || units.some(({ weighed }) => mayStand(weighed)));
+    return { ...catalogue, machines: out.map(({ machine }) => machine) };
+  };
   const back = (without: Ranking) => {
     const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id);
     return { stands: ids(without.standing), asks: ids(without.toAsk) };
   };
   // A safety gate is never dropped by itself; it goes only with the task that raises it.
-  const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map(({ id, task }) => ({
-    need: id, of: task, ...back(rank(others, answers, (need) => need.id !== id)),
+  const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map((need) => ({
+    need: need.id, of: need.task, ...back(rank(others([need]), answers, ({ id }) => id !== need.id)),
   }));
   const tasks = (answers.tasks ?? []).map(({ task }) => ({
-    task, ...back(rank(others, { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) })),
+    task,
+    ...back(rank(
+      others(ranking.needs.filter((need) => need.task === task || hangsOnTasks(need))),
+      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) },
+    )),
   }));
   const brings = ({ stands, asks }: ReturnType<typeof back>) => stands.length + asks.length > 0;
   const same = (a: ReturnType<typeof back>, b: ReturnType<typeof back>) => a.stands.join() === b.stands.join() && a.asks.join() === b.asks.join();
@@ -105,6 +126,9 @@ function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Sh
     ...tasks.filter((change) => brings(change) && !needs.some((each) => each.of === change.task && same(each, change))),
   ];
 }
+
+/** Needs of no one task that change with the tasks there are: what a slope asks hangs on the loads carried there. */
+const hangsOnTasks = ({ capability }: Need) => capability.startsWith('slope.') || capability === 'tyres' || capability === 'ground-pressure';
 
 function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {
   return [...ranking.standing, ...ranking.toAsk].flatMap(({ machine, best }) =>
@@ -142,8 +166,8 @@ export function shortlist(
     rules: { version: rulesVersion, dealers: figureIds.filter((id) => world.book.isDealers(id)) },
     needs: needs.map(needEntry),
     notCleared: notCleared(answers, world.book).map((each) => ({ ...each, tasks: [...each.tasks], from: [...each.from] })),
-    shortlist: ranking.standing.map((placed, index) => entryOf(placed, index, ranking)),
-    askDealer: ranking.toAsk.map((placed, index) => entryOf(placed, index, ranking)),
+    shortlist: ranking.standing.map((placed, index) => entryOf(placed, index, ranking, answers)),
+    askDealer: ranking.toAsk.map((placed, index) => entryOf(placed, index, ranking, answers)),
     ruledOut: ranking.ruledOut.map((placed) => ({
       machine: placed.machine.id,
       because: becauseOf(placed.inGeneral.judged, 'failed'),

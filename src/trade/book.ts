@@ -1,6 +1,7 @@
 import { factors, kindOfUnit, type Unit } from '../units/quantity.ts';
 import { atLeast, atMost, byCodeUnit } from '../units/compare.ts';
 import { cutting } from './figures/cutting.ts';
+import { engine } from './figures/engine.ts';
 import { formulaRules } from './figures/formulas.ts';
 import { lifting } from './figures/lifting.ts';
 import { materials } from './figures/materials.ts';
@@ -18,7 +19,7 @@ import type { FigureRule, Rule } from './record.ts';
 export const rulesVersion = '1';
 
 export const figureRules = {
-  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...stability, ...operator, ...money, ...owning, ...valueAnchors,
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors,
 };
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;

@@ -29,3 +29,11 @@ export const term = (kind: Kind | PlainUnit, value: number, rule?: FigureId): Te
   unit: plainUnits.some((plain) => plain === kind) ? (kind as PlainUnit) : siUnitOf(kind as Kind),
   ...(rule && { rule }),
 });
+
+/** A working whose inputs name the rules they were taken from. */
+export const cite = (working: Working, rules: Readonly<Record<string, FigureId>>): Working => ({
+  ...working,
+  inputs: Object.fromEntries(
+    Object.entries(working.inputs).map(([name, input]) => [name, rules[name] ? { ...input, rule: rules[name] } : input]),
+  ),
+});

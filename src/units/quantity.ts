@@ -27,7 +27,7 @@ export const factors = {
   power: { W: 1, kW: 1000, hp: 550 * foot * pound * standardGravity, PS: 75 * standardGravity },
   force: { N: 1, kN: 1000, lbf: pound * standardGravity },
   pressure: { Pa: 1, kPa: 1000, bar: 100_000, psi: (pound * standardGravity) / (inch * inch) },
-  flow: { 'm3/s': 1, 'L/min': 0.001 / minute, gpm: gallon / minute },
+  flow: { 'm3/s': 1, 'L/min': 0.001 / minute, 'L/h': 0.001 / hour, gpm: gallon / minute, 'gal/h': gallon / hour },
   time: { s: 1, min: minute, h: hour },
   angle: { rad: 1, deg: Math.PI / 180 },
   areaRate: { 'm2/s': 1, 'ha/h': 10_000 / hour, 'acre/h': (43_560 * squareFoot) / hour },

@@ -35,6 +35,12 @@ const preferred: Preferred = {
   rotation: { us: 'rpm', metric: 'rpm', digits: 0 },
 };
 
+/** Below these a smaller unit reads better: a garden isn't told in acres, fuel not by the minute. */
+const small: { [K in Kind]?: { below: number; us: UnitOf<K>; metric: UnitOf<K>; digits: number } } = {
+  area: { below: 1000, us: 'ft2', metric: 'm2', digits: 0 },
+  flow: { below: 3e-5, us: 'gal/h', metric: 'L/h', digits: 2 },
+};
+
 /** Longer than this a length reads better in feet, or in metres. */
 const longFrom = { us: { at: 96 * factors.length.in, unit: 'ft', digits: 1 }, metric: { at: 3, unit: 'm', digits: 2 } } as const;
 
@@ -81,7 +87,8 @@ export function showAmount(value: number, siUnit: string, reader: Reader, beside
   if (kind === 'length' && Math.max(value, beside) >= long.at) {
     return reader.units === 'us' ? feetAndInches(value, reader) : withUnit(value, long.digits, long.unit, reader);
   }
-  const choice = preferred[kind];
+  const lesser = small[kind];
+  const choice = lesser && Math.max(value, beside) < lesser.below ? lesser : preferred[kind];
   if (!choice) return withUnit(value, 2, siUnit, reader);
   const unit = choice[reader.units] as UnitOf<Kind>;
   return withUnit(inUnit(kind, value as Quantity<Kind>, unit), choice.digits, unit, reader);

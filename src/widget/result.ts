@@ -3,8 +3,9 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import { sayAddition, sayBecause, sayCaution, sayFrame, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
-import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry } from '../reasons/schema.ts';
+import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
+import { owningParts } from '../ranking/owning.ts';
+import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WorkingEntry } from '../reasons/schema.ts';
 import { showAmount } from '../units/show.ts';
 import { sayAnswer } from './say-answer.ts';
 
@@ -59,6 +60,16 @@ function reasonsTemplate(heading: string, reasons: readonly Reason[], shown: num
 /** The comparison on a slope stays a comparison: its angle is never shown, lest it be read as a limit. */
 const isShownAsSum = ({ id }: Reason) => !id.startsWith('slope.');
 
+const sumTemplate = (working: WorkingEntry, voice: Voice) => {
+  const said = sayWorking(working, voice);
+  return html`<div class="working">
+    <p>${said.statement}: <strong>${said.result}</strong></p>
+    <code>${said.formula}</code>
+    <dl>${said.terms.map(({ name, value, source }) => html`<dt class="lesser">${name}</dt><dd>${value}${source ? html` <span class="lesser">(${source})</span>` : nothing}</dd>`)}</dl>
+    <p class="lesser">${voice.words.result.workingSource}: ${said.source}</p>
+  </div>`;
+};
+
 function workingTemplate({ reasons }: Entry, voice: Voice) {
   const { result } = voice.words;
   const sums = reasons.filter((reason) => reason.working && isShownAsSum(reason));
@@ -69,16 +80,24 @@ function workingTemplate({ reasons }: Entry, voice: Voice) {
       <div class="stack">${sums.map((reason) => html`
         <div class="close">
           <p><strong>${sayReason(reason, voice)}</strong></p>
-          ${reason.working!.map((working) => {
-            const said = sayWorking(working, voice);
-            return html`<div class="working">
-              <p>${said.statement}: <strong>${said.result}</strong></p>
-              <code>${said.formula}</code>
-              <dl>${said.terms.map(({ name, value }) => html`<dt class="lesser">${name}</dt><dd>${value}</dd>`)}</dl>
-              <p class="lesser">${result.workingSource}: ${said.source}</p>
-            </div>`;
-          })}
+          ${reason.working!.map((working) => sumTemplate(working, voice))}
         </div>`)}
+      </div>
+    </details>
+  `;
+}
+
+/** What it costs to own, by parts, with the sums: a comparison under the buyer's own years and hours. */
+function owningTemplate({ owning }: Entry, voice: Voice) {
+  const { result } = voice.words;
+  return html`
+    <details>
+      <summary>${result.owningHeading}</summary>
+      <div class="close">
+        <p>${sayOwning(owning, voice)}</p>
+        ${'missing' in owning ? nothing : html`
+          <dl class="facts">${owningParts.map((part) => html`<dt>${result.owningParts[part]}</dt><dd>${money(owning.parts[part]!, voice)}</dd>`)}</dl>
+          ${owning.working.map((working) => sumTemplate(working, voice))}`}
       </div>
     </details>
   `;
@@ -187,6 +206,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
         <div class="close">
           ${unitsTemplate(entry.units, view)}
           ${workingTemplate(entry, voice)}
+          ${owningTemplate(entry, voice)}
           ${scoresTemplate(entry, voice)}
         </div>
       </div>

@@ -122,6 +122,23 @@ function orderTemplate(field: Extract<Field, { control: 'order' }>, view: StepVi
     </div>`)}</div>`;
 }
 
+/** More options than this are a list to pull down: on a phone they would push all else off the screen. */
+const mostButtons = 8;
+
+function pickTemplate(field: Extract<Field, { control: 'choice' }>, label: string, fault: StepFault | undefined, view: StepView) {
+  const box = view.boxes[field.at] ?? {};
+  const options = wordsOf(view.question, view.voice).fields[field.at]?.options ?? {};
+  const picked = (event: Event) => view.change(field.at, { ...box, chosen: (event.target as HTMLSelectElement).value || undefined });
+  return html`
+    <div class="close field">
+      <label for=${fieldId(field.at)}>${label}</label>
+      <select id=${fieldId(field.at)} data-field=${field.at} @change=${picked} aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
+        <option value="" ?selected=${box.chosen === undefined}>${view.voice.words.wizard.notSure}</option>
+        ${field.options.map((option) => html`<option value=${option} ?selected=${box.chosen === option}>${options[option] ?? option}</option>`)}
+      </select>
+    </div>`;
+}
+
 function controlTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, alone: boolean): TemplateResult {
   const { words } = view.voice;
   const group = (options: readonly string[], type: 'radio' | 'checkbox') => html`
@@ -132,7 +149,7 @@ function controlTemplate(field: Field, label: string, hint: string | undefined, 
   `;
   switch (field.control) {
     case 'choice':
-      return group(field.options, 'radio');
+      return field.options.length > mostButtons ? pickTemplate(field, label, fault, view) : group(field.options, 'radio');
     case 'yes-no':
       return html`
         <fieldset aria-describedby=${describedBy(field.at, false, fault !== undefined)}>

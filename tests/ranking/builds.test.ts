@@ -19,7 +19,7 @@ test('the cheapest of the parts that serve is chosen', () => {
 test('what is on the unit, comes with it or is the buyer’s own isn’t bought again', () => {
   const unit = soundUnit('the-unit', 'mid-deluxe', { attachments: ['cutter-60'] });
   expect(unitOf(unit, mustDo({ task: 'cut-rough' })).package.additions).toEqual([]);
-  const owning = { ...mustDo({ task: 'cut-rough' }), owned: [{ kind: 'rotary-cutter' as const, width: inches(60), mass: lb(500) }] };
+  const owning = { ...mustDo({ task: 'cut-rough' }), owned: [{ kind: 'rotary-cutter' as const, width: inches(60), mass: lb(500), hitchCategory: '1' as const }] };
   expect(additionsOf('mid-deluxe', owning)).toEqual([]);
   expect(additionsOf('mid-deluxe', mustDo({ task: 'cut-rough' })), 'control').toEqual(['implement cutter-60']);
 });

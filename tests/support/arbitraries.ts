@@ -31,12 +31,22 @@ const task = (id: TaskDocument['task'], fields: Fields = {}) => fc.tuple(said({ 
 const tasks = {
   mow: task('mow-lawn', { deck: choice('belly', 'rear', 'either'), hours: amount('h', 1, 6, 'min', 60) }),
   cut: task('cut-rough', { growth: choice('grass', 'brush') }),
-  bales: task('lift-bales', { weight: mass(200, 1500), height: length(30, 120) }),
+  bales: task('lift-bales', { weight: mass(200, 1500), height: length(30, 120), diameter: length(36, 72), width: length(36, 60), hay: choice('dry', 'wrapped'), perYear: fc.integer({ min: 1, max: 200 }) }),
   pallets: task('lift-pallets', { weight: mass(100, 2500), height: length(20, 120) }),
   dig: task('dig', { depth: length(30, 115) }),
   carry: task('carry-implement', { weight: mass(100, 3000), distance: length(10, 60) }),
-  snow: task('clear-snow'),
-  wagon: task('tow-wagon', { weight: mass(300, 6000) }),
+  snow: task('clear-snow', { length: length(300, 20_000), depth: length(2, 30), how: choice('blade', 'blower', 'either'), perYear: fc.integer({ min: 1, max: 30 }) }),
+  wagon: task('tow-wagon', { weight: mass(300, 6000), brakes: choice('none', 'inertia', 'hydraulic', 'air') }),
+  loose: task('move-loose', { material: choice('gravel', 'mulch', 'moon-dust'), volume: amount('yd3', 1, 60, 'm3', 0.76) }),
+  logs: task('handle-logs', { species: choice('red-oak', 'hemlock', 'ironwood'), diameter: length(6, 30), length: length(48, 200), height: length(20, 100) }),
+  till: task('till-garden', { area: amount('ft2', 500, 20_000, 'm2', 0.0929) }),
+  grade: task('grade-drive', { length: length(600, 20_000) }),
+  holes: task('bore-holes', { perYear: fc.integer({ min: 1, max: 30 }) }),
+  chip: task('chip-brush', { diameter: length(1, 8) }),
+  spread: task('spread-spray', { area: amount('acre', 1, 20, 'ha', 0.4) }),
+  hay: task('make-hay', { area: amount('acre', 1, 20, 'ha', 0.4) }),
+  arena: task('drag-arena', { area: amount('ft2', 5000, 40_000, 'm2', 0.0929) }),
+  level: task('level-field', { area: amount('acre', 1, 20, 'ha', 0.4) }),
 };
 
 const slope = fc.oneof(
@@ -54,18 +64,20 @@ const owned = said({
 export const anyAnswers = said({
   land: said({
     mown: amount('acre', 1, 8, 'ha', 0.4), slope, gate: length(55, 160), obstacles: choice('open', 'some', 'many'),
-    overhead: fc.oneof(choice('open' as const), length(95, 160)),
+    overhead: fc.oneof(choice('open' as const), length(95, 160)), ground: choice('firm', 'soft', 'wet'), soil: choice('clay', 'loam', 'sand'),
+    altitude: amount('ft', 0, 9000, 'm', 0.3048),
   }, 2),
   tasks: said(tasks, 3).map((chosen) => Object.values(chosen)),
   owned: fc.array(owned, { maxLength: 2 }),
-  drivers: said({ count: fc.integer({ min: 1, max: 4 }), least: choice('new', 'some', 'experienced'), under18: fc.boolean() }, 2),
+  drivers: said({ count: fc.integer({ min: 1, max: 4 }), least: choice('new', 'some', 'experienced'), under18: fc.boolean(), limits: choice('none', 'legs', 'reach', 'both') }, 2),
   storage: said({ kind: choice('shed', 'garage', 'outdoors'), doorWidth: length(60, 150), doorHeight: length(70, 140), depth: length(130, 260) }, 3),
   haul: said({
-    how: choice('never', 'own-trailer', 'hire'), towRating: mass(4000, 14_000), delivery: amount('mi', 1, 90, 'km', 1.6),
+    how: choice('never', 'own-trailer', 'hire'), towRating: mass(4000, 14_000), tongueRating: mass(300, 1500), delivery: amount('mi', 1, 90, 'km', 1.6),
     trailer: said({ gross: mass(5000, 14_000), empty: mass(900, 3000), deckLength: length(120, 260), deckWidth: length(52, 100) }, 2),
   }, 2),
   budget: said({
     limit: money, firm: fc.boolean(), includes: fc.subarray(['implements', 'delivery', 'tax']),
+    pay: choice('cash', 'loan'), monthly: fc.integer({ min: 100, max: 900 }).map((value) => ({ value, currency: 'USD' })), service: choice('self', 'dealer', 'pickup'),
     hoursPerYear: fc.integer({ min: 10, max: 400 }), keepYears: fc.integer({ min: 1, max: 20 }),
   }, 2),
   comfort: said({

@@ -6,6 +6,7 @@ type Availability = NonNullable<MachineDocument['midPto']>['availability'];
 export const lb = (value: number) => ({ value, unit: 'lb' as const });
 export const inches = (value: number) => ({ value, unit: 'in' as const });
 export const feet = (value: number) => ({ value, unit: 'ft' as const });
+export const psi = (value: number) => ({ value, unit: 'psi' as const });
 export const hp = (value: number) => ({ value, unit: 'hp' as const });
 export const degrees = (value: number) => ({ value, unit: 'deg' as const });
 export const usd = (value: number) => ({ value, currency: 'USD' });
@@ -52,7 +53,7 @@ function loaderOf(row: Row, id: string): Loader {
   return {
     id: `${id}-loader`, name: `Loader of the ${id}`, availability: 'fitted', mass: lb(row.loaderMass), price: usd(3500), labourHours: 3,
     ratings: [rating(0, row.loaderLift), rating(500, row.loaderLift * 0.75)],
-    fullHeight: inches(row.loaderHeight), pinsAhead: inches(40), bucketMass: lb(row.loaderMass * 0.25),
+    fullHeight: inches(row.loaderHeight), pinsAhead: inches(40), bucketMass: lb(row.loaderMass * 0.25), bucketVolume: { value: row.loaderMass / 100, unit: 'ft3' },
     detaching: row.unboltedLoader ? 'unbolted' : 'quick', hydraulicCouplers: !row.unboltedLoader, selfLevelling: row.selfLevelling ?? 'none',
   };
 }
@@ -63,7 +64,7 @@ function machineOf(row: Row): MachineDocument {
   return {
     id, name: id.replaceAll('-', ' '), make: 'House make', frame: row.frame, tier: row.tier,
     years: { from: row.years, meant: 'model' },
-    tyres: [{ type: 'industrial', widthOverRear: inches(row.width) }],
+    tyres: [{ type: 'industrial', widthOverRear: inches(row.width), inflation: psi(20), fillMass: lb(row.mass * 0.1) }],
     lengthWithLoader: inches(row.length + 30), length: inches(row.length),
     height: { ropsUp: inches(row.ropsUp), ropsFolded: inches(row.ropsUp - 18), cab: inches(row.ropsUp - 2) },
     wheelbase: inches(row.wheelbase), rearTrack: inches(row.rearTrack), frontPivotHeight: inches(row.pivot), turningRadius: feet(row.turning),
@@ -80,7 +81,7 @@ function machineOf(row: Row): MachineDocument {
     loaders: [loaderOf(row, id)],
     backhoe: row.backhoe.availability === 'none' ? { availability: 'none' } : {
       availability: row.backhoe.availability, ...(row.backhoe.from && { years: { from: row.backhoe.from } }),
-      digDepth: inches(row.backhoe.depth!), mass: lb(row.backhoe.depth! * 9), price: usd(7500), labourHours: 4,
+      digDepth: inches(row.backhoe.depth!), mass: lb(row.backhoe.depth! * 9), centreBehind: inches(32), price: usd(7500), labourHours: 4,
     },
     transmissions: [
       { availability: 'option', kind: 'hydrostatic', ranges: row.reverser ? 3 : 2 },
@@ -90,6 +91,9 @@ function machineOf(row: Row): MachineDocument {
       ? [{ id: `${id}-factory-cab`, availability: 'option', heat: true, airConditioning: true, mass: lb(450), price: usd(7000) }]
       : [{ id: `${id}-added-cab`, availability: 'aftermarket', heat: true, airConditioning: false, mass: lb(300), price: usd(4200), labourHours: 8 }],
     suspensionSeat: plain, tiltWheel: plain, cruise: plain,
+    thirdFunction: { ...fitting(row.frame === 'subcompact' ? 'none' : 'field-kit'), price: usd(900), labourHours: 3 },
+    hydraulics: { flow: { value: row.power / 5, unit: 'gpm' } }, towedMass: lb(row.mass * 1.5), noiseAtEarDecibels: row.rich ? 83 : 87,
+    seatVibration: { value: row.rich ? 0.7 : 0.9, unit: 'm/s2' }, listPrice: { price: usd(row.prices[0] * 1.2), year: 2024 },
     rops: { kind: 'folding', certified: true },
     typicalPrices: row.prices.map((price, step) => ({ age: [2, 6, 12][step]!, hours: [150, 500, 1100][step]!, price: usd(price) })),
   };
@@ -153,10 +157,12 @@ const rows: readonly Row[] = [
   },
 ];
 
+const hung = { centreDistance: inches(24), hitchCategory: '1' as const };
+
 const tool = (id: string, kind: ImplementDocument['kind'], mass: number, more: Partial<ImplementDocument> = {}): ImplementDocument => ({
   id, name: `The ${id.replaceAll('-', ' ')}`, kind, mass: lb(mass), price: usd(mass * 3), ...more,
 });
-const behind = (width: number) => ({ width: inches(width), centreDistance: inches(24) });
+const behind = (width: number) => ({ width: inches(width), ...hung });
 
 const tools: readonly ImplementDocument[] = [
   tool('forks', 'pallet-forks', 240, { centreDistance: inches(14) }),
@@ -167,6 +173,20 @@ const tools: readonly ImplementDocument[] = [
   tool('finish-mower-48', 'finish-mower', 350, behind(48)),
   tool('finish-mower-60', 'finish-mower', 440, behind(60)),
   tool('finish-mower-72', 'finish-mower', 560, behind(72)),
+  tool('grapple', 'grapple', 300, { centreDistance: inches(16) }),
+  ...[48, 60, 72].flatMap((width) => [
+    tool(`tiller-${width}`, 'tiller', width * 9, behind(width)),
+    tool(`box-blade-${width}`, 'box-blade', width * 8, behind(width)),
+    tool(`rear-blade-${width}`, 'rear-blade', width * 5, behind(width)),
+    tool(`snow-blower-${width}`, 'snow-blower', width * 8, behind(width)),
+    tool(`disk-${width}`, 'disk', width * 8, behind(width)),
+  ]),
+  tool('digger', 'post-hole-digger', 250, hung),
+  tool('chipper-4', 'chipper', 480, { ...hung, capacity: inches(4) }),
+  tool('chipper-6', 'chipper', 900, { ...hung, capacity: inches(6) }),
+  tool('spreader', 'spreader', 180, { ...hung, fullMass: lb(700) }),
+  tool('harrow', 'drag-harrow', 240, behind(72)),
+  tool('hay-mower', 'disk-mower', 850, behind(66)),
   tool('ballast-box-500', 'ballast-box', 500, { centreDistance: inches(18) }),
   tool('ballast-box-900', 'ballast-box', 900, { centreDistance: inches(18) }),
   tool('ballast-box-1500', 'ballast-box', 1500, { centreDistance: inches(18) }),
@@ -225,6 +245,9 @@ export const withImplement = (catalogue: CatalogueDocument, id: string, change: 
 
 /** The catalogue with other units, or none. */
 export const withUnits = (catalogue: CatalogueDocument, ...others: UnitDocument[]): CatalogueDocument => ({ ...catalogue, units: others });
+
+/** A spear for the hitch, which the line-up doesn't list: with it bales that needn't be stacked ride behind. */
+export const rearSpear = tool('rear-spear', 'rear-bale-spear', 130, hung);
 
 /** The line-up without a lot: machines are judged as any unit of them might be. */
 export const lineUp = () => withUnits(catalogueForTests());

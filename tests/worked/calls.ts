@@ -1,4 +1,5 @@
 import type { FormulaId } from '../../src/trade/book.ts';
+import { areaOfStrip } from '../../src/trade/formulas/area-of-strip.ts';
 import { frontAxleLoad, rearBallast } from '../../src/trade/formulas/axle-loads.ts';
 import { baleSize } from '../../src/trade/formulas/bale-size.ts';
 import { headroom, parking, passage } from '../../src/trade/formulas/clearance.ts';
@@ -40,6 +41,7 @@ export const calls: Record<FormulaId | 'units', (given: Given) => Working | numb
   'slope.tip-angle': (g) => known(tipAngle(g)),
   'slope.from-percent': (g) => slopeFromPercent(g.percent),
   'bale.size': (g) => baleSize(g.mass, g.density),
+  'area.strip': (g) => areaOfStrip(g.length, g.width),
   'place.passage': (g) => passage(g.width, g.room),
   'place.headroom': (g) => headroom(g.height, g.room),
   'place.length': (g) => parking(g.length, g.room),

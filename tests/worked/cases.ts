@@ -119,6 +119,13 @@ const place: WorkedCase[] = [
   { name: 'a machine of 12 ft with 18 in to walk round', formula: 'place.length', given: { length: '12 ft', room: '18 in' }, expect: '162 in', within: 0.001, source: geometry },
 ];
 
+const strips: WorkedCase[] = [
+  // 400 × 10
+  { name: 'a drive of 400 ft, 10 ft wide', formula: 'area.strip', given: { length: '400 ft', width: '10 ft' }, expect: '4000 ft2', within: 0.001, source: geometry },
+  // A furlong by a chain is an acre: 660 × 66
+  { name: 'a furlong by a chain', formula: 'area.strip', given: { length: '660 ft', width: '66 ft' }, expect: '1 acre', within: 1e-9, source: 'definition of the acre' },
+];
+
 const money: WorkedCase[] = [
   { name: 'over 150 hp: 15 years at 400 hours', formula: 'resale.remaining', given: { age: 15, hoursPerYear: 400, c1: 0.9756, c2: 0.1187, c3: 0.0019 }, expect: 0.2284, within: 0.0001, source: d497 },
   { name: 'the same beside the 23 % that Iowa prints', formula: 'resale.remaining', given: { age: 15, hoursPerYear: 400, c1: 0.976, c2: 0.119, c3: 0.0019 }, expect: 0.23, within: 0.005, source: 'Iowa State Extension A3-29, printed; coefficients from memory' },
@@ -177,5 +184,5 @@ const units: WorkedCase[] = [
 ];
 
 export const cases: readonly WorkedCase[] = [
-  ...mowing, ...power, ...lifting, ...bales, ...axles, ...slopes, ...place, ...money, ...weights, ...units, ...workAndLoads, ...moneyAndOperator,
+  ...mowing, ...power, ...lifting, ...bales, ...axles, ...slopes, ...place, ...strips, ...money, ...weights, ...units, ...workAndLoads, ...moneyAndOperator,
 ];

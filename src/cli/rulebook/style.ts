@@ -50,7 +50,7 @@ article:target { outline: 3px solid var(--accent); outline-offset: 2px; }
 article > h3 { padding: 0.75rem 0.9rem 0.3rem; }
 .id { padding: 0 0.9rem 0.5rem; font-size: 0.95em; }
 .id a, code { font-family: ui-monospace, monospace; }
-dl > div { display: grid; gap: 0 1rem; }
+dl > div { display: grid; gap: 0 1rem; grid-template-columns: minmax(0, 1fr); }
 article dl > div { padding: 0.35rem 0.9rem; border-block-start: 1px solid var(--line); }
 dt { color: var(--muted); }
 .legend dt { color: inherit; }
@@ -82,12 +82,12 @@ footer { border-block-start: 1px solid var(--line); padding-block-start: 0.75rem
   .weak { border-width: 2px; }
 }
 @media print {
-  :root { color-scheme: light; --ink: #000000; --paper: #ffffff; --muted: #333333; --line: #777777; --tint: #ffffff; font-size: 9.5pt; }
+  :root { color-scheme: light; --ink: #000000; --paper: #ffffff; --muted: #333333; --line: #777777; --tint: #ffffff; --accent: #6a2c62; --alert: #9c2a1c; font-size: 9.5pt; }
   form, nav, .skip { display: none !important; }
   body { max-inline-size: none; padding: 0; }
   article { break-inside: avoid; }
   h2 { break-after: avoid; }
-  article dl > div { grid-template-columns: 9rem minmax(0, 1fr); }
+  article dl > div { grid-template-columns: 11rem minmax(0, 1fr); }
   .sum { overflow: visible; }
   a { color: inherit; text-decoration: none; }
 }

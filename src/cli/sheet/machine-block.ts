@@ -1,7 +1,9 @@
 import type { Criterion } from '../../answers/schema.ts';
-import { sayFrame, sayReason } from '../../reasons/say.ts';
+import { sayFrame, sayOwning, sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
+import { owningParts } from '../../ranking/owning.ts';
 import type { Spec } from '../../ranking/verdict.ts';
+import { showAmount } from '../../units/show.ts';
 import { item, paragraph, table } from './layout.ts';
 import { packageLines } from './package.ts';
 import { machineOf, numberIn, type Scene } from './scene.ts';
@@ -50,6 +52,16 @@ function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
   return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown];
 }
 
+/** What it costs to own and run, by its parts. */
+function owningLines({ owning }: Entry, scene: Scene): string[] {
+  const { voice } = scene;
+  const { result } = voice.words;
+  return [
+    '', ...paragraph(result.owningHeading, 3), ...paragraph(sayOwning(owning, voice), 3),
+    ...('missing' in owning ? [] : table(owningParts.map((part) => [result.owningParts[part], showAmount(owning.parts[part]!, 'money', voice.reader)]), 5)),
+  ];
+}
+
 /** The sums behind the needs that tell the machines apart. */
 const decisiveSums = ({ reasons }: Entry, { decisive, voice: { words } }: Scene): Reckoning[] =>
   reasons.flatMap(({ need = '', working = [] }) => (decisive.has(need) ? [{ of: words.needs[need] ?? need, sums: working }] : []));
@@ -69,9 +81,12 @@ export function machineBlock(entry: Entry, scene: Scene): string[] {
     ...reasonLines(own.mind, '!', 'caution', entry, scene),
     '',
     ...packageLines(entry.package, scene),
+    ...owningLines(entry, scene),
     ...scoreLines(entry, scene),
     '',
     ...unitsOnLot(entry, scene),
-    ...workingLines(decisiveSums(entry, scene), 3, scene),
+    ...workingLines([
+      ...decisiveSums(entry, scene), ...('working' in entry.owning ? [{ of: words.result.owningHeading, sums: entry.owning.working }] : []),
+    ], 3, scene),
   ];
 }

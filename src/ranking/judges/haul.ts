@@ -1,6 +1,7 @@
 import type { DemandOf } from '../../needs/need.ts';
+import { tieDownsWanted, tongueLoad } from '../../trade/formulas/securing.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
-import type { Working } from '../../trade/working.ts';
+import { cite, type Working } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
 import { massParts } from '../mass.ts';
@@ -12,13 +13,27 @@ import type { Judge } from './judging.ts';
 function aboard(build: Build, world: World): Working | readonly Spec[] {
   const { parts, missing } = massParts(build);
   if (missing.length > 0) return missing;
-  return totalMass({ ...parts, reserve: world.book.value('haul.reserve') as Quantity<'mass'> }, 'mass.aboard');
+  return cite(totalMass({ ...parts, reserve: world.book.value('haul.reserve') as Quantity<'mass'> }, 'mass.aboard'), { reserve: 'haul.reserve' });
 }
 
 export const judgePayload: Judge<DemandOf<'trailer.payload'>> = ({ atMost: payload }, build, world) => {
   const load = aboard(build, world);
   if (!('formula' in load)) return unknown(...load);
-  return wantsAtMost(load.result.value, payload, { unit: 'kg', workings: [load] });
+  const tieDowns = cite(
+    tieDownsWanted(load.result.value as Quantity<'mass'>, world.book.value('haul.tie-down-share')), { share: 'haul.tie-down-share' },
+  );
+  return wantsAtMost(load.result.value, payload, { unit: 'kg', workings: [load, tieDowns] });
+};
+
+/** What should rest on the tow ball at the least must not be more than it may bear. */
+export const judgeTongue: Judge<DemandOf<'trailer.tongue'>> = ({ atMost: rating, trailer }, build, world) => {
+  const load = aboard(build, world);
+  if (!('formula' in load)) return unknown(...load);
+  const behind = totalMass({ trailer, load: load.result.value as Quantity<'mass'> }, 'haul.behind');
+  const tongue = cite(
+    tongueLoad(behind.result.value as Quantity<'mass'>, world.book.value('haul.tongue.least')), { share: 'haul.tongue.least' },
+  );
+  return wantsAtMost(tongue.result.value, rating, { unit: 'kg', workings: [load, behind, tongue] });
 };
 
 export const judgeTowRating: Judge<DemandOf<'trailer.tow-rating'>> = ({ atMost: rating, trailer }, build, world) => {

@@ -1,43 +1,101 @@
 import type { DemandOf } from '../../needs/need.ts';
-import { frontAxleLoad } from '../../trade/formulas/axle-loads.ts';
+import { frontAxleLoad, frontBallast, rearAxleLoad } from '../../trade/formulas/axle-loads.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
+import { cite } from '../../trade/working.ts';
 import { atLeast, atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { absent, failed, met, unknown, wantsAtLeast } from '../verdict.ts';
+import { hungFor, type Build } from '../build.ts';
+import type { World } from '../candidate.ts';
+import { absent, failed, met, moot, unknown, wantsAtLeast, type Spec, type Verdict } from '../verdict.ts';
+import { leastLimit } from './axle-limits.ts';
 import type { Judge } from './judging.ts';
+import { massAtWork } from './tool.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
 
-export const judgeHitchLift: Judge<DemandOf<'hitch.lift'>> = ({ load, behind }, { machine }, { book }) => {
+/** Hitch lift at a distance behind the ball ends, by the machine's own rating. */
+export const hitchLift = (rated: Mass, behind: Length, { book }: World) => cite(
+  hitchLiftAt(rated, book.value('hitch.rated-behind') as Length, behind, book.value('hitch.link-length') as Length),
+  { ratedAt: 'hitch.rated-behind', link: 'hitch.link-length' },
+);
+
+export const judgeHitchLift: Judge<DemandOf<'hitch.lift'>> = ({ load, behind }, { machine }, world) => {
   const rated = machine.hitch?.lift610;
   if (rated === undefined) return unknown('hitch.lift610');
-  const working = hitchLiftAt(rated, book.value('hitch.rated-behind') as Length, behind, book.value('hitch.link-length') as Length);
+  const working = hitchLift(rated, behind, world);
   return wantsAtLeast(working.result.value, load, { unit: 'kg', workings: [working] });
 };
 
-/** The front axle keeps enough load to steer; what is missing is front weights, to be asked for. */
-export const judgeFrontAxle: Judge<DemandOf<'hitch.front-axle'>> = (need, build, { book }) => {
+/** What hangs behind: its mass, and its centre behind the rear axle. */
+export interface Hung {
+  mass: Mass;
+  behindAxle: Length;
+  /** With a backhoe the loader is on, for it is the counterweight its maker reckons with. */
+  loaderOn?: boolean;
+  estimated?: readonly Spec[];
+}
+
+/**
+ * With a load behind the front axle keeps enough to steer, if need be by front weights the machine may
+ * carry, and the rear axle and its tyres bear what is on them.
+ */
+export function judgeAxlesWith(hung: Hung, need: string, build: Build, { book }: World): Verdict {
   const { machine, loader } = build;
   const { mass, frontAxleShare, wheelbase } = machine;
   if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined) {
     return unknown(...absent({ mass, frontAxleShare, wheelbase }));
   }
-  const frame = loader?.have === 'has' ? (loader.part.mass ?? 0) : 0;
-  const working = frontAxleLoad(
-    (mass * frontAxleShare) as Mass,
-    { mass: frame as Mass, ahead: 0 as Length },
-    { mass: need.load, behind: (book.value('hitch.ball-ends-behind-axle') + need.behind) as Length },
-    wheelbase,
-  );
+  const frame = (loader?.have === 'has' || hung.loaderOn ? (loader?.part.mass ?? 0) : 0) as Mass;
+  const bareFront = (mass * frontAxleShare) as Mass;
+  const working = frontAxleLoad(bareFront, { mass: frame, ahead: 0 as Length }, { mass: hung.mass, behind: hung.behindAxle }, wheelbase);
   const wants = book.value('hitch.front-share') * mass;
   const has = working.result.value;
-  const figures = { has, wants, unit: 'kg', bound: 'at-least', workings: [working] } as const;
-  if (atLeast(has, wants)) return met(figures);
-  const weights = (wants - has) as Mass;
+  const told = { unit: 'kg', bound: 'at-least', ...(hung.estimated && { estimated: hung.estimated }) } as const;
+  const steers = atLeast(has, wants);
+  const weights = steers ? undefined : cite(frontBallast({
+    tractor: mass, bareFront: (bareFront + frame) as Mass, back: hung.mass, behind: hung.behindAxle,
+    ahead: book.value('front-weights.ahead') as Length, wheelbase, share: book.value('hitch.front-share'),
+  }), { ahead: 'front-weights.ahead', share: 'hitch.front-share' });
+  const added = (weights?.result.value ?? 0) as Mass;
+  const total = totalMass({ machine: mass, loader: frame, load: hung.mass, ballast: added }, 'mass.aboard');
+  const workings = [working, ...(weights ? [weights, total] : [])];
+  const onRear = rearAxleLoad(total.result.value as Mass, (has + added) as Mass);
+  const bears = leastLimit('rear', build);
+  if (bears && !atMost(onRear.result.value, bears.result.value)) {
+    return failed({ ...told, has: bears.result.value, wants: onRear.result.value, workings: [...workings, onRear, bears] });
+  }
+  if (steers) return met({ ...told, has, wants, workings });
   if (machine.grossMass === undefined) return unknown('grossMass');
-  const total = totalMass({ machine: mass, loader: frame as Mass, load: need.load, ballast: weights }, 'mass.aboard');
-  if (!atMost(total.result.value, machine.grossMass)) return failed({ ...figures, workings: [working, total] });
-  return met({ ...figures, additions: [{ what: 'front-ballast', mass: weights, for: [need.id] }] });
+  if (!atMost(total.result.value, machine.grossMass)) return failed({ ...told, has, wants, workings });
+  return met({ ...told, has, wants, workings, additions: [{ what: 'front-ballast', mass: added, for: [need] }] });
+}
+
+export const judgeFrontAxle: Judge<DemandOf<'hitch.front-axle'>> = (need, build, world) =>
+  judgeAxlesWith({ mass: need.load, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + need.behind) as Length }, need.id, build, world);
+
+/** The axles with the backhoe on, its centre taken far back where nobody gave it. */
+function judgeBackhoeAxles(need: string, build: Build, world: World): Verdict {
+  const { backhoe } = build;
+  if (!backhoe) return moot();
+  const { mass, centreBehind } = backhoe.part;
+  if (mass === undefined) return unknown('backhoe.mass');
+  return judgeAxlesWith({
+    mass, loaderOn: true,
+    behindAxle: centreBehind ?? (world.book.value('backhoe.centre-behind') as Length),
+    ...(centreBehind === undefined && { estimated: ['backhoe.centreBehind'] }),
+  }, need, build, world);
+}
+
+/** The axles with the implement of a task lifted; without one there is nothing to judge. */
+export const judgeImplementAxles: Judge<DemandOf<'implement.axles'>> = ({ task, id }, build, world) => {
+  if (task === 'dig') return judgeBackhoeAxles(id, build, world);
+  const implement = hungFor(task!, build)?.implement;
+  if (!implement) return moot();
+  const mass = massAtWork(implement);
+  // The need for the implement says so; the axles of a thing nobody weighed are not told twice.
+  if (mass === undefined) return unknown('implements.mass');
+  const behind = implement.centreDistance ?? world.book.value('hitch.rated-behind');
+  return judgeAxlesWith({ mass, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + behind) as Length }, id, build, world);
 };

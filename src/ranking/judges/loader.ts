@@ -1,16 +1,20 @@
 import type { Implement, Loader } from '../../catalogue/catalogue.ts';
-import type { DemandOf, Holder, Lift } from '../../needs/need.ts';
+import type { TaskId } from '../../answers/schema.ts';
+import type { DemandOf, Lift, Need, WeighedLift } from '../../needs/need.ts';
+import type { FigureId } from '../../trade/book.ts';
 import { frontAxleLoad, rearBallast } from '../../trade/formulas/axle-loads.ts';
 import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.ts';
 import { armFromOneRating, armFromTwoRatings, liftAt, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
-import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
+import { loadsWanted, timeForLoads } from '../../trade/formulas/loads.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
-import { isRefusal, type Working } from '../../trade/working.ts';
+import { cite, isRefusal, type Working } from '../../trade/working.ts';
 import { atMost, byCodeUnit } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
-import type { World } from '../candidate.ts';
+import { have, type World } from '../candidate.ts';
 import { absent, failed, met, moot, unknown, wantsAtLeast, type Spec, type Verdict } from '../verdict.ts';
+import { leastLimit } from './axle-limits.ts';
+import { hitchLift, judgeAxlesWith } from './hitch.ts';
 import type { Judge } from './judging.ts';
 
 type Length = Quantity<'length'>;
@@ -28,32 +32,55 @@ function armOf({ ratings }: Loader, { book }: World): LoaderArm | undefined {
 }
 
 /** What is estimated on the safe side, and said to be: the fall with distance, the mass of what holds. */
-function estimated(holder: Holder, build: Build): Pick<Verdict, 'estimated'> {
+function estimated(lift: Lift, build: Build): Pick<Verdict, 'estimated'> {
   const specs: Spec[] = [
-    ...(build.loader && build.loader.part.ratings.length < 2 ? ['loaders.ratings' as const] : []),
-    ...(toolFor(holder, build)?.implement.mass === undefined ? ['implements.mass' as const] : []),
+    ...(build.loader && build.loader.part.ratings.length < 2 ? ['loaders.bothRatings' as const] : []),
+    ...(toolFor(lift, build)?.implement.mass === undefined ? ['implements.mass' as const] : []),
   ];
   return specs.length > 0 ? { estimated: specs } : {};
 }
 
-const toolFor = (holder: Holder, { forks, spear }: Build): Tool | undefined => (holder === 'pallet-forks' ? forks : spear);
+/** What holds a load on the loader: the implement chosen for the task, or the loader's own bucket. */
+const toolFor = ({ holder, task }: Lift, { tools, loader }: Build): Tool | undefined =>
+  (holder === 'bucket'
+    ? loader && { implement: { ...(loader.part.bucketMass !== undefined && { mass: loader.part.bucketMass }) }, owned: true }
+    : tools?.[task]);
 
-/** What holds the load, at its own arm: by its own figures, or the rule book's typical ones. */
-function holderOf(holder: Holder, build: Build, { book }: World): { mass: Mass; ahead: Length } {
-  const { mass, centreDistance } = toolFor(holder, build)?.implement ?? {};
-  const typical = holder === 'pallet-forks' ? ['forks.mass', 'forks.own-centre'] as const : ['spear.mass', 'spear.own-centre'] as const;
-  return { mass: mass ?? (book.value(typical[0]) as Mass), ahead: centreDistance ?? (book.value(typical[1]) as Length) };
+const typicalHolders = {
+  'pallet-forks': ['forks.mass', 'forks.own-centre'],
+  'bale-spear': ['spear.mass', 'spear.own-centre'],
+  grapple: ['grapple.mass', 'grapple.own-centre'],
+  bucket: ['bucket.mass', 'bucket.load-centre'],
+} as const;
+
+interface Holding {
+  mass: Mass;
+  ahead: Length;
+  rules: { attachment?: FigureId; attachmentAhead?: FigureId };
+}
+
+/**
+ * What holds the load, at its own arm: by its own figures, or the rule book's typical ones. A bucket that was
+ * on when the lift was measured has had its share already.
+ */
+function holderOf(lift: Lift, build: Build, { book }: World): Holding {
+  const [typicalMass, typicalAhead] = typicalHolders[lift.holder];
+  const { mass, centreDistance } = toolFor(lift, build)?.implement ?? {};
+  const ahead = centreDistance ?? (book.value(typicalAhead) as Length);
+  const rules = { ...(centreDistance === undefined && { attachmentAhead: typicalAhead }) };
+  if (lift.holder === 'bucket' && build.loader?.part.ratings.every(({ bucketOn }) => bucketOn)) return { mass: 0 as Mass, ahead, rules };
+  return mass === undefined ? { mass: book.value(typicalMass) as Mass, ahead, rules: { ...rules, attachment: typicalMass } } : { mass, ahead, rules };
 }
 
 /** The greatest of such loads the loader takes up: its arm, its whole lift there, and what is left for the load. */
 function greatest(need: Lift, build: Build, world: World): readonly [arm: Working, lift: Working, load: Working] | undefined {
   const arm = build.loader && armOf(build.loader.part, world);
   if (!arm) return undefined;
-  const { mass, ahead } = holderOf(need.holder, build, world);
+  const { mass, ahead, rules } = holderOf(need, build, world);
   const carried: Carried = {
     attachment: mass, attachmentAhead: ahead, loadAhead: need.loadAhead, margin: world.book.value('loader.margin'),
   };
-  return [arm.working, liftAt(arm, need.loadAhead), greatestLoad(arm, carried)];
+  return [arm.working, liftAt(arm, need.loadAhead), cite(greatestLoad(arm, carried), { margin: 'loader.margin', ...rules })];
 }
 
 const noLoader = ({ machine, unit }: Build) =>
@@ -66,13 +93,74 @@ export const judgeAnyLoader: Judge<DemandOf<'loader.any'>> = (_need, build) => {
   return build.loader.have === 'unknown' ? unknown('loaders') : met();
 };
 
+/** A load that needn't go up rides on a spear behind: the hitch lifts it with the spear, at its own distance. */
+function judgeRide(lift: WeighedLift, { implement }: Tool, build: Build, world: World): Verdict {
+  const rated = build.machine.hitch?.lift610;
+  if (rated === undefined) return unknown('hitch.lift610');
+  const { book } = world;
+  const spear = implement.mass ?? (book.value('rear-spear.mass') as Mass);
+  const centre = lift.loadAhead - book.value('spear.face');
+  const behind = (book.value('rear-spear.face') + centre) as Length;
+  const working = hitchLift(rated, behind, world);
+  // The spear's own mass is nearer than the bale's; taken at the bale's distance it errs on the safe side.
+  return wantsAtLeast(working.result.value, lift.load + spear, { unit: 'kg', workings: [working] });
+}
+
+/** What rides behind, and the distance of its centre behind the ball ends. */
+export const ridesBehind = (task: TaskId, { tools }: Build) => tools?.[task]?.implement.kind === 'rear-bale-spear';
+
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
+  const tool = toolFor(need, build);
+  if (tool && ridesBehind(need.task, build)) return { ...judgeRide(need, tool, build, world), by: 'hitch' };
   if (!build.loader) return noLoader(build);
   // Only wished for, and gone without: nothing is bought to hold the load.
-  if (!toolFor(need.holder, build)) return failed();
+  if (!tool) return failed();
+  if (!interfaceFits(tool, build)) return failed();
   const workings = greatest(need, build, world);
   if (!workings || build.loader.have === 'unknown') return unknown('loaders.ratings');
-  return { ...wantsAtLeast(workings[2].result.value, need.load, { unit: 'kg', workings }), ...estimated(need.holder, build) };
+  return { ...wantsAtLeast(workings[2].result.value, need.load, { unit: 'kg', workings }), ...estimated(need, build) };
+};
+
+/** A holder goes on the coupling it was made for; where either isn't said, the dealer sees to it. */
+const interfaceFits = ({ implement }: Tool, { machine }: Build) =>
+  implement.attachmentInterface === undefined || machine.attachmentInterface === undefined
+  || implement.attachmentInterface === machine.attachmentInterface;
+
+/** The axles with bale and spear behind. */
+function judgeRideAxles({ id, task, load, loadAhead }: Need & Lift, build: Build, world: World): Verdict {
+  const { book } = world;
+  const spear = build.tools![task]!.implement.mass ?? book.value('rear-spear.mass');
+  const behind = book.value('hitch.ball-ends-behind-axle') + book.value('rear-spear.face') + loadAhead - book.value('spear.face');
+  return judgeAxlesWith({ mass: (load! + spear) as Mass, behindAxle: behind as Length }, id, build, world);
+}
+
+/** A third function works a grapple; a field kit is added. */
+export const judgeThirdFunction: Judge<DemandOf<'third-function'>> = ({ id, task }, build, { asOfYear }) => {
+  if (build.tools?.[task!] === undefined) return moot();
+  const part = build.machine.thirdFunction;
+  const state = have(build, 'thirdFunction', part, asOfYear);
+  if (state === 'unknown') return unknown('thirdFunction');
+  if (state === 'never' || !part) return failed();
+  return state === 'has' ? met() : met({ additions: [{
+    what: 'feature', id: 'thirdFunction', for: [id],
+    ...(part.price && { price: part.price.value }), ...(part.labourHours !== undefined && { labourHours: part.labourHours }),
+  }] });
+};
+
+/** How long it takes to move a heap by the bucketful: as much as the bucket holds, and no more than the loader lifts. */
+export const judgeLoose: Judge<DemandOf<'loader.loose'>> = (need, build, world) => {
+  const { loader } = build;
+  if (!loader) return moot();
+  const { book } = world;
+  const lift: Lift = { task: need.task!, holder: 'bucket', bulk: need.bulk, loadAhead: book.value('bucket.load-centre') as Length };
+  const workings = greatest(lift, build, world);
+  if (!workings || loader.have === 'unknown') return unknown('loaders.ratings');
+  if (loader.part.bucketVolume === undefined) return unknown('loaders.bucketVolume');
+  const each = Math.min(loader.part.bucketVolume, workings[2].result.value / need.bulk) as Quantity<'volume'>;
+  if (!(each > 0)) return failed();
+  const loads = loadsWanted(need.volume, each);
+  const time = cite(timeForLoads(loads.result.value, book.value('bucket.cycle') as Quantity<'time'>), { cycle: 'bucket.cycle' });
+  return met({ has: time.result.value, unit: 's', bound: 'at-most', workings: [workings[2], loads, time] });
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
@@ -105,7 +193,8 @@ export interface Loaded {
 }
 
 /** Whether a load is lifted at all: there is a loader, and something to hold it. */
-export const lifts = ({ holder }: Lift, build: Build) => build.loader !== undefined && toolFor(holder, build) !== undefined;
+export const lifts = (lift: Lift, build: Build) =>
+  build.loader !== undefined && toolFor(lift, build) !== undefined && !ridesBehind(lift.task, build);
 
 /** A machine with its heaviest load on the loader, or the figures that are missing. */
 export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly Spec[] {
@@ -119,17 +208,18 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
     });
   }
   const { book } = world;
-  const holder = holderOf(lift.holder, build, world);
-  const load = Math.min(lift.load, lifting[2].result.value) as Mass;
+  const holder = holderOf(lift, build, world);
+  const bucketful = lift.bulk !== undefined && part.bucketVolume !== undefined ? lift.bulk * part.bucketVolume : Infinity;
+  const load = Math.min(lift.load ?? bucketful, lifting[2].result.value) as Mass;
   // The frame stands over the front axle; what it holds, at the pins and ahead of them.
   const frame = (part.mass - (part.bucketMass ?? 0)) as Mass;
   const front = (frame + holder.mass + load) as Mass;
   const ahead = ((holder.mass * (part.pinsAhead + holder.ahead) + load * (part.pinsAhead + lift.loadAhead)) / front) as Length;
-  const ballastAt = (behind: number) => rearBallast(
+  const ballastAt = (behind: number) => cite(rearBallast(
     { tractor: mass, rear: (mass * (1 - frontAxleShare)) as Mass, front, ahead, wheelbase },
     (book.value('hitch.ball-ends-behind-axle') + behind) as Length,
     book.value('loader.rear-share'),
-  );
+  ), { share: 'loader.rear-share' });
   const typical = book.value('ballast.behind-ball-ends') as Length;
   const wanted = ballastAt(typical);
   const none = wanted.result.value === 0;
@@ -148,12 +238,13 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
  * its limit is published. A loader too small for the load lifts what it can.
  */
 export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
+  if (ridesBehind(need.task, build)) return judgeRideAxles(need, build, world);
   if (!build.loader) return noLoader(build).outcome === 'unknown' ? unknown('loaders') : moot();
-  if (!toolFor(need.holder, build)) return moot();
+  if (!toolFor(need, build)) return moot();
   const state = loaded(need, build, world);
   if (!('ballast' in state)) return unknown(...state);
   const { ballast, box, ballastBehind, load, holder, frame } = state;
-  const { machine: { mass, hitch, grossMass, frontAxleShare, frontAxleLimit, wheelbase } } = build;
+  const { machine: { mass, hitch, grossMass, frontAxleShare, wheelbase } } = build;
   const { book } = world;
   const onFront = frontAxleLoad(
     (mass! * frontAxleShare!) as Mass,
@@ -161,12 +252,13 @@ export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, 
     { mass: ballast, behind: (book.value('hitch.ball-ends-behind-axle') + ballastBehind) as Length },
     wheelbase!,
   );
-  if (frontAxleLimit !== undefined && !atMost(onFront.result.value, frontAxleLimit)) {
-    return failed({ has: frontAxleLimit, wants: onFront.result.value, unit: 'kg', bound: 'at-least', workings: [...state.workings, onFront] });
+  const bears = leastLimit('front', build);
+  if (bears && !atMost(onFront.result.value, bears.result.value)) {
+    return failed({ has: bears.result.value, wants: onFront.result.value, unit: 'kg', bound: 'at-least', workings: [...state.workings, onFront, bears] });
   }
   if (ballast === 0) return met({ workings: state.workings });
   if (hitch?.lift610 === undefined) return unknown('hitch.lift610');
-  const lift = hitchLiftAt(hitch.lift610, book.value('hitch.rated-behind') as Length, ballastBehind, book.value('hitch.link-length') as Length);
+  const lift = hitchLift(hitch.lift610, ballastBehind, world);
   const total = totalMass({ machine: mass!, loader: frame, attachment: holder, load, ballast }, 'mass.aboard');
   const workings = [...state.workings, lift, total];
   if (!atMost(ballast, lift.result.value)) {

@@ -29,7 +29,7 @@ export const judgeMower: Judge<DemandOf<'mower'>> = (need, build, world) => {
     if (need.deck !== 'either') return need.deck === 'belly' ? belly : rear;
     return belly.outcome === 'unknown' ? belly : rear;
   }
-  if (mower.kind === 'rear') return judgeTool(mower.mower, build, world, 'mow.power');
+  if (mower.kind === 'rear') return judgeTool(mower.mower, build, world);
   if (mower.deck.have === 'unknown') return unknown('decks');
   return mower.midPto === 'unknown' ? unknown('midPto') : met();
 };

@@ -1,5 +1,8 @@
 import type { DemandOf } from '../../needs/need.ts';
-import { failed, met, unknown } from '../verdict.ts';
+import { noiseTime } from '../../trade/formulas/noise.ts';
+import { dailyExposure } from '../../trade/formulas/vibration.ts';
+import { cite } from '../../trade/working.ts';
+import { failed, met, unknown, wantsAtLeast, wantsAtMost } from '../verdict.ts';
 import type { Judge } from './judging.ts';
 
 /**
@@ -25,3 +28,21 @@ export const judgeRecall: Judge<DemandOf<'recall'>> = (_need, { unit }) => (unit
 /** A unit whose exhaust equipment was defeated is refused. */
 export const judgeExhaustIntact: Judge<DemandOf<'exhaust.intact'>> = (_need, { unit }) =>
   unit?.exhaustIntact === false ? failed() : met();
+
+/** How long a day may be at the driver's ear before something is to be done. */
+export const judgeNoise: Judge<DemandOf<'noise'>> = ({ day }, { machine: { noiseAtEarDecibels: level } }, { book }) => {
+  if (level === undefined) return unknown('noiseAtEarDecibels');
+  const time = cite(noiseTime(level, book.value('noise.action'), book.value('noise.exchange')), { action: 'noise.action', exchange: 'noise.exchange' });
+  return wantsAtLeast(time.result.value, day, { unit: 's', workings: [time] });
+};
+
+/** A day in the seat against the value from which something is to be done. */
+export const judgeVibration: Judge<DemandOf<'vibration'>> = ({ day }, { machine: { seatVibration } }, { book }) => {
+  if (seatVibration === undefined) return unknown('seatVibration');
+  const exposure = dailyExposure(seatVibration, day);
+  return wantsAtMost(exposure.result.value, book.value('vibration.action'), { unit: 'm/s2', workings: [exposure] });
+};
+
+/** Whoever wants the dealer to look after it needs a make he looks after. */
+export const judgeServiced: Judge<DemandOf<'serviced'>> = (_need, { machine: { make } }, { dealer: { makesServiced } }) =>
+  (makesServiced === undefined ? unknown('dealer.makesServiced') : makesServiced.includes(make) ? met() : failed());

@@ -16,8 +16,8 @@ interface Mass {
 const moment = (masses: readonly Mass[], by: 'height' | 'ahead') => masses.reduce((sum, each) => sum + each.mass * each[by], 0);
 
 /**
- * The comparison on a slope, in the worst loading of the buyer's tasks on the move: bare, and with the
- * heaviest load carried low and the ballast that it asks for. The lesser angle, less the margin, against
+ * The comparison on a slope, in the worst loading of the buyer's tasks on the move: bare, and with each
+ * load carried low and the ballast that it asks for. The lesser angle, less the margin, against
  * the steepest ground.
  */
 export const judgeTipAngle: Judge<DemandOf<'slope.tip-angle'>> = (need, build, world) => {
@@ -29,8 +29,8 @@ export const judgeTipAngle: Judge<DemandOf<'slope.tip-angle'>> = (need, build, w
   const height = centreOfMassHeight.value;
   const bare: Mass[] = [{ mass, height, ahead: frontAxleShare }];
   const loadings = [bare];
-  if (need.lift && lifts(need.lift, build)) {
-    const state = loaded(need.lift, build, world);
+  for (const lift of need.lifts.filter((each) => lifts(each, build))) {
+    const state = loaded(lift, build, world);
     if (!('ballast' in state)) return unknown(...state);
     const behind = book.value('hitch.ball-ends-behind-axle') + state.ballastBehind;
     loadings.push([

@@ -1,13 +1,15 @@
-import type { Machine, Unit } from '../../catalogue/catalogue.ts';
-import type { FigureId } from '../../trade/book.ts';
+import type { Implement, Machine, Unit } from '../../catalogue/catalogue.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { powerAtAltitude, ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
-import type { Working } from '../../trade/working.ts';
+import type { FigureId } from '../../trade/book.ts';
+import { cite, type Working } from '../../trade/working.ts';
 import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
+import type { Growth } from '../../needs/need.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { failed, unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
+import { failed, met, unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
+import { traitsOf } from './implement-kinds.ts';
 
 /** Widths over the rear tyres a candidate may stand on: none where nobody gave that of its tyres. */
 export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined): number[] {
@@ -20,55 +22,95 @@ export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined)
  * PTO power a machine has left where the buyer works. An engine of which nobody said how it breathes is
  * taken for one without a turbocharger, which loses more.
  */
-function powerLeft({ engine }: Machine, { book, altitude }: World): { value: number; workings: Working[] } | undefined {
+export function powerLeft({ engine }: Machine, { book, altitude }: World): { value: number; workings: Working[] } | undefined {
   if (engine?.ptoPower === undefined) return undefined;
   if (altitude === undefined) return { value: engine.ptoPower, workings: [] };
   const turbo = engine.aspiration === 'turbo';
-  const working = powerAtAltitude(engine.ptoPower, altitude, {
-    perStep: book.value(turbo ? 'pto.altitude.turbo' : 'pto.altitude.natural'),
+  const loss = turbo ? 'pto.altitude.turbo' : 'pto.altitude.natural';
+  const working = cite(powerAtAltitude(engine.ptoPower, altitude, {
+    perStep: book.value(loss),
     step: book.value('pto.altitude.step') as Quantity<'length'>,
     free: (turbo ? book.value('pto.altitude.turbo-free') : 0) as Quantity<'length'>,
-  });
+  }), { loss, step: 'pto.altitude.step', ...(turbo && { free: 'pto.altitude.turbo-free' }) });
   return { value: working.result.value, workings: [working] };
 }
 
-/**
- * An implement on hitch and rear PTO: it covers the tyre tracks, the PTO turns it, the hitch lifts it.
- * What it takes is the greater of what its maker asks and the rule of thumb by width.
- */
-export function judgeTool({ implement }: Tool, { machine, unit }: Build, world: World, perWidth: FigureId): Verdict {
-  const { book } = world;
-  const { width, mass, centreDistance, ptoPower } = implement;
-  const { hitch, rearPto } = machine;
-  if (rearPto?.speeds.length === 0) return failed();
-  if (width === undefined) return unknown('implements.width');
-  if (mass === undefined) return unknown('implements.mass');
-  const verdicts: Verdict[] = [];
+/** What an implement weighs at work: with its hopper full where it has one. */
+export const massAtWork = ({ kind, mass, fullMass }: Partial<Implement>): Quantity<'mass'> | undefined =>
+  (kind !== undefined && traitsOf[kind].hopper ? fullMass : mass);
 
+/** It covers the tyre tracks, on the tyres a unit stands on or on some a machine can have. */
+function judgeCover(width: number, machine: Machine, unit: Unit | undefined): Verdict {
   const tracks = widthsOverTyres(machine, unit);
+  if (tracks.length === 0) return unknown('tyres');
   const covered = tracks.filter((track) => atLeast(width, track)).length;
-  if (tracks.length === 0) verdicts.push(unknown('tyres'));
-  else verdicts.push(
-    covered > 0 && covered < tracks.length && unit
-      ? unknown('units.tyres.type')
-      : wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks), { unit: 'm', workings: [] }),
-  );
+  if (covered > 0 && covered < tracks.length && unit) return unknown('units.tyres.type');
+  return wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks), { unit: 'm', workings: [] });
+}
 
-  const power = ptoPowerForWidth(width, book.value(perWidth) as Quantity<'powerPerLength'>);
-  if (rearPto === undefined) verdicts.push(unknown('rearPto'));
+/**
+ * Power at the PTO. What an implement's own maker asks counts; where nobody gave it, the rule of thumb. In
+ * brush the greater of both, for a maker's least is for grass.
+ */
+function judgePower(implement: Partial<Implement>, machine: Machine, world: World, growth: Growth | undefined): Verdict[] {
+  const { kind, width, capacity, ptoPower, ptoSpeed } = implement;
+  const { power } = traitsOf[kind!];
+  if (!power && ptoPower === undefined) return [];
+  if (machine.rearPto === undefined) return [unknown('rearPto')];
+  const { speeds } = machine.rearPto;
+  if (speeds.length === 0 || (ptoSpeed !== undefined && !speeds.some((speed) => atLeast(speed, ptoSpeed) && atLeast(ptoSpeed, speed)))) return [failed()];
   const available = powerLeft(machine, world);
-  verdicts.push(
-    available === undefined
-      ? unknown('engine.ptoPower')
-      : wantsAtLeast(available.value, Math.max(power.result.value, ptoPower ?? 0), { unit: 'W', workings: [...available.workings, power] }),
-  );
+  if (available === undefined) return [unknown('engine.ptoPower')];
+  const { book } = world;
+  const rule: FigureId | undefined = power && (kind === 'rotary-cutter' && growth ? `cut.power.${growth}` : power.rule);
+  const size = power?.by === 'capacity' ? capacity : width;
+  const byRule = rule !== undefined && power?.by !== 'whole' && size !== undefined
+    ? cite(ptoPowerForWidth(size, book.value(rule) as Quantity<'powerPerLength'>), { powerPerWidth: rule })
+    : undefined;
+  const thumb = byRule?.result.value ?? (rule !== undefined && power?.by === 'whole' ? book.value(rule) : undefined);
+  const wanted = ptoPower === undefined ? thumb : growth === 'brush' ? Math.max(ptoPower, thumb ?? 0) : ptoPower;
+  if (wanted === undefined) return [unknown(power?.by === 'capacity' ? 'implements.capacity' : 'implements.width')];
+  const workings = [...available.workings, ...(byRule && wanted === thumb ? [byRule] : [])];
+  return [wantsAtLeast(available.value, wanted, { unit: 'W', workings })];
+}
 
+const categories = ['0', '1', '2', '3'] as const;
+
+/** An implement's pins go into a hitch of its own category or, with bushings, of a larger one: never of a smaller. */
+function judgeCategory({ hitchCategory }: Partial<Implement>, { hitch }: Machine): Verdict {
+  if (hitchCategory === undefined) return unknown('implements.hitchCategory');
+  if (hitch?.category === undefined) return unknown('hitch.category');
+  const own = hitch.category === '1-limited' ? '1' : hitch.category;
+  return categories.indexOf(hitchCategory) <= categories.indexOf(own) ? met() : failed();
+}
+
+function judgeFlow({ hydraulicFlow }: Partial<Implement>, { hydraulics }: Machine): Verdict[] {
+  if (hydraulicFlow === undefined) return [];
+  return [hydraulics?.flow === undefined ? unknown('hydraulics.flow') : wantsAtLeast(hydraulics.flow, hydraulicFlow, { unit: 'm3/s', workings: [] })];
+}
+
+/**
+ * An implement on hitch and rear PTO: it covers the tyre tracks where it works the ground, the PTO turns
+ * it, the hitch takes and lifts it, the hydraulics feed it.
+ */
+export function judgeTool({ implement }: Tool, { machine, unit }: Build, world: World, growth?: Growth): Verdict {
+  const { book } = world;
+  const { kind, width, centreDistance } = implement;
+  const { covers } = traitsOf[kind!];
+  const mass = massAtWork(implement);
+  if (covers && width === undefined) return unknown('implements.width');
+  if (mass === undefined) return unknown(traitsOf[kind!].hopper ? 'implements.fullMass' : 'implements.mass');
   const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;
-  const lift = hitch?.lift610 !== undefined && hitchLiftAt(
-    hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
-  );
-  verdicts.push(lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'));
-
+  const lift = machine.hitch?.lift610 === undefined ? undefined : cite(hitchLiftAt(
+    machine.hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
+  ), { ratedAt: 'hitch.rated-behind', link: 'hitch.link-length', ...(centreDistance === undefined && { behindBallEnds: 'hitch.rated-behind' }) });
+  const verdicts = [
+    ...(covers ? [judgeCover(width!, machine, unit)] : []),
+    ...judgePower(implement, machine, world, growth),
+    lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'),
+    judgeCategory(implement, machine),
+    ...judgeFlow(implement, machine),
+  ];
   const verdict = worst(verdicts);
   // Where all is met, the power is what a buyer asks about.
   return verdict.outcome === 'met' ? (verdicts.find(({ unit: of }) => of === 'W') ?? verdict) : verdict;

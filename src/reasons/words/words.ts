@@ -1,8 +1,10 @@
 import type { QuestionId } from '../../answers/questions.ts';
 import type { Criterion, TaskId } from '../../answers/schema.ts';
 import type { TypedFault } from '../../answers/read-typed.ts';
-import type { Capability, ComfortWish, Holder, NotCleared } from '../../needs/need.ts';
+import type { ImplementKind } from '../../catalogue/schema.ts';
+import type { Capability, ComfortWish, NotCleared } from '../../needs/need.ts';
 import type { Addition } from '../../ranking/addition.ts';
+import type { OwningPart } from '../../ranking/owning.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
 import type { UnitWords } from '../../units/show.ts';
@@ -27,6 +29,14 @@ export interface Said {
   typical: boolean;
   /** Which opening a width speaks of. */
   passage: 'gate' | 'door';
+  /** The load rides on the hitch and isn't lifted by the loader. */
+  onHitch: boolean;
+  /** Name of a second part, beside `part`. */
+  other: string;
+  /** Terms of a loan: what is paid at once, in how many instalments, at what rate a year. */
+  deposit: string;
+  months: string;
+  rate: string;
   /** The specs nobody gave, as a list in words. */
   missing: string;
 }
@@ -42,7 +52,7 @@ export type ReasonId =
   | `${Capability}.${'met' | 'failed' | 'unknown'}`
   | `addition.${Addition['what']}`
   | `criterion.${Criterion}.${'strong' | 'weak' | 'unknown'}`
-  | 'figure.estimated' | 'standing.musts-met' | 'standing.none-failed' | 'wish.left-out'
+  | 'parts.not-together' | 'figure.estimated' | 'standing.musts-met' | 'standing.none-failed' | 'wish.left-out'
   | UnitReasonId;
 
 /** Words of one question: heading, why it is asked, and its fields by path. */
@@ -68,9 +78,11 @@ export interface Words {
   /** Names of the frame classes in this language; where one is missing the catalogue's own name stands. */
   frames: Readonly<Record<string, string>>;
   tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
-  wishes: Readonly<Record<ComfortWish, string>>;
-  /** What holds a load on the loader, where the dealer lists none. */
-  holders: Readonly<Record<Holder, string>>;
+  wishes: Readonly<Record<ComfortWish | 'thirdFunction', string>>;
+  /** Parts of a machine that can't always be on together. */
+  parts: Readonly<Record<'backhoe' | 'hitch' | 'loader' | 'deck' | 'cab', string>>;
+  /** Implements by kind, where the dealer lists none. */
+  implements: Readonly<Record<ImplementKind, string>>;
   criteria: Readonly<Record<Criterion, string>>;
   specs: Readonly<Record<Spec, string>>;
   questions: Readonly<Record<QuestionId, QuestionWords>>;
@@ -141,6 +153,11 @@ export interface Words {
     priceUnknown: string;
     pricePlus: string;
     machineAlone(price: string): string;
+    /** What it costs to own and run, under assumptions that are said with it. */
+    owning(year: string, hour: string, years: string, hours: string): string;
+    owningUnknown(missing: string): string;
+    owningHeading: string;
+    owningParts: Readonly<Record<OwningPart, string>>;
     /** Labour to fit what is added, in hours and money. */
     fitting(hours: string, price: string): string;
     additionsHeading: string;

@@ -1,4 +1,4 @@
-import { commonPractice, figures } from '../record.ts';
+import { commonPractice, figures, fromMemory } from '../record.ts';
 
 export const cutting = figures({
   'cut.speed': {
@@ -16,6 +16,15 @@ export const cutting = figures({
   'cut.power.brush': {
     statement: 'PTO power a rotary cutter takes for each foot of its width in brush',
     value: 7, unit: 'hp/ft', kind: 'rule-of-thumb', source: commonPractice, valid: [3, 12],
+  },
+  'cut.power.flail': {
+    statement: 'PTO power a flail mower takes for each metre of its width',
+    value: 10, unit: 'kW/m', kind: 'published-figure', valid: [10, 10],
+    source: fromMemory('ASABE D497.7, Agricultural Machinery Management Data', 'rotary power, flail mower'),
+  },
+  'snow.blade-deepest': {
+    statement: 'Deepest fall of snow that a small tractor moves with a blade: beyond it a blower is wanted',
+    value: 12, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [4, 36],
   },
   'pto.altitude.natural': {
     statement: 'Share of engine power lost for each 1,000 ft of altitude, without a turbocharger',

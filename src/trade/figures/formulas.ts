@@ -63,6 +63,9 @@ export const formulaRules = {
   'bale.size': {
     kind: 'formula', statement: 'Size of a round bale as wide as it is high, from its weight', formula: 'size = ∛(4 × mass / (π × density))', source: geometry,
   },
+  'area.strip': {
+    kind: 'formula', statement: 'Area of a strip such as a drive', formula: 'area = length × width', source: geometry,
+  },
   'place.passage': {
     kind: 'formula', statement: 'Width wanted to pass', formula: 'wanted = width + 2 × room on each side', source: geometry,
   },

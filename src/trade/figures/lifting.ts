@@ -50,10 +50,23 @@ export const lifting = figures({
     statement: 'Back of the bale on a spear, ahead of the pins',
     value: 5, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 12],
   },
+  'bucket.mass': {
+    statement: 'Mass of a loader bucket, where nobody gave it',
+    value: 250, unit: 'lb', kind: 'rule-of-thumb', source: commonPractice, valid: [80, 800],
+  },
   'bale.density': {
     statement: 'Density of a dry round bale as it is weighed, from a 5 by 5 ft bale of 1,100 lb',
     value: 11.2, unit: 'lb/ft3', kind: 'published-figure', valid: [8, 16],
     source: seenSecondHand('Texas A&M AgriLife Extension E-319 (2012)', '1,100 lb at 5 by 5 ft'),
+  },
+  'bale.density.wrapped': {
+    statement: 'Density of a wrapped round bale of moist hay as it is weighed',
+    value: 25, unit: 'lb/ft3', kind: 'rule-of-thumb', valid: [15, 40],
+    source: fromMemory('Extension sheets on baleage', 'at 50 to 60 % moisture, 20 to 30 lb a cubic foot'),
+  },
+  'backhoe.centre-behind': {
+    statement: 'Centre of mass of a backhoe behind the rear axle, folded for the road, where nobody gave it: the farther, the lighter the front',
+    value: 1.1, unit: 'm', kind: 'safety-floor', safer: 'more', source: commonPractice, valid: [1.1, 2],
   },
   'hitch.rated-behind': {
     statement: 'Distance behind the ball ends at which hitch lift is published',

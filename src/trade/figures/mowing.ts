@@ -26,6 +26,10 @@ export const mowing = figures({
     value: 1.1, unit: 'ratio', kind: 'published-figure', valid: [1, 1.5],
     source: seen('University of Illinois farmdoc, Machinery Cost Estimates: Tractors', 'labour at 1.1 times machine hours'),
   },
+  'mow.per-year': {
+    statement: 'Mows in a year, where the buyer did not say',
+    value: 25, unit: 'count', kind: 'rule-of-thumb', source: commonPractice, valid: [1, 80],
+  },
   'mow.power': {
     statement: 'PTO power a finish mower takes for each foot of its width',
     value: 4, unit: 'hp/ft', kind: 'rule-of-thumb', source: commonPractice, valid: [1, 8],

@@ -35,6 +35,10 @@ export const place = figures({
     value: 0.15, unit: 'ratio', kind: 'published-figure', valid: [0.1, 0.2],
     source: seenSecondHand("Vehicle owner's manuals, makers not named", 'tongue weight 10 to 15 %'),
   },
+  'haul.brakes-above': {
+    statement: 'Mass of a loaded trailer above which most states of the US ask for brakes of its own',
+    value: 3000, unit: 'lb', kind: 'safety-floor', safer: 'less', source: commonPractice, valid: [1000, 3000],
+  },
   'haul.tie-down-share': {
     statement: 'Working load limit of all tie-downs together, as a share of the load',
     value: 0.5, unit: 'ratio', kind: 'safety-floor', safer: 'more', valid: [0.5, 2],

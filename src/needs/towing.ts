@@ -1,0 +1,49 @@
+import { taskOf, type Answers } from '../answers/answers.ts';
+import type { RuleBook } from '../trade/book.ts';
+import { tan } from '../units/transcendental.ts';
+import type { Quantity } from '../units/quantity.ts';
+import type { Need } from './need.ts';
+import { steepest } from './slope.ts';
+
+interface Towed {
+  task: 'tow-wagon' | 'make-hay';
+  must: boolean;
+  mass: Quantity<'mass'> | undefined;
+  braked: boolean;
+  from: readonly string[];
+}
+
+function towedBy(answers: Answers, book: RuleBook): Towed[] {
+  const wagon = taskOf(answers, 'tow-wagon');
+  const hay = taskOf(answers, 'make-hay');
+  return [
+    ...(wagon ? [{
+      task: wagon.task, must: wagon.must === true, mass: wagon.weight, braked: wagon.brakes !== undefined && wagon.brakes !== 'none',
+      from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes'],
+    }] : []),
+    // A baler is towed and has no brakes of its own.
+    ...(hay ? [{ task: hay.task, must: hay.must === true, mass: book.value('hay.baler-mass') as Quantity<'mass'>, braked: false, from: ['tasks'] }] : []),
+  ];
+}
+
+/**
+ * What is towed hangs from the drawbar and nowhere else, weighs no more than the tractor can hold and stop,
+ * and is pulled up the steepest ground without lifting the front axle.
+ */
+export function needsOfTowing(answers: Answers, book: RuleBook): Need[] {
+  const slope = steepest(answers, book);
+  const ground = answers.land?.ground ?? 'firm';
+  return towedBy(answers, book).flatMap(({ task, must, mass: towed, braked, from }): Need[] => {
+    const base = { task, must, safety: true, working: [] } as const;
+    return [
+      { ...base, id: `${task}.drawbar`, capability: 'drawbar', from: ['tasks'] },
+      ...(towed === undefined ? [] : [{
+        ...base, id: `${task}.towed-mass`, capability: 'tow.mass', towed, braked, from, rule: braked ? 'tow.ratio.braked' : 'tow.ratio.unbraked',
+      } as const]),
+      // Of ground nobody measured no pull can be reckoned: that no slope is cleared is said at the head.
+      ...(towed === undefined || slope === undefined || slope === 'unbounded' ? [] : [{
+        ...base, id: `${task}.tow-pull`, capability: 'tow.pull', towed, grade: tan(slope), ground, from: [...from, 'land.slope', 'land.ground'], rule: 'tow.rolling',
+      } as const]),
+    ];
+  });
+}
