@@ -66,7 +66,7 @@ describe('with a catalogue', () => {
     expect(code).toBe(0);
     const records = recordsIn(out);
     expect(records.get('mow.per-year')).toMatch(/^.* 25: .*This dealer’s figure: 31 Source/);
-    expect(records.get('overhead.clearance')).toMatch(/12 in: .*This dealer’s figure: 0\.45 m Source/);
+    expect(records.get('overhead.clearance')).toMatch(/12 in: .*This dealer’s figure: 0\.45 m \(17\.72 in\) Source/);
     expect([...records].filter(([, record]) => record.includes('This dealer’s figure')).map(([id]) => id)).toEqual(Object.keys(own));
   });
 

@@ -7,7 +7,7 @@ import { inOrder, readDocumentFile } from '../read-document.ts';
 import { dealersFiguresOf, type DealersFigures } from '../rulebook/dealers-figures.ts';
 import { modulesOf } from '../rulebook/module.ts';
 import { pageOf } from '../rulebook/page.ts';
-import { showRefused, showWritten } from '../rulebook/shown.ts';
+import { showDealers, showRefused, showWritten } from '../rulebook/shown.ts';
 import { en as own } from '../rulebook/words/en.ts';
 import { item, paragraph } from '../sheet/layout.ts';
 
@@ -22,7 +22,7 @@ function valueOf(rule: FigureRule): string {
 }
 
 const dealersLines = (id: RuleId, { own: figures, refused }: DealersFigures) => [
-  ...(figures[id] ? [showWritten(figures[id], own)] : []),
+  ...(figures[id] ? [showDealers(figures[id], rules[id] as FigureRule, own)] : []),
   ...refused.filter((each) => each.id === id).map((each) => showRefused(each, own)),
 ].flatMap((said) => paragraph(`${own.dealers}: ${said}`, 4));
 

@@ -6,7 +6,7 @@ import type { DealersFigures } from './dealers-figures.ts';
 import { html, Markup } from './markup.ts';
 import { mathOf } from './mathml.ts';
 import { modulesOf } from './module.ts';
-import { showPercent, showRange, showRefused, showWritten } from './shown.ts';
+import { showDealers, showPercent, showRange, showRefused, showWritten } from './shown.ts';
 import { isWeak, trustOf, type Trust } from './trust.ts';
 import type { RuleBookWords } from './words/en.ts';
 
@@ -36,7 +36,7 @@ function valueRows(rule: FigureRule, dealers: DealersFigures | undefined, id: Ru
   const refused = dealers?.refused.filter((each) => each.id === id) ?? [];
   return [
     row(own.value, html`<strong>${showWritten(rule, own)}</strong>${percent && html` <span class="lesser">= ${percent}</span>`}`, 'value'),
-    row(own.dealers, dealersValue && html`<strong>${showWritten(dealersValue, own)}</strong>`, 'dealers'),
+    row(own.dealers, dealersValue && html`<strong>${showDealers(dealersValue, rule, own)}</strong>`, 'dealers'),
     refused.map((each) => row(own.dealers, html`${showRefused(each, own)}`, 'refused')),
     row(own.kind, html`${own.kinds[rule.kind]}`),
     row(own.range, range === undefined ? undefined : html`${range}${rule.safer && html`; ${own.safer[rule.safer]}`}`),

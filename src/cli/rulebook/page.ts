@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { sayRule } from '../../reasons/say.ts';
-import { ruleIds, rules, rulesVersion, type FigureId, type RuleId } from '../../trade/book.ts';
+import { figureRules, ruleIds, rules, rulesVersion, type FigureId, type RuleId } from '../../trade/book.ts';
 import type { FigureRule, Rule } from '../../trade/record.ts';
 import { articleOf, trustTag, type Voice } from './article.ts';
 import type { DealersFigures } from './dealers-figures.ts';
 import { html, Markup } from './markup.ts';
 import { pageScript } from './page-script.ts';
-import { showRefused, showWritten } from './shown.ts';
+import { showDealers, showRefused, showWritten } from './shown.ts';
 import { style } from './style.ts';
 import { themeOf, type Theme } from './theme.ts';
 import { trustOf, trusts } from './trust.ts';
@@ -34,12 +34,16 @@ ${trusts.map((trust) => html`<div><dt>${trustTag(trust, own)}</dt><dd>${own.trus
 
 function dealersSection({ dealer, own: figures, refused }: DealersFigures, { own, words }: Voice): Markup {
   const ids = Object.keys(figures) as FigureId[];
+  const line = (id: FigureId) => {
+    const rule: FigureRule = figureRules[id];
+    return html`<li><a href="#${id}">${sayRule(id, words)}</a>: <strong>${showDealers(figures[id]!, rule, own)}</strong> ${own.inPlaceOf(showWritten(rule, own))}</li>
+`;
+  };
   return html`<section class="dealers" aria-labelledby="dealers-heading">
 <h2 id="dealers-heading">${own.dealersHeading(dealer)}</h2>
 ${ids.length === 0 ? html`<p>${own.noDealers}</p>` : html`<p>${own.dealersLead}</p>
 <ul>
-${ids.map((id) => html`<li><a href="#${id}">${sayRule(id, words)}</a>: <strong>${showWritten(figures[id]!, own)}</strong> ${own.inPlaceOf(showWritten(rules[id] as FigureRule, own))}</li>
-`)}</ul>`}
+${ids.map(line)}</ul>`}
 ${refused.length === 0 ? undefined : html`<h3>${own.refusedHeading}</h3>
 <p>${own.refusedLead}</p>
 <ul class="refused">

@@ -1,4 +1,5 @@
 import type { FigureRule } from '../../trade/record.ts';
+import { inUnit, kindOfUnit, toSi, type Unit } from '../../units/quantity.ts';
 import type { Refused, Written } from './dealers-figures.ts';
 import type { RuleBookWords } from './words/en.ts';
 
@@ -13,6 +14,15 @@ const withUnit = (shown: string, unit: string, words: RuleBookWords) => {
 
 /** @example showWritten({ value: 11.2, unit: 'lb/ft3' }, en) // '11.2 lb/ft³' */
 export const showWritten = ({ value, unit }: Written, words: RuleBookWords) => withUnit(numberIn(words.language).format(value), unit, words);
+
+/** A dealer's own value as he wrote it, and in the book's unit beside it where his is another. */
+export function showDealers(written: Written, { unit }: FigureRule, words: RuleBookWords): string {
+  const own = showWritten(written, words);
+  const kind = kindOfUnit(unit);
+  if (written.unit === unit || kind === undefined) return own;
+  const value = inUnit(kind, toSi({ value: written.value, unit: written.unit as Unit }), unit as never);
+  return `${own} (${showWritten({ value: Number(value.toPrecision(4)), unit }, words)})`;
+}
 
 /** A share also as percent, which people say. */
 export const showPercent = ({ value, unit }: Written, words: RuleBookWords) =>
