@@ -116,7 +116,6 @@ test('a browser reads each formula as MathML, wider than nothing and without an 
 const ways: [string, BrowserContextOptions][] = [
   ['on a phone, light', { viewport: { width: 320, height: 640 } }],
   ['on a desk, dark', { viewport: { width: 1200, height: 900 }, colorScheme: 'dark' }],
-  ['in forced colours', { viewport: { width: 1200, height: 900 }, forcedColors: 'active' }],
 ];
 describe.each(ways)('%s', (_way, options) => {
   test('axe has nothing to say, and nothing is wider than the screen', async () => {
