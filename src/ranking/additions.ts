@@ -36,8 +36,7 @@ const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) =>
  * ballast and the like the heaviest counts.
  */
 export function additionsOf(build: Build, judged: readonly Judged[], needs: readonly Need[]): Addition[] {
-  const wantedBy = (...prefixes: string[]) =>
-    needs.flatMap(({ id, capability }) => (prefixes.some((prefix) => capability.startsWith(prefix)) ? [id] : []));
+  const wantedBy = (prefix: string) => needs.flatMap(({ id, capability }) => (capability.startsWith(prefix) ? [id] : []));
   const { loader, mower, cab, backhoe, tools = {}, machine } = build;
   // What holds a load is for the needs of that load; what hangs behind, for all that its task asks of it.
   const servedBy = (task: string, each: Tool) => needs.flatMap((need) => (need.task === task && (!isHolder(each) || 'holder' in need) ? [need.id] : []));

@@ -5,7 +5,7 @@ import type { Addition } from './addition.ts';
 import { keyOf, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
 import { isMoneyNeed, isPriceNeed, judge } from './judge.ts';
-import { buildsOf, isOfTheWhole, type Scope } from './options.ts';
+import { buildsOf, choicesOf, isOfTheWhole, type Choice, type Scope } from './options.ts';
 import { judgeMoney, packagePrice, type PackagePrice } from './price.ts';
 import { isFailedGate, isOpenGate, isOpenMust, type Judged } from './verdict.ts';
 
@@ -20,8 +20,11 @@ export interface Evaluation {
   standing: Standing;
 }
 
-function evaluateBuild(build: Build, needs: readonly Need[], world: World): Evaluation {
-  const physical = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [{ need, verdict: build.unmet?.[need.id] ?? judge(need, build, world) }]));
+function evaluateBuild({ build, judged: settled }: Choice, needs: readonly Need[], world: World): Evaluation {
+  const verdicts = new Map(settled.map(({ need, verdict }) => [need, verdict]));
+  const physical = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [{
+    need, verdict: build.unmet?.[need.id] ?? verdicts.get(need) ?? judge(need, build, world),
+  }]));
   const additions = additionsOf(build, physical, needs);
   const limit = needs.find(isPriceNeed);
   const price = packagePrice(build, additions, limit, world);
@@ -50,7 +53,8 @@ function compare(a: Evaluation, b: Evaluation): number {
  * whole, such as its price or its mass on the trailer, fails with it.
  */
 export function evaluate(candidate: Candidate, needs: readonly Need[], world: World): Evaluation {
-  const best = (scope: Scope) => buildsOf(candidate, needs, world, scope).map((build) => evaluateBuild(build, needs, world)).sort(compare)[0]!;
+  const choices = choicesOf(candidate, needs, world);
+  const best = (scope: Scope) => buildsOf(candidate, choices, scope).map((choice) => evaluateBuild(choice, needs, world)).sort(compare)[0]!;
   const whole = best('all-wishes');
   const hinders = (judged: Judged) => (isFailedGate(judged) || isOpenMust(judged)) && isOfTheWhole(judged.need, needs);
   if (!whole.judged.some(hinders)) return whole;

@@ -178,64 +178,97 @@ function working(need: WorkNeed): Slot {
 
 const slotsFor = (needs: readonly Need[]): readonly Slot[] => [lifting, mowing, ...needs.filter(isWork).map(working), digging, shelter];
 
+/** One option of a slot judged by itself, with what may count against it elsewhere. */
 interface Standing {
   option: Option;
   judged: readonly Judged[];
   failedGates: number;
   openMusts: number;
-  costs: readonly number[];
-  /** Ids of implements another job may use as well, so that they cost only once. */
-  shared: readonly string[];
+  /** What adds up across slots: wishes failed and unknown, price, prices to be asked, mass, masses unknown, cabs. */
+  sums: readonly number[];
+  /** Of what is there once for all the greatest counts: ballast, what hangs behind, what holds a load, the widest deck. */
+  peaks: readonly number[];
+  /** Price of implements another job may use as well, by id: they cost only once. */
+  shared: ReadonlyMap<string, number>;
 }
 
 const heaviest = (additions: readonly Addition[], what: Addition['what']) =>
   Math.max(0, ...additions.map((each) => (each.what === what ? (each.mass ?? 0) : 0)));
 
-/**
- * What may count against a build elsewhere: wishes not met, price, mass, width. Ballast is bought once for
- * all that ask for it, the heaviest: so it counts by its mass and not by its price.
- */
-function costsOf(build: Build, judged: readonly Judged[], needs: readonly Need[], { dealer }: World): number[] {
-  const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
-  const additions = additionsOf(build, judged, needs);
-  const bought = additions.filter(({ what }) => what !== 'rear-ballast' && what !== 'front-ballast');
-  const { parts, missing } = massParts(build);
-  return [
-    count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
-    count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
-    costOf(bought, dealer),
-    bought.filter(({ price }) => price === undefined).length,
-    heaviest(additions, 'rear-ballast'),
-    heaviest(additions, 'front-ballast'),
-    totalOf(parts),
-    missing.length,
-    build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
-    build.cab ? 1 : 0,
-  ];
-}
+const once = ['rear-ballast', 'front-ballast'];
 
-/** Implements that more than one of the buyer's jobs may be done with. */
-function sharedIn({ tools = {} }: Option, needs: readonly Need[]): string[] {
+/** Kinds of implement that more than one of the buyer's jobs may be done with. */
+function sharedKinds(needs: readonly Need[]): ReadonlySet<ImplementKind> {
   const kinds = needs.flatMap((need) => (need.capability === 'implement' ? need.kinds : []));
-  return Object.values(tools).flatMap(({ implement: { id, kind } }) =>
-    (id !== undefined && kind !== undefined && kinds.filter((each) => each === kind).length > 1 ? [id] : []));
+  return new Set(kinds.filter((kind, index) => kinds.indexOf(kind) < index));
 }
 
 function standingOf(option: Option, candidate: Candidate, needs: readonly Need[], own: readonly Need[], world: World): Standing {
   const build = { ...candidate, ...option };
-  const judged = own.flatMap((need): Judged[] => (isMoneyNeed(need) ? [] : [{ need, verdict: judge(need, build, world) }]));
+  const judged = own.map((need): Judged => ({ need, verdict: judge(need as Parameters<typeof judge>[0], build, world) }));
   const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
+  const additions = additionsOf(build, judged, needs);
+  const kinds = sharedKinds(needs);
+  const shared = new Map(Object.values(option.tools ?? {}).flatMap(({ implement: { id, kind } }): [string, number][] =>
+    (id !== undefined && kind !== undefined && kinds.has(kind)
+      ? [[id, costOf(additions.filter((each) => each.id === id), world.dealer)]] : [])));
+  const bought = additions.filter(({ what, id }) => !once.includes(what) && !(id !== undefined && shared.has(id)));
+  const { parts, missing } = massParts(build);
+  const { hung = 0, attachment = 0 } = parts;
   return {
-    option, judged, failedGates: count(isFailedGate), openMusts: count(isOpenMust),
-    costs: costsOf(build, judged, needs, world), shared: sharedIn(option, needs),
+    option, judged, shared,
+    failedGates: count(isFailedGate), openMusts: count(isOpenMust),
+    sums: [
+      count(({ need, verdict }) => !need.must && verdict.outcome === 'failed'),
+      count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
+      costOf(bought, world.dealer),
+      bought.filter(({ price }) => price === undefined).length,
+      totalOf(parts) - hung - attachment,
+      missing.length,
+      build.cab ? 1 : 0,
+    ],
+    peaks: [
+      heaviest(additions, 'rear-ballast'), heaviest(additions, 'front-ballast'), hung, attachment,
+      build.mower?.kind === 'belly' ? build.mower.deck.part.width : 0,
+    ],
   };
 }
 
-/** Whether one option is nowhere worse than another, and somewhere better; of two alike the first by id. */
-const beats = (a: Standing, b: Standing) =>
-  b.shared.every((id) => a.shared.includes(id))
-  && a.costs.every((cost, index) => cost <= b.costs[index]!)
-  && (a.costs.some((cost, index) => cost < b.costs[index]!) || byCodeUnit(keyOf(a.option), keyOf(b.option)) < 0);
+/** Two standings in two slots, taken together. */
+const together = (a: Standing, b: Standing): Standing => ({
+  option: joined(a.option, b.option),
+  judged: [...a.judged, ...b.judged],
+  failedGates: a.failedGates + b.failedGates,
+  openMusts: a.openMusts + b.openMusts,
+  sums: a.sums.map((sum, index) => sum + b.sums[index]!),
+  peaks: a.peaks.map((peak, index) => Math.max(peak, b.peaks[index]!)),
+  shared: b.shared.size === 0 ? a.shared : new Map([...a.shared, ...b.shared]),
+});
+
+const price = 2;
+const sharedCost = ({ shared }: Standing) => [...shared.values()].reduce((sum, each) => sum + each, 0);
+
+/**
+ * Whether one standing is nowhere worse than another, and somewhere better; of two alike the first by id.
+ * What it beats now it still beats with the same added to both.
+ */
+function beats(a: Standing, b: Standing): boolean {
+  for (const id of b.shared.keys()) if (!a.shared.has(id)) return false;
+  let better = false;
+  const extra = a.shared.size + b.shared.size > 0 ? sharedCost(a) - sharedCost(b) : 0;
+  for (const [index, sum] of a.sums.entries()) {
+    const difference = sum - b.sums[index]! + (index === price ? extra : 0);
+    if (difference > 0) return false;
+    if (difference < 0) better = true;
+  }
+  for (const [index, peak] of a.peaks.entries()) {
+    if (peak > b.peaks[index]!) return false;
+    if (peak < b.peaks[index]!) better = true;
+  }
+  return better || byCodeUnit(keyOf(a.option), keyOf(b.option)) < 0;
+}
+
+const unbeaten = (all: readonly Standing[]) => all.filter((each) => !all.some((other) => other !== each && beats(other, each)));
 
 /**
  * What is left out is either a wish that could be met, or one that no choice meets: then the verdict that
@@ -256,20 +289,28 @@ function leavingOut(option: Option, all: readonly Standing[]): Option {
 /** Whether wishes that could be met may be left out, for the sake of a must elsewhere. */
 export type Scope = 'all-wishes' | 'leaving-out';
 
+/** Every option of every slot, judged by itself. */
+export type Choices = readonly (readonly Standing[])[];
+
+/** What a candidate can be made of: each slot's options, judged once. */
+export const choicesOf = (candidate: Candidate, needs: readonly Need[], world: World): Choices =>
+  slotsFor(needs).map((slot) => {
+    const own = needs.filter((need) => !isMoneyNeed(need) && slot.serves(need));
+    return slot.options(candidate, needs, world).map((option) => standingOf(option, candidate, needs, own, world));
+  });
+
 /**
  * The options of a slot worth trying: those that meet its gates best, and its wishes if none is to be left
  * out, less those another beats in every way that counts beyond the slot.
  */
-function worthTrying(options: Option[], candidate: Candidate, needs: readonly Need[], slot: Slot, world: World, scope: Scope): Standing[] {
-  if (options.length === 1) return [{ option: options[0]!, judged: [], failedGates: 0, openMusts: 0, costs: [], shared: [] }];
-  const own = needs.filter(slot.serves);
-  const all = options.map((option) => standingOf(option, candidate, needs, own, world));
+function worthTrying(all: readonly Standing[], scope: Scope): readonly Standing[] {
+  if (all.length === 1) return all;
   const least = Math.min(...all.map(({ failedGates }) => failedGates));
   const fewest = Math.min(...all.filter(({ failedGates }) => failedGates === least).map(({ openMusts }) => openMusts));
   const gated = all.filter(({ failedGates, openMusts }) => failedGates === least && openMusts === fewest);
-  const met = Math.min(...gated.map(({ costs: [wishesFailed = 0] }) => wishesFailed));
-  const top = scope === 'leaving-out' ? gated : gated.filter(({ costs: [wishesFailed = 0] }) => wishesFailed === met);
-  return top.filter((each) => !top.some((other) => other !== each && beats(other, each))).map((each) => ({ ...each, option: leavingOut(each.option, all) }));
+  const met = Math.min(...gated.map(({ sums: [wishesFailed = 0] }) => wishesFailed));
+  const top = scope === 'leaving-out' ? gated : gated.filter(({ sums: [wishesFailed = 0] }) => wishesFailed === met);
+  return unbeaten(top).map((each) => ({ ...each, option: leavingOut(each.option, all) }));
 }
 
 /** Whether a need waits for the whole build: no choice in one place settles it. */
@@ -293,25 +334,21 @@ export function hangsOn(gate: Need, dropped: readonly Need[], needs: readonly Ne
     : places.some(({ serves }) => dropped.some(serves));
 }
 
+/** A build with the verdicts on the needs that its choices settle. */
+export interface Choice {
+  build: Build;
+  judged: readonly Judged[];
+}
+
 /**
  * Every build of a candidate worth comparing: for each slot the options worth trying, in all combinations,
- * since mass, size and price add up across slots. What another combination beats so far it still beats
- * with the same added to both, so it is dropped on the way.
+ * since mass, size and price add up across slots; those another beats so far are dropped on the way.
  */
-export function buildsOf(candidate: Candidate, needs: readonly Need[], world: World, scope: Scope): Build[] {
-  const start: Standing[] = [{ option: {}, judged: [], failedGates: 0, openMusts: 0, costs: [], shared: [] }];
-  const all = slotsFor(needs).reduce((sofar, slot) => {
-    const options = worthTrying(slot.options(candidate, needs, world), candidate, needs, slot, world, scope);
-    const together = sofar.flatMap((each) => options.map((other) => {
-      const judged = [...each.judged, ...other.judged];
-      const option = joined(each.option, other.option);
-      return { ...other, option, judged, costs: [] };
-    }));
-    if (options.length === 1 || together.length < 2) return together;
-    const weighed = together.map((each) => ({
-      ...each, costs: costsOf({ ...candidate, ...each.option }, each.judged, needs, world), shared: sharedIn(each.option, needs),
-    }));
-    return weighed.filter((each) => !weighed.some((other) => other !== each && beats(other, each)));
-  }, start);
-  return all.map(({ option }) => ({ ...candidate, ...option }));
+export function buildsOf(candidate: Candidate, choices: Choices, scope: Scope): Choice[] {
+  const [first = [], ...others] = choices.map((all) => worthTrying(all, scope));
+  const all = others.reduce((sofar, options) => {
+    const combined = sofar.flatMap((each) => options.map((other) => together(each, other)));
+    return options.length === 1 || combined.length < 2 ? combined : unbeaten(combined);
+  }, first);
+  return all.map(({ option, judged }) => ({ build: { ...candidate, ...option }, judged }));
 }

@@ -4,7 +4,7 @@ import type { Because } from './schema.ts';
 /** Why a candidate is ruled out, or must be asked about: each gate that failed or is unknown. */
 export const becauseOf = (judged: readonly Judged[], outcome: 'failed' | 'unknown'): Because[] =>
   judged.filter(outcome === 'failed' ? isFailedGate : isOpenGate).flatMap(({ need, verdict }) => {
-    const { has, wants, unit, bound, missing } = verdict;
+    const { has, wants, unit, bound, by, missing } = verdict;
     return [{
       need: need.id,
       capability: need.capability,
@@ -12,6 +12,7 @@ export const becauseOf = (judged: readonly Judged[], outcome: 'failed' | 'unknow
       ...(wants !== undefined && { wants }),
       ...(unit && { unit }),
       ...(bound && { bound }),
+      ...(by && { by }),
       ...(need.rule && { rule: need.rule }),
       ...(missing && { missing: [...missing] }),
     }];

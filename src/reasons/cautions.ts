@@ -35,7 +35,7 @@ export function cautionsOf(answers: Answers, needs: readonly Need[], unknownTask
   const when = (condition: boolean, id: CautionId): Caution[] => (condition ? [{ id }] : []);
   return [
     ...always.map((id) => ({ id })),
-    ...(land?.slope === 'flat' ? [] : [{ id: 'slope', figures: { force: { value: turnForce(2).result.value, unit: 'count' } } } as const]),
+    ...(land?.slope === 'flat' ? [] : [{ id: 'slope', figures: { force: { value: turnForce(2).result.value, unit: 'times' } } } as const]),
     ...when(asks('loader.'), 'loader'),
     ...when(asks('loader.rear-axle'), 'rear-ballast'),
     ...when(does('lift-bales'), 'bales'),

@@ -26,7 +26,7 @@ function figuresOf({ verdict }: Judged): Figures {
     ...(has !== undefined && unit && { has: { value: has, unit } }),
     ...(wants !== undefined && unit && { wants: { value: wants, unit } }),
     ...(loan && {
-      deposit: { value: loan.deposit, unit: 'money' }, months: { value: loan.months, unit: 'months' }, rate: { value: loan.rate, unit: 'ratio' },
+      deposit: { value: loan.deposit, unit: 'money' }, months: { value: loan.months, unit: 'months' }, rate: { value: loan.rate, unit: 'annual-rate' },
     }),
   };
 }

@@ -42,8 +42,16 @@ const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price
 
 /** The name of a thing by its id: a word of the language, or what the catalogue calls it. */
 function nameIn({ words, nameOf, machine }: Voice, id: string): string {
-  const known: Readonly<Record<string, string>> = { ...words.implements, ...words.parts, ...words.wishes };
+  const known: Readonly<Record<string, string>> = { ...words.implements, ...words.wishes };
   return (Object.hasOwn(known, id) ? known[id] : undefined) ?? nameOf(id, machine);
+}
+
+/** A part of a machine among others it can't carry: one of its decks goes by the word and its width. */
+function partIn(voice: Voice, id: string): string {
+  const { parts } = voice.words;
+  if (Object.hasOwn(parts, id)) return parts[id as keyof typeof parts];
+  const name = voice.nameOf(id, voice.machine);
+  return /^\d/.test(name) ? `${parts.deck} (${name})` : name || parts.cab;
 }
 
 function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, voice: Voice): Said {
@@ -60,8 +68,9 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, vo
     ...figures,
     ...(has && wants && { apart: showAmount(Math.abs(has.value - wants.value), has.unit, reader) }),
     ...(task && { task: words.tasks[task as TaskId] }),
-    ...(wish && { part: nameIn(voice, wish) }),
-    ...(second && { other: nameIn(voice, second) }),
+    ...(wish && { part: second ? partIn(voice, wish) : nameIn(voice, wish) }),
+    ...(second && { other: partIn(voice, second) }),
+
     ...(year && { year }),
     typical: typical !== undefined,
     onHitch: by === 'hitch',
@@ -78,12 +87,12 @@ export const sayReason = (reason: Reason, voice: Voice) => voice.words.reasons[r
 
 /** Why a gate is failed or unknown, in words. */
 export function sayBecause(because: Because, outcome: 'failed' | 'unknown', task: TaskId | undefined, voice: Voice): string {
-  const { has, wants, unit, need, missing } = because;
+  const { has, wants, unit, need, missing, by } = because;
   const figures = {
     ...(has !== undefined && unit && { has: { value: has, unit } }),
     ...(wants !== undefined && unit && { wants: { value: wants, unit } }),
   };
-  const reason = { figures, need, ...(missing && { missing }), ...(task && { about: { task } }) };
+  const reason = { figures, need, ...(missing && { missing }), ...((task || by) && { about: { ...(task && { task }), ...(by && { by }) } }) };
   return voice.words.reasons[`${because.capability}.${outcome}` as ReasonId](said(reason, voice));
 }
 

@@ -70,6 +70,8 @@ const because = z.strictObject({
   wants: optional(z.number()),
   unit: optional(unit),
   bound: optional(z.enum(['at-least', 'at-most'])),
+  /** What would carry the load, where it isn't the loader. */
+  by: optional(z.literal('hitch')),
   rule: optional(z.string()),
   missing: optional(z.array(z.string())),
 });

@@ -19,8 +19,11 @@ const spellings: Record<string, readonly string[]> = {
   mi: ['mile', 'miles'],
   acre: ['acres', 'ac'],
   ha: ['hectare', 'hectares', 'hektar', 'hectárea', 'hectáreas'],
-  m2: ['m²', 'sqm', 'qm'],
-  ft2: ['ft²', 'sqft'],
+  m2: ['m²', 'sqm', 'sq m', 'qm'],
+  ft2: ['ft²', 'sqft', 'sq ft', 'square feet', 'square foot'],
+  m3: ['m³', 'cbm', 'cubic metres', 'cubic meters', 'kubikmeter', 'metros cúbicos', 'mètres cubes'],
+  yd3: ['yd³', 'cu yd', 'cuyd', 'cubic yard', 'cubic yards', 'yard', 'yards', 'yd', 'yds'],
+  ft3: ['ft³', 'cu ft', 'cubic feet', 'cubic foot'],
   h: ['hr', 'hrs', 'hour', 'hours', 'stunde', 'stunden', 'std', 'hora', 'horas', 'heure', 'heures'],
   min: ['mins', 'minute', 'minutes', 'minuten', 'minuto', 'minutos'],
   hp: ['horsepower'],
@@ -72,7 +75,7 @@ const part = /([\d½¼¾.,/\s\u00a0\u202f]*[\d½¼¾])\s*([^\d½¼¾]*)/g;
  * first is kept; a smaller part is folded into it. Without a unit the amount is in `unit`.
  */
 export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<K>, decimalMark: '.' | ',' = '.'): TypedAmount<K> {
-  const text = typed.trim().replace(/\b(m|ft)2\b/g, '$1²');
+  const text = typed.trim().replace(/\b(m|ft)2\b/g, '$1²').replace(/\b(m|ft|yd)3\b/g, '$1³');
   if (text === '') return { fault: 'empty' };
   const parts: { value: number; unit: UnitOf<K> | undefined }[] = [];
   const found = [...text.matchAll(part)];

@@ -76,6 +76,10 @@ export function showAmount(value: number, siUnit: string, reader: Reader, beside
   if (siUnit === 'money') {
     return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, maximumFractionDigits: 0 }).format(value);
   }
+  if (siUnit === 'annual-rate') {
+    // A rate of interest is told to the hundredth of a percent: 5.99 % is not 6 %.
+    return new Intl.NumberFormat(reader.locale, { style: 'percent', minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
+  }
   if (siUnit === 'ratio') {
     // A small share keeps two digits: 0.0058 is 0.58 %, not 1 %.
     const digits = Math.abs(value) < 0.1 ? { maximumSignificantDigits: 2 } : { maximumFractionDigits: 0 };

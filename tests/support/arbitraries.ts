@@ -67,7 +67,7 @@ export const anyAnswers = said({
     overhead: fc.oneof(choice('open' as const), length(95, 160)), ground: choice('firm', 'soft', 'wet'), soil: choice('clay', 'loam', 'sand'),
     altitude: amount('ft', 0, 9000, 'm', 0.3048),
   }, 2),
-  tasks: said(tasks, 3).map((chosen) => Object.values(chosen)),
+  tasks: said(tasks, 5).map((chosen) => Object.values(chosen)),
   owned: fc.array(owned, { maxLength: 2 }),
   drivers: said({ count: fc.integer({ min: 1, max: 4 }), least: choice('new', 'some', 'experienced'), under18: fc.boolean(), limits: choice('none', 'legs', 'reach', 'both') }, 2),
   storage: said({ kind: choice('shed', 'garage', 'outdoors'), doorWidth: length(60, 150), doorHeight: length(70, 140), depth: length(130, 260) }, 3),

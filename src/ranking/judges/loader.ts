@@ -238,7 +238,7 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
  * its limit is published. A loader too small for the load lifts what it can.
  */
 export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
-  if (ridesBehind(need.task, build)) return judgeRideAxles(need, build, world);
+  if (ridesBehind(need.task, build)) return { ...judgeRideAxles(need, build, world), by: 'hitch' };
   if (!build.loader) return noLoader(build).outcome === 'unknown' ? unknown('loaders') : moot();
   if (!toolFor(need, build)) return moot();
   const state = loaded(need, build, world);
