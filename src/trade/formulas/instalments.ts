@@ -82,7 +82,7 @@ export function annualPercentageRate(financed: number, monthly: number, months: 
   if (!(financed > 0 && financed < Infinity)) return { refused: 'the amount financed must be above 0' };
   const refusal = termsRefused(0, months);
   if (refusal) return refusal;
-  if (!(atLeast(monthly * months, financed))) return { refused: 'the instalments must repay the amount financed' };
+  if (!(monthly / financed < Infinity && atLeast(monthly * months, financed))) return { refused: 'the instalments must repay the amount financed' };
   let rate = 0;
   // Instalments without end would be worth monthly / rate, so the rate lies below monthly / financed.
   for (let step = monthly / financed / 2; step > finest; step /= 2) {
