@@ -87,7 +87,7 @@ footer { border-block-start: 1px solid var(--line); padding-block-start: 0.75rem
   body { max-inline-size: none; padding: 0; }
   article { break-inside: avoid; }
   h2 { break-after: avoid; }
-  article dl > div { grid-template-columns: 11rem minmax(0, 1fr); }
+  article dl > div { grid-template-columns: 13rem minmax(0, 1fr); }
   .sum { overflow: visible; }
   a { color: inherit; text-decoration: none; }
 }

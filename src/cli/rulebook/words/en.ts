@@ -61,7 +61,6 @@ export const en = {
   lead: 'Every figure and every formula that the shortlist is reckoned with: what it says, where it comes from, how far it can be trusted, and where it is used. Nothing is reckoned with that is not here. If a figure looks wrong to you, it has an id to call it by.',
   skip: 'To the rules',
   trustHeading: 'How far it can be trusted',
-  kindsHeading: 'What a dealer may do with it',
   rulesOf: (many: number) => (many === 1 ? '1 rule' : `${many} rules`),
   dealersHeading: (dealer: string) => `Figures of ${dealer}`,
   dealersLead: 'The tool reckons with these in place of the book’s own.',
