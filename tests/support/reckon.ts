@@ -57,3 +57,11 @@ export function unitOf(unit: UnitDocument, answers: AnswersDocument, catalogue =
   if (!found) throw new Error(`there is no ${unit.id}`);
   return found;
 }
+
+/** What a machine that isn't ruled out must be given, as its entry tells it. */
+export function additionsOf(catalogue: CatalogueDocument, answers: AnswersDocument, machine: string) {
+  const { shortlist: standing, askDealer } = shortlist(catalogue, answers);
+  const entry = [...standing, ...askDealer].find((each) => each.machine === machine);
+  if (!entry) throw new Error(`${machine} is ruled out`);
+  return entry.package.additions;
+}
