@@ -11,7 +11,7 @@ const themes: Readonly<Record<Theme, string>> = {
   'grade': 'Grading a drive', 'grapple': 'Grapple', 'gravity': 'Gravity', 'ground': 'Pressure on the ground', 'haul': 'Hauling on a trailer', 'hay': 'Making hay',
   'hire': 'Hiring instead of buying', 'hitch': 'Three-point hitch', 'hole': 'Boring post holes', 'keep': 'How long a tractor is kept', 'lift': 'Limits of a lift',
   'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
-  'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
+  'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'plough': 'Ploughing', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
   'resale': 'Value that remains', 'rops': 'ROPS', 'slope': 'Slopes', 'snow': 'Clearing snow', 'soil': 'Soils', 'spear': 'Bale spear on the loader',
   'spread': 'Spreading and spraying', 'till': 'Tilling', 'tow': 'Towing', 'traction': 'Traction', 'tyre': 'Tyres', 'value': 'What earns how much', 'vibration': 'Vibration',
   'weights': 'Weight of each criterion',
