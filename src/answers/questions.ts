@@ -90,7 +90,7 @@ export const questions = [
     asked: (answers: AnswersDocument) => (tasksOf(answers).length > 0 ? 'yes' : 'no'),
   },
   {
-    id: 'lawn', readBy: ['needs/mowing'], asked: has('mow-lawn'),
+    id: 'lawn', readBy: ['needs/mowing', 'reasons/cautions'], asked: has('mow-lawn'),
     fields: [
       quantity('land.mown', 'area', 'acre', 'ha', 0.05, 200),
       { at: 'land.obstacles', control: 'choice', options: ['open', 'some', 'many'] },
@@ -110,7 +110,7 @@ export const questions = [
     ],
   },
   {
-    id: 'bales', readBy: ['needs/lifting'], asked: has('lift-bales'),
+    id: 'bales', readBy: ['needs/lifting', 'reasons/cautions'], asked: has('lift-bales'),
     fields: [
       quantity('tasks.lift-bales.weight', 'mass', 'lb', 'kg', 30, 4000),
       quantity('tasks.lift-bales.diameter', 'length', 'ft', 'cm', 2, 8),
@@ -121,7 +121,7 @@ export const questions = [
     ],
   },
   {
-    id: 'loose', readBy: ['needs/lifting'], asked: has('move-loose'),
+    id: 'loose', readBy: ['needs/lifting', 'reasons/cautions'], asked: has('move-loose'),
     fields: [
       { at: 'tasks.move-loose.material', control: 'choice', options: materials },
       quantity('tasks.move-loose.volume', 'volume', 'yd3', 'm3', 0.1, 5000),
@@ -129,7 +129,7 @@ export const questions = [
     ],
   },
   {
-    id: 'logs', readBy: ['needs/lifting'], asked: has('handle-logs'),
+    id: 'logs', readBy: ['needs/lifting', 'reasons/cautions'], asked: has('handle-logs'),
     fields: [
       quantity('tasks.handle-logs.weight', 'mass', 'lb', 'kg', 10, 20_000),
       { at: 'tasks.handle-logs.species', control: 'choice', options: species },
@@ -140,7 +140,7 @@ export const questions = [
     ],
   },
   {
-    id: 'pallets', readBy: ['needs/lifting'], asked: has('lift-pallets'),
+    id: 'pallets', readBy: ['needs/lifting', 'reasons/cautions'], asked: has('lift-pallets'),
     fields: [
       quantity('tasks.lift-pallets.weight', 'mass', 'lb', 'kg', 30, 6000),
       quantity('tasks.lift-pallets.height', 'length', 'ft', 'm', 0.5, 30),
@@ -148,11 +148,11 @@ export const questions = [
     ],
   },
   {
-    id: 'digging', readBy: ['needs/digging'], asked: has('dig'),
+    id: 'digging', readBy: ['needs/digging', 'reasons/cautions'], asked: has('dig'),
     fields: [quantity('tasks.dig.depth', 'length', 'ft', 'm', 0.5, 30), perYear('dig')],
   },
   {
-    id: 'drive-snow', readBy: ['needs/working-ground'], asked: has('clear-snow'),
+    id: 'drive-snow', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('clear-snow'),
     fields: [
       quantity('tasks.clear-snow.length', 'length', 'ft', 'm', 5, 50_000),
       quantity('tasks.clear-snow.depth', 'length', 'in', 'cm', 1, 120),
@@ -161,20 +161,20 @@ export const questions = [
     ],
   },
   {
-    id: 'drive-grading', readBy: ['needs/working-ground'], asked: has('grade-drive'),
+    id: 'drive-grading', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('grade-drive'),
     fields: [quantity('tasks.grade-drive.length', 'length', 'ft', 'm', 5, 50_000), perYear('grade-drive')],
   },
   {
-    id: 'garden', readBy: ['needs/working-ground'], asked: has('till-garden'),
+    id: 'garden', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('till-garden'),
     fields: [quantity('tasks.till-garden.area', 'area', 'ft2', 'm2', 20, 5_000_000), perYear('till-garden')],
   },
   { id: 'holes', readBy: ['reasons/cautions'], asked: has('bore-holes'), fields: [perYear('bore-holes')] },
   {
-    id: 'chipping', readBy: ['needs/working-ground'], asked: has('chip-brush'),
+    id: 'chipping', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('chip-brush'),
     fields: [quantity('tasks.chip-brush.diameter', 'length', 'in', 'cm', 0.5, 24), perYear('chip-brush')],
   },
   {
-    id: 'wagon', readBy: ['needs/towing'], asked: has('tow-wagon'),
+    id: 'wagon', readBy: ['needs/towing', 'reasons/cautions'], asked: has('tow-wagon'),
     fields: [
       quantity('tasks.tow-wagon.weight', 'mass', 'lb', 'kg', 50, 60_000),
       { at: 'tasks.tow-wagon.brakes', control: 'choice', options: ['none', 'inertia', 'hydraulic', 'air'] },
@@ -182,15 +182,15 @@ export const questions = [
     ],
   },
   {
-    id: 'spreading', readBy: ['needs/working-ground'], asked: has('spread-spray'),
+    id: 'spreading', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('spread-spray'),
     fields: [quantity('tasks.spread-spray.area', 'area', 'acre', 'ha', 0.05, 2000), perYear('spread-spray')],
   },
   {
-    id: 'arena', readBy: ['needs/working-ground'], asked: has('drag-arena'),
+    id: 'arena', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('drag-arena'),
     fields: [quantity('tasks.drag-arena.area', 'area', 'ft2', 'm2', 100, 5_000_000), perYear('drag-arena')],
   },
   {
-    id: 'levelling', readBy: ['needs/working-ground'], asked: has('level-field'),
+    id: 'levelling', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('level-field'),
     fields: [
       quantity('tasks.level-field.area', 'area', 'acre', 'ha', 0.05, 2000),
       { at: 'land.soil', control: 'choice', options: ['clay', 'loam', 'sand'] },
@@ -198,7 +198,7 @@ export const questions = [
     ],
   },
   {
-    id: 'hay', readBy: ['needs/working-ground'], asked: has('make-hay'),
+    id: 'hay', readBy: ['needs/working-ground', 'reasons/cautions'], asked: has('make-hay'),
     fields: [quantity('tasks.make-hay.area', 'area', 'acre', 'ha', 0.05, 2000), perYear('make-hay')],
   },
   {

@@ -42,8 +42,11 @@ const loader = z.strictObject({
   breakout: optional(measure('force')),
   pinsAhead: optional(measure('length')),
   bucketMass: optional(measure('mass')),
-  /** What the bucket holds, heaped. */
+  /** What the bucket holds, heaped; or struck, with its width and opening, from which the heap follows. */
   bucketVolume: optional(measure('volume')),
+  bucketStruck: optional(measure('volume')),
+  bucketWidth: optional(measure('length')),
+  bucketOpening: optional(measure('length')),
   detaching: optional(z.enum(['quick', 'unbolted'])),
   hydraulicCouplers: optional(z.boolean()),
   selfLevelling: optional(availability),

@@ -6,7 +6,7 @@ export function needsOfGround(answers: Answers): Need[] {
   const ground = answers.land?.ground;
   const lawn = taskOf(answers, 'mow-lawn') !== undefined;
   const bears = ground === 'soft' || ground === 'wet' ? ground : lawn ? 'turf' : undefined;
-  const from = ground === undefined ? ['tasks.mow-lawn'] : ['land.ground'];
+  const from = ground === undefined ? ['tasks'] : ['land.ground'];
   const wish = { must: false, safety: false, working: [] } as const;
   return bears === undefined ? [] : [
     { ...wish, id: 'land.tyres', capability: 'tyres', ground, lawn, from },

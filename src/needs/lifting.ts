@@ -1,10 +1,10 @@
 import { taskOf, type Answers } from '../answers/answers.ts';
 import type { TaskId } from '../answers/schema.ts';
 import { isFigureId, type FigureId, type RuleBook } from '../trade/book.ts';
-import { baleVolume, massOfVolume } from '../trade/formulas/bale-mass.ts';
+import { baleVolume, massAtMoisture, massOfVolume } from '../trade/formulas/bale-mass.ts';
 import { baleSize } from '../trade/formulas/bale-size.ts';
 import { logMass } from '../trade/formulas/log-mass.ts';
-import { cite, type Working } from '../trade/working.ts';
+import { cite, isRefusal, type Working } from '../trade/working.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Holder, Lift, Need, WeighedLift } from './need.ts';
 
@@ -46,6 +46,24 @@ function needsOfOne({ task, holder, must, weight, height, loadAhead, working, fr
   return needs;
 }
 
+type Hay = 'dry' | 'wrapped';
+
+/** Weight of a bale from its volume: dry hay as it is weighed, wrapped hay from its dry matter and its water. */
+function baleWeight(volume: Working, hay: Hay, book: RuleBook): Working[] {
+  const of = (density: FigureId) =>
+    cite(massOfVolume(volume.result.value as Quantity<'volume'>, book.value(density) as Quantity<'density'>), { density });
+  if (hay === 'dry') return [volume, of('bale.density')];
+  const dry = of('bale.dry-density');
+  const wet = massAtMoisture(dry.result.value as Mass, book.value('bale.moisture.wrapped'));
+  return isRefusal(wet) ? [volume, dry] : [volume, dry, cite(wet, { moisture: 'bale.moisture.wrapped' })];
+}
+
+/** Size of a bale that somebody weighed: the denser the hay, the smaller. */
+function sizeOfBale(weight: Mass, hay: Hay, book: RuleBook): Working {
+  if (hay === 'dry') return cite(baleSize(weight, book.value('bale.density') as Quantity<'density'>), { density: 'bale.density' });
+  return baleSize(weight, (book.value('bale.dry-density') / (1 - book.value('bale.moisture.wrapped'))) as Quantity<'density'>);
+}
+
 /**
  * Round bales ride on a spear: their centre lies half a bale ahead of its face. A bale nobody weighed goes
  * by its size and by how it was made.
@@ -53,19 +71,16 @@ function needsOfOne({ task, holder, must, weight, height, loadAhead, working, fr
 function baleLift(answers: Answers, book: RuleBook): Lifting | undefined {
   const task = taskOf(answers, 'lift-bales');
   if (!task) return undefined;
-  const density: FigureId = task.hay === 'wrapped' ? 'bale.density.wrapped' : 'bale.density';
-  const value = book.value(density) as Quantity<'density'>;
-  const { diameter, width } = task;
+  const { diameter, width, hay = 'dry' } = task;
   const bySize = task.weight === undefined && diameter !== undefined && width !== undefined;
-  const volume = bySize ? baleVolume(diameter, width) : undefined;
-  const reckoned = volume && cite(massOfVolume(volume.result.value as Quantity<'volume'>, value), { density });
-  const weight = task.weight ?? (reckoned?.result.value as Mass | undefined);
-  const size = weight === undefined || diameter !== undefined ? undefined : cite(baleSize(weight, value), { density });
+  const reckoned = bySize ? baleWeight(baleVolume(diameter, width), hay, book) : [];
+  const weight = task.weight ?? (reckoned.at(-1)?.result.value as Mass | undefined);
+  const size = weight === undefined || diameter !== undefined ? undefined : sizeOfBale(weight, hay, book);
   const across = diameter ?? size?.result.value;
   return {
     task: 'lift-bales', holder: 'bale-spear', must: task.must === true, weight, height: task.height,
     loadAhead: across === undefined ? undefined : ((book.value('spear.face') + across / 2) as Length),
-    working: [volume, reckoned, size].flatMap((each) => each ?? []),
+    working: [...reckoned, ...(size ? [size] : [])],
     from: bySize ? ['tasks.lift-bales.diameter', 'tasks.lift-bales.width', 'tasks.lift-bales.hay'] : ['tasks.lift-bales.weight'],
   };
 }

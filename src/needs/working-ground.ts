@@ -1,8 +1,10 @@
-import { taskOf, type Answers } from '../answers/answers.ts';
+import { taskOf, type Answers, type TaskOf } from '../answers/answers.ts';
 import type { TaskId } from '../answers/schema.ts';
 import type { ImplementKind } from '../catalogue/schema.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { areaOfStrip } from '../trade/formulas/area-of-strip.ts';
+import { massOfVolume } from '../trade/formulas/bale-mass.ts';
+import { snowVolume } from '../trade/formulas/snow.ts';
 import { cite, type Working } from '../trade/working.ts';
 import { atMost } from '../units/compare.ts';
 import type { Quantity } from '../units/quantity.ts';
@@ -29,6 +31,17 @@ function snowKinds(how: 'blade' | 'blower' | 'either' | undefined, depth: Length
   return how === 'blade' ? ['rear-blade'] : ['rear-blade', 'snow-blower'];
 }
 
+/** What lies on the drive after a deep fall, by volume and weight: told with the hours it takes. */
+function snowJob(snow: TaskOf<'clear-snow'>, strip: Pick<Job, 'area' | 'areaFrom' | 'working'>, book: RuleBook): Job {
+  const job: Job = { task: 'clear-snow', kinds: snowKinds(snow.how, snow.depth, book), ...strip };
+  if (snow.length === undefined || snow.depth === undefined) return job;
+  const volume = cite(snowVolume(snow.length, book.value('drive.width') as Length, snow.depth), { width: 'drive.width' });
+  const mass = cite(
+    massOfVolume(volume.result.value as Quantity<'volume'>, book.value('snow.density.settled') as Quantity<'density'>), { density: 'snow.density.settled' },
+  );
+  return { ...job, areaFrom: [...(strip.areaFrom ?? []), 'tasks.clear-snow.depth'], working: [...(strip.working ?? []), volume, mass] };
+}
+
 /** A drive as long as the buyer said and as wide as drives are. */
 const stripOf = (length: Length | undefined, book: RuleBook): Working | undefined =>
   (length === undefined ? undefined : cite(areaOfStrip(length, book.value('drive.width') as Length), { width: 'drive.width' }));
@@ -45,13 +58,13 @@ function jobsOf(answers: Answers, book: RuleBook): Job[] {
   return [
     ...(till ? [{ task: 'till-garden', kinds: ['tiller'], ...over('till-garden', till.area) } as const] : []),
     ...(grade ? [{ task: 'grade-drive', kinds: ['box-blade', 'rear-blade', 'landscape-rake'], pulled: true, ...onDrive('grade-drive', grade.length) } as const] : []),
-    ...(snow ? [{ task: 'clear-snow', kinds: snowKinds(snow.how, snow.depth, book), ...onDrive('clear-snow', snow.length) } as const] : []),
+    ...(snow ? [snowJob(snow, onDrive('clear-snow', snow.length), book)] : []),
     ...(holes ? [{ task: 'bore-holes', kinds: ['post-hole-digger'] } as const] : []),
     ...(chip ? [{ task: 'chip-brush', kinds: ['chipper'], ...(chip.diameter !== undefined && { capacity: chip.diameter }) } as const] : []),
     ...(spread ? [{ task: 'spread-spray', kinds: ['spreader', 'sprayer'], ...over('spread-spray', spread.area) } as const] : []),
     ...(hay ? [{ task: 'make-hay', kinds: ['disk-mower'], ...over('make-hay', hay.area) } as const] : []),
     ...(arena ? [{ task: 'drag-arena', kinds: ['drag-harrow', 'landscape-rake'], pulled: true, ...over('drag-arena', arena.area) } as const] : []),
-    ...(level ? [{ task: 'level-field', kinds: ['disk', 'box-blade'], pulled: true, ...over('level-field', level.area) } as const] : []),
+    ...(level ? [{ task: 'level-field', kinds: ['disk', 'plough', 'box-blade'], pulled: true, ...over('level-field', level.area) } as const] : []),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { Need, DemandOf } from '../needs/need.ts';
-import { instalment } from '../trade/formulas/instalments.ts';
+import { annualPercentageRate, instalment, principalFor } from '../trade/formulas/instalments.ts';
 import { isRefusal } from '../trade/working.ts';
 import { atMost } from '../units/compare.ts';
 import type { Addition } from './addition.ts';
@@ -69,8 +69,12 @@ function judgeInstalment(need: Need & DemandOf<'instalment'>, price: PackagePric
   const verdicts = dealer.finance.flatMap(({ annualRate, months, depositShare }): Verdict[] => {
     const working = instalment(price.low * (1 - depositShare), annualRate, months);
     if (isRefusal(working)) return [];
-    const figures = { has: working.result.value, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [working] } as const;
-    const loan = { deposit: price.low * depositShare, months, rate: annualRate };
+    const financed = price.low * (1 - depositShare);
+    const rate = annualPercentageRate(financed, working.result.value, months);
+    const carried = principalFor(need.atMost, annualRate, months);
+    if (isRefusal(rate) || isRefusal(carried)) return [];
+    const figures = { has: working.result.value, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [working, rate, carried] } as const;
+    const loan = { deposit: price.low * depositShare, months, rate: rate.result.value };
     return [{ ...(atMost(figures.has, need.atMost) ? met(figures) : failed(figures)), loan }];
   }).sort((a, b) => a.has! - b.has!);
   const [least] = verdicts;

@@ -6,9 +6,7 @@ import { frontAxleLoad, frontBallast, rearAxleLoad } from '../../src/trade/formu
 import { massAtMoisture } from '../../src/trade/formulas/bale-mass.ts';
 import { heapVolume } from '../../src/trade/formulas/bucket.ts';
 import { draftByArea, draftByWidth, draftOfTool } from '../../src/trade/formulas/draft.ts';
-import {
-  drawbarFromPto, drawbarPower, powerInHand, ptoFromFlywheel, ptoPowerForDraft,
-} from '../../src/trade/formulas/drawbar-power.ts';
+import { drawbarFromPto, powerInHand, ptoFromFlywheel } from '../../src/trade/formulas/drawbar-power.ts';
 import { leastOf } from '../../src/trade/formulas/least-of.ts';
 import { loadsWanted } from '../../src/trade/formulas/loads.ts';
 import { logMass } from '../../src/trade/formulas/log-mass.ts';
@@ -180,11 +178,6 @@ test('a tractor that may tow more than its own mass may still not tow without ma
 test('what is left at the drawbar and asked of it by the same share meet', () => {
   holds(fc.record({ power: from(1000, 60_000), share: from(0.4, 1) }), ({ power, share }) =>
     isAbout(value(powerInHand(asSi(value(drawbarFromPto(power, share))), share)), power));
-});
-
-test('the quick method asks its factor more than the drawbar takes', () => {
-  holds(fc.record({ pull: from(100, 20_000), speed: from(0.1, 4), factor: from(1, 3) }), ({ pull, speed, factor }) =>
-    isAbout(value(ptoPowerForDraft(pull, speed, factor)), factor * value(drawbarPower(pull, speed))));
 });
 
 test('a turn at the same speed pulls as before', () => expect(value(turnForce(1))).toBe(1));

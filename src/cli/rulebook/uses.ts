@@ -168,7 +168,6 @@ export const usesOfRules = {
   'own.lubricants': ['ranking/owning'],
   'own.per-hour': ['ranking/owning'],
   'own.repair.rf1': ['ranking/owning'],
-  'own.repair.rf1-two-wheel': ['ranking/owning'],
   'own.repair.rf2': ['ranking/owning'],
   'own.repairs': ['ranking/owning'],
   'own.sum': ['ranking/owning'],

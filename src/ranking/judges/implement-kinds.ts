@@ -1,15 +1,25 @@
 import type { ImplementKind } from '../../catalogue/schema.ts';
 import type { FigureId } from '../../trade/book.ts';
 
+/** How fast it goes, how much of the time it works, and how often over the same ground. */
+export interface Pace {
+  speed: FigureId;
+  efficiency: FigureId;
+  passes?: FigureId;
+  swath?: FigureId;
+}
+
 /** What the trade knows of a kind of implement, by the rules that say so. */
 export interface Traits {
   /** It cuts or works the ground, so that it must cover the width over the rear tyres. */
   covers?: true;
   /** PTO power where its maker says none: by its width, by what it takes, or whole. */
   power?: { rule: FigureId; by: 'width' | 'capacity' | 'whole' };
-  /** Draft by its width; a disk goes by its own formula. */
-  draft?: FigureId | 'disk';
-  pace?: { speed: FigureId; efficiency: FigureId; passes?: FigureId; swath?: FigureId };
+  /** Draft by its width; a disk goes by its depth and the soil, a plough by the section it turns. */
+  draft?: FigureId | 'disk' | 'plough';
+  pace?: Pace;
+  /** In snow it goes at another. */
+  snowPace?: Pace;
   /** It is lifted with what it holds. */
   hopper?: true;
 }
@@ -29,12 +39,12 @@ export const traitsOf: Readonly<Record<ImplementKind, Traits>> = {
   'finish-mower': { covers: true, power: { rule: 'mow.power', by: 'width' } },
   tiller: { covers: true, power: { rule: 'till.power', by: 'width' }, pace: { speed: 'till.speed', efficiency: 'till.efficiency' } },
   'box-blade': { covers: true, draft: 'grade.draft', pace: grading },
-  'rear-blade': { covers: true, draft: 'grade.draft', pace: grading },
+  'rear-blade': { covers: true, draft: 'grade.draft', pace: grading, snowPace: { speed: 'snow.speed', efficiency: 'snow.efficiency' } },
   'landscape-rake': { covers: true, draft: 'drag.draft', pace: grading },
   'drag-harrow': { draft: 'drag.draft', pace: { speed: 'drag.speed', efficiency: 'drag.efficiency' } },
   disk: { covers: true, draft: 'disk', pace: { speed: 'field.speed', efficiency: 'field.efficiency' } },
-  plough: { draft: 'disk' },
-  cultivator: { covers: true, draft: 'disk' },
+  plough: { draft: 'plough', pace: { speed: 'field.speed', efficiency: 'field.efficiency' } },
+  cultivator: { covers: true, draft: 'disk', pace: { speed: 'field.speed', efficiency: 'field.efficiency' } },
   'post-hole-digger': { power: { rule: 'hole.power', by: 'whole' } },
   chipper: { power: { rule: 'chip.power', by: 'capacity' } },
   'snow-blower': { covers: true, power: { rule: 'snow.blower-power', by: 'width' }, pace: { speed: 'snow.blower-speed', efficiency: 'snow.efficiency' } },

@@ -1,5 +1,5 @@
 import type { DemandOf, Ground } from '../../needs/need.ts';
-import { draftByWidth, draftOfTool } from '../../trade/formulas/draft.ts';
+import { draftByArea, draftByWidth, draftOfTool } from '../../trade/formulas/draft.ts';
 import { drawbarFromPto, drawbarPower, powerInHand } from '../../trade/formulas/drawbar-power.ts';
 import { mowingHours } from '../../trade/formulas/mowing-hours.ts';
 import { mowingRate } from '../../trade/formulas/mowing-rate.ts';
@@ -10,7 +10,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import { hungFor, type Build, type Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
 import { absent, failed, met, moot, unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
-import { traitsOf } from './implement-kinds.ts';
+import { traitsOf, type Pace } from './implement-kinds.ts';
 import type { Judge } from './judging.ts';
 import { judgeTool, powerLeft } from './tool.ts';
 
@@ -31,8 +31,7 @@ export const judgeImplement: Judge<DemandOf<'implement'>> = (need, build, world)
 };
 
 /** Time for one pass over an area, or as many as the job takes, at the pace of the implement. */
-export function hoursWith({ implement }: Tool, area: Quantity<'area'>, { book }: World): Verdict {
-  const { pace } = traitsOf[implement.kind!];
+export function hoursWith({ implement }: Tool, area: Quantity<'area'>, { book }: World, pace: Pace | undefined = traitsOf[implement.kind!].pace): Verdict {
   if (!pace) return moot();
   const width = implement.width ?? (pace.swath && (book.value(pace.swath) as Length));
   if (width === undefined) return unknown('implements.width');
@@ -47,7 +46,9 @@ export function hoursWith({ implement }: Tool, area: Quantity<'area'>, { book }:
 /** Told, not weighed: nobody asked for a limit. */
 export const judgeImplementHours: Judge<DemandOf<'implement.hours'>> = ({ task, area }, build, world) => {
   const tool = hungFor(task!, build);
-  return tool ? hoursWith(tool, area, world) : moot();
+  if (!tool) return moot();
+  const { pace, snowPace } = traitsOf[tool.implement.kind!];
+  return hoursWith(tool, area, world, task === 'clear-snow' ? (snowPace ?? pace) : pace);
 };
 
 /** What the driven wheels can pull on such ground: the whole machine's weight where all four drive. */
@@ -60,12 +61,16 @@ export function pullOn(ground: Ground, { machine: { mass, frontAxleShare, driven
   );
 }
 
-/** Draft of what is pulled through or over the ground: a disk by its depth and the soil, others by their width. */
+/** Draft of what is pulled through or over the ground: a disk by depth and soil, a plough by its section, others by width. */
 function draftOf({ implement }: Tool, { soil }: DemandOf<'implement.pull'>, { book }: World): { draft: Working; speed: Quantity<'speed'> } | undefined {
   const { draft, pace } = traitsOf[implement.kind!];
   const { width } = implement;
   if (draft === undefined || width === undefined) return undefined;
   const speed = book.value(pace?.speed ?? 'field.speed') as Quantity<'speed'>;
+  if (draft === 'plough') {
+    const working = draftByArea(width, book.value('plough.depth') as Length, book.value('plough.unit-draft') as Quantity<'pressure'>);
+    return { draft: cite(working, { depth: 'plough.depth', unitDraft: 'plough.unit-draft' }), speed };
+  }
   if (draft !== 'disk') {
     return { draft: cite(draftByWidth(width, book.value(draft) as Quantity<'forcePerLength'>), { draftPerWidth: draft }), speed };
   }

@@ -4,6 +4,7 @@ import type { DemandOf, Lift, Need, WeighedLift } from '../../needs/need.ts';
 import type { FigureId } from '../../trade/book.ts';
 import { frontAxleLoad, rearBallast } from '../../trade/formulas/axle-loads.ts';
 import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.ts';
+import { heapVolume } from '../../trade/formulas/bucket.ts';
 import { armFromOneRating, armFromTwoRatings, liftAt, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
 import { loadsWanted, timeForLoads } from '../../trade/formulas/loads.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
@@ -147,6 +148,14 @@ export const judgeThirdFunction: Judge<DemandOf<'third-function'>> = ({ id, task
   }] });
 };
 
+/** What a bucket holds, heaped: as it is published, or struck with the heap above it. */
+function bucketVolumeOf({ bucketVolume, bucketStruck, bucketWidth, bucketOpening }: Loader): { volume: Quantity<'volume'>; workings: Working[] } | undefined {
+  if (bucketVolume !== undefined) return { volume: bucketVolume, workings: [] };
+  if (bucketStruck === undefined || bucketWidth === undefined || bucketOpening === undefined) return undefined;
+  const heap = heapVolume(bucketWidth, bucketOpening);
+  return isRefusal(heap) ? undefined : { volume: (bucketStruck + heap.result.value) as Quantity<'volume'>, workings: [heap] };
+}
+
 /** How long it takes to move a heap by the bucketful: as much as the bucket holds, and no more than the loader lifts. */
 export const judgeLoose: Judge<DemandOf<'loader.loose'>> = (need, build, world) => {
   const { loader } = build;
@@ -155,12 +164,13 @@ export const judgeLoose: Judge<DemandOf<'loader.loose'>> = (need, build, world) 
   const lift: Lift = { task: need.task!, holder: 'bucket', bulk: need.bulk, loadAhead: book.value('bucket.load-centre') as Length };
   const workings = greatest(lift, build, world);
   if (!workings || loader.have === 'unknown') return unknown('loaders.ratings');
-  if (loader.part.bucketVolume === undefined) return unknown('loaders.bucketVolume');
-  const each = Math.min(loader.part.bucketVolume, workings[2].result.value / need.bulk) as Quantity<'volume'>;
+  const bucket = bucketVolumeOf(loader.part);
+  if (!bucket) return unknown('loaders.bucketVolume');
+  const each = Math.min(bucket.volume, workings[2].result.value / need.bulk) as Quantity<'volume'>;
   if (!(each > 0)) return failed();
   const loads = loadsWanted(need.volume, each);
   const time = cite(timeForLoads(loads.result.value, book.value('bucket.cycle') as Quantity<'time'>), { cycle: 'bucket.cycle' });
-  return met({ has: time.result.value, unit: 's', bound: 'at-most', workings: [workings[2], loads, time] });
+  return met({ has: time.result.value, unit: 's', bound: 'at-most', workings: [...bucket.workings, workings[2], loads, time] });
 };
 
 export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build) => {
@@ -209,7 +219,8 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
   }
   const { book } = world;
   const holder = holderOf(lift, build, world);
-  const bucketful = lift.bulk !== undefined && part.bucketVolume !== undefined ? lift.bulk * part.bucketVolume : Infinity;
+  const bucket = lift.bulk === undefined ? undefined : bucketVolumeOf(part);
+  const bucketful = bucket ? lift.bulk! * bucket.volume : Infinity;
   const load = Math.min(lift.load ?? bucketful, lifting[2].result.value) as Mass;
   // The frame stands over the front axle; what it holds, at the pins and ahead of them.
   const frame = (part.mass - (part.bucketMass ?? 0)) as Mass;

@@ -1,7 +1,8 @@
 import type { DemandOf } from '../../needs/need.ts';
 import { noiseTime } from '../../trade/formulas/noise.ts';
-import { dailyExposure } from '../../trade/formulas/vibration.ts';
-import { cite } from '../../trade/working.ts';
+import { dailyExposure, timeToExposure } from '../../trade/formulas/vibration.ts';
+import { cite, isRefusal } from '../../trade/working.ts';
+import type { Quantity } from '../../units/quantity.ts';
 import { failed, met, unknown, wantsAtLeast, wantsAtMost } from '../verdict.ts';
 import type { Judge } from './judging.ts';
 
@@ -29,18 +30,25 @@ export const judgeRecall: Judge<DemandOf<'recall'>> = (_need, { unit }) => (unit
 export const judgeExhaustIntact: Judge<DemandOf<'exhaust.intact'>> = (_need, { unit }) =>
   unit?.exhaustIntact === false ? failed() : met();
 
-/** How long a day may be at the driver's ear before something is to be done. */
+/** How long a day may be at the driver's ear before something is to be done, and how long the law of employers allows. */
 export const judgeNoise: Judge<DemandOf<'noise'>> = ({ day }, { machine: { noiseAtEarDecibels: level } }, { book }) => {
   if (level === undefined) return unknown('noiseAtEarDecibels');
   const time = cite(noiseTime(level, book.value('noise.action'), book.value('noise.exchange')), { action: 'noise.action', exchange: 'noise.exchange' });
-  return wantsAtLeast(time.result.value, day, { unit: 's', workings: [time] });
+  const lawful = cite(noiseTime(level, book.value('noise.osha-limit'), book.value('noise.osha-exchange')), { action: 'noise.osha-limit', exchange: 'noise.osha-exchange' });
+  return wantsAtLeast(time.result.value, day, { unit: 's', workings: [time, lawful] });
 };
 
-/** A day in the seat against the value from which something is to be done. */
+/** A day in the seat against the value from which something is to be done, and how long until that and the limit. */
 export const judgeVibration: Judge<DemandOf<'vibration'>> = ({ day }, { machine: { seatVibration } }, { book }) => {
   if (seatVibration === undefined) return unknown('seatVibration');
   const exposure = dailyExposure(seatVibration, day);
-  return wantsAtMost(exposure.result.value, book.value('vibration.action'), { unit: 'm/s2', workings: [exposure] });
+  const until = (limit: 'vibration.action' | 'vibration.limit') => {
+    const time = timeToExposure(seatVibration, book.value(limit) as Quantity<'acceleration'>);
+    return isRefusal(time) ? [] : [cite(time, { limit })];
+  };
+  return wantsAtMost(exposure.result.value, book.value('vibration.action'), {
+    unit: 'm/s2', workings: [exposure, ...until('vibration.action'), ...until('vibration.limit')],
+  });
 };
 
 /** Whoever wants the dealer to look after it needs a make he looks after. */

@@ -1,5 +1,6 @@
 import type { Implement, Machine, Unit } from '../../catalogue/catalogue.ts';
 import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
+import { ptoFromFlywheel } from '../../trade/formulas/drawbar-power.ts';
 import { powerAtAltitude, ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
 import type { FigureId } from '../../trade/book.ts';
 import { cite, type Working } from '../../trade/working.ts';
@@ -8,7 +9,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Growth } from '../../needs/need.ts';
 import type { Build, Tool } from '../build.ts';
 import type { World } from '../candidate.ts';
-import { failed, met, unknown, wantsAtLeast, worst, type Verdict } from '../verdict.ts';
+import { failed, met, unknown, wantsAtLeast, worst, type Spec, type Verdict } from '../verdict.ts';
 import { traitsOf } from './implement-kinds.ts';
 
 /** Widths over the rear tyres a candidate may stand on: none where nobody gave that of its tyres. */
@@ -18,21 +19,31 @@ export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined)
     .map(({ widthOverRear }) => widthOverRear);
 }
 
+interface PowerLeft {
+  value: number;
+  workings: Working[];
+  estimated?: Spec[];
+}
+
 /**
- * PTO power a machine has left where the buyer works. An engine of which nobody said how it breathes is
+ * PTO power a machine has left where the buyer works. Where only the engine's is known, a careful share of it. An engine of which nobody said how it breathes is
  * taken for one without a turbocharger, which loses more.
  */
-export function powerLeft({ engine }: Machine, { book, altitude }: World): { value: number; workings: Working[] } | undefined {
-  if (engine?.ptoPower === undefined) return undefined;
-  if (altitude === undefined) return { value: engine.ptoPower, workings: [] };
+export function powerLeft({ engine }: Machine, { book, altitude }: World): PowerLeft | undefined {
+  if (engine?.power === undefined && engine?.ptoPower === undefined) return undefined;
+  const guessed = engine.ptoPower === undefined
+    ? cite(ptoFromFlywheel(engine.power!, book.value('pto.from-flywheel')), { share: 'pto.from-flywheel' }) : undefined;
+  const rated = (engine.ptoPower ?? guessed!.result.value) as Quantity<'power'>;
+  const said = guessed ? { workings: [guessed], estimated: ['engine.ptoPower' as const] } : { workings: [] };
+  if (altitude === undefined) return { value: rated, ...said };
   const turbo = engine.aspiration === 'turbo';
   const loss = turbo ? 'pto.altitude.turbo' : 'pto.altitude.natural';
-  const working = cite(powerAtAltitude(engine.ptoPower, altitude, {
+  const working = cite(powerAtAltitude(rated, altitude, {
     perStep: book.value(loss),
     step: book.value('pto.altitude.step') as Quantity<'length'>,
     free: (turbo ? book.value('pto.altitude.turbo-free') : 0) as Quantity<'length'>,
   }), { loss, step: 'pto.altitude.step', ...(turbo && { free: 'pto.altitude.turbo-free' }) });
-  return { value: working.result.value, workings: [working] };
+  return { ...said, value: working.result.value, workings: [...said.workings, working] };
 }
 
 /** What an implement weighs at work: with its hopper full where it has one. */
@@ -71,7 +82,7 @@ function judgePower(implement: Partial<Implement>, machine: Machine, world: Worl
   const wanted = ptoPower === undefined ? thumb : growth === 'brush' ? Math.max(ptoPower, thumb ?? 0) : ptoPower;
   if (wanted === undefined) return [unknown(power?.by === 'capacity' ? 'implements.capacity' : 'implements.width')];
   const workings = [...available.workings, ...(byRule && wanted === thumb ? [byRule] : [])];
-  return [wantsAtLeast(available.value, wanted, { unit: 'W', workings })];
+  return [{ ...wantsAtLeast(available.value, wanted, { unit: 'W', workings }), ...(available.estimated && { estimated: available.estimated }) }];
 }
 
 const categories = ['0', '1', '2', '3'] as const;

@@ -788,6 +788,7 @@ export const de: Words = {
     altitude: 'Höhe über dem Meer', loss: 'Verlust', step: 'Höhenschritt', free: 'freie Höhe', room: 'Platz', length: 'Länge', machine: 'Traktor', loader: 'Frontlader', cab: 'Kabine',
     deck: 'Mähwerk', hung: 'was hinten hängt', load: 'Last', ballast: 'Ballast', reserve: 'Kraftstoff, Ketten und Schmutz', trailer: 'Anhänger', age: 'Alter',
     hoursPerYear: 'Nutzung', a: 'A, Anteil ohne Geschwindigkeit', b: 'B, Anteil mit der Geschwindigkeit', c: 'C, Anteil mit ihrem Quadrat', back: 'Last hinten', coefficient: 'Zugkraft als Anteil am Gewicht', cycle: 'Zeit je Fuhre', depth: 'Tiefe', diameter: 'Durchmesser', draft: 'Zugkraftbedarf', draftPerWidth: 'Zugkraftbedarf je Breite', dry: 'Trockenmasse', flywheel: 'Leistung am Schwungrad', grade: 'Steigung, Höhe durch Strecke', gravity: 'Erdbeschleunigung', inflation: 'Luftdruck im Reifen', loaded: 'beladener Anhänger', loads: 'Fuhren', massOnDriven: 'Gewicht auf den Antriebsrädern', moisture: 'Feuchte', opening: 'Öffnung der Schaufel', perLoad: 'Inhalt einer Fuhre', power: 'Leistung', ptoPower: 'Zapfwellenleistung', ratio: 'Anhängelast zu Traktorgewicht', rolling: 'Rollwiderstand', soil: 'Bodenfaktor', stiffness: 'Druck durch die Karkasse', times: 'mal so schnell', total: 'Gesamtgewicht', towed: 'Anhängelast', volume: 'Volumen', axleLimit: 'Grenze der Achse', tyreLimit: 'Grenze der Reifen', tyreFill: 'Flüssigkeit in den Reifen',
+    acceleration: 'Schwingung am Sitz', action: 'Auslösepegel', annualRate: 'Zinssatz im Jahr', endValue: 'Wert am Ende', exchange: 'Anstieg, der die Zeit halbiert', factor: 'Faktor', financed: 'finanzierter Betrag', fuelCost: 'Kraftstoff je Stunde', hours: 'Stunden im Jahr', hoursFrom: 'Stunden heute', hoursTo: 'Stunden am Ende', instalment: 'Rate', level: 'Lärm am Ohr', limit: 'Grenze', list: 'Neupreis', months: 'Monate', perEnergy: 'Kraftstoff je Leistung und Stunde', price: 'Preis', principal: 'Darlehen', rf1: 'RF1', rf2: 'RF2', time: 'Zeit', day: 'Arbeitstag', unitDraft: 'Bodenwiderstand', use: 'Verbrauch', wage: 'Lohn', yearly: 'Kosten im Jahr', years: 'Jahre', perLitre: 'Preis', depreciation: 'Wertverlust', interest: 'Zins', housing: 'Versicherung und Unterstand', repairs: 'Reparaturen', fuel: 'Kraftstoff', lubricants: 'Öl und Fett',
     c1: 'C1', c2: 'C2', c3: 'C3', result: 'Ergebnis',
   },
   faults: {
@@ -855,7 +856,7 @@ export const de: Words = {
     owning: (year, hour, years, hours) => `Behalten Sie ihn ${years} bei ${hours}, kostet er alles in allem etwa ${year} im Jahr oder ${hour} je Stunde, wenn alles so kommt wie angenommen.`,
     owningUnknown: (missing) => `Was es kostet, ihn zu besitzen, können wir nicht sagen. ${askFor(missing)}`,
     owningHeading: 'Was es kostet, ihn zu besitzen',
-    owningParts: { capital: 'Wertverlust und Zinsen', housing: 'Versicherung und Unterstellen', repairs: 'Reparaturen', fuel: 'Kraftstoff', lubricants: 'Öl und Fett' },
+    owningParts: { depreciation: 'Wertverlust', interest: 'Zins auf das gebundene Geld', labour: 'Ihre eigene Zeit', housing: 'Versicherung und Unterstellen', repairs: 'Reparaturen', fuel: 'Kraftstoff', lubricants: 'Öl und Fett' },
     additionsHeading: 'Kommt für Ihre Arbeiten dazu',
     unitsHeading: (count) => (count === 1 ? 'Einer auf dem Hof' : `${count} auf dem Hof`),
     noUnits: 'Heute keiner auf dem Hof.',

@@ -692,6 +692,7 @@ export const en: Words = {
     altitude: 'altitude', loss: 'loss', step: 'step', free: 'free altitude', room: 'room', length: 'length', machine: 'machine', loader: 'loader', cab: 'cab',
     deck: 'mower deck', hung: 'what hangs behind', load: 'load', ballast: 'ballast', reserve: 'fuel, chains and mud', trailer: 'trailer', age: 'age',
     a: 'A, part without speed', b: 'B, part with speed', c: 'C, part with its square', back: 'load behind', coefficient: 'pull as a share of the weight', cycle: 'time for one load', depth: 'depth', diameter: 'diameter', draft: 'pull wanted', draftPerWidth: 'pull by width', dry: 'dry matter', flywheel: 'power at the flywheel', grade: 'slope, rise over run', gravity: 'gravity', inflation: 'air pressure in the tyre', loaded: 'loaded trailer', loads: 'loads', massOnDriven: 'weight on the driven wheels', moisture: 'moisture', opening: 'opening of the bucket', perLoad: 'what one load holds', power: 'power', ptoPower: 'PTO power', ratio: 'towed to tractor weight', rolling: 'rolling resistance', soil: 'soil factor', stiffness: 'pressure the carcass adds', times: 'times as fast', total: 'whole weight', towed: 'towed weight', volume: 'volume', axleLimit: 'limit of the axle', tyreLimit: 'limit of the tyres', tyreFill: 'liquid in the tyres',
+    acceleration: 'vibration at the seat', action: 'level to act from', annualRate: 'rate a year', endValue: 'value at the end', exchange: 'rise that halves the time', factor: 'factor', financed: 'amount financed', fuelCost: 'fuel an hour', hours: 'hours a year', hoursFrom: 'hours today', hoursTo: 'hours at the end', instalment: 'instalment', level: 'noise at the ear', limit: 'limit', list: 'price when new', months: 'months', perEnergy: 'fuel for each hour and horsepower', price: 'price', principal: 'amount lent', rf1: 'RF1', rf2: 'RF2', time: 'time', day: 'working day', unitDraft: 'resistance of the soil', use: 'fuel used', wage: 'wage', yearly: 'cost a year', years: 'years', perLitre: 'price', depreciation: 'loss of value', interest: 'interest', housing: 'insurance and housing', repairs: 'repairs', fuel: 'fuel', lubricants: 'oil and grease',
     hoursPerYear: 'hours a year', c1: 'C1', c2: 'C2', c3: 'C3', result: 'result',
   },
   faults: {
@@ -759,7 +760,7 @@ export const en: Words = {
     owning: (year, hour, years, hours) => `Kept ${years} at ${hours}, it costs about ${year} a year in all, or ${hour} an hour, under the assumptions shown.`,
     owningUnknown: (missing) => `We can’t say what it costs to own. Not known: ${missing}. Ask the dealer.`,
     owningHeading: 'What it costs to own',
-    owningParts: { capital: 'Loss of value and interest', housing: 'Insurance and housing', repairs: 'Repairs', fuel: 'Fuel', lubricants: 'Oil and grease' },
+    owningParts: { depreciation: 'Loss of value', interest: 'Interest on the money in it', labour: 'Your own time', housing: 'Insurance and housing', repairs: 'Repairs', fuel: 'Fuel', lubricants: 'Oil and grease' },
     additionsHeading: 'To be added for your jobs',
     unitsHeading: (count) => (count === 1 ? 'One on the lot' : `${count} on the lot`),
     noUnits: 'None on the lot today.',

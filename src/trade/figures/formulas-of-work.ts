@@ -27,10 +27,6 @@ export const workFormulas = formulas({
   'power.drawbar': {
     kind: 'formula', statement: 'Power that pulling takes at the drawbar', formula: 'power = draft × speed', source: mechanics,
   },
-  'pto.for-draft': {
-    kind: 'formula', statement: 'PTO power that pulling takes, with what the ground swallows', formula: 'power = draft × speed × soil factor',
-    source: seen('Iowa State Extension A3-26, Matching Tractor Power and Implement Size', 'PTO hp = width × speed × draft × soil factor / 375'),
-  },
   'power.drawbar-left': {
     kind: 'formula', statement: 'Power left at the drawbar, of the PTO power', formula: 'drawbar power = pto power × share', source: arizona,
   },

@@ -59,10 +59,15 @@ export const lifting = figures({
     value: 11.2, unit: 'lb/ft3', kind: 'published-figure', valid: [8, 16],
     source: seenSecondHand('Texas A&M AgriLife Extension E-319 (2012)', '1,100 lb at 5 by 5 ft'),
   },
-  'bale.density.wrapped': {
-    statement: 'Density of a wrapped round bale of moist hay as it is weighed',
-    value: 25, unit: 'lb/ft3', kind: 'rule-of-thumb', valid: [15, 40],
-    source: fromMemory('Extension sheets on baleage', 'at 50 to 60 % moisture, 20 to 30 lb a cubic foot'),
+  'bale.dry-density': {
+    statement: 'Dry hay in each cubic foot of a firm round bale: solid, but it dents',
+    value: 11, unit: 'lb/ft3', kind: 'rule-of-thumb', valid: [8, 14],
+    source: seenSecondHand('D. Hancock, US Dairy Forage Research Center, in a farms.com news item', 'loose 9, solid but dents 11, tight 12'),
+  },
+  'bale.moisture.wrapped': {
+    statement: 'Water in a wrapped bale, as a share of its weight',
+    value: 0.55, unit: 'ratio', kind: 'rule-of-thumb', valid: [0.4, 0.7],
+    source: fromMemory('Extension sheets on baleage', '50 to 60 % moisture'),
   },
   'backhoe.centre-behind': {
     statement: 'Centre of mass of a backhoe behind the rear axle, folded for the road, where nobody gave it: the farther, the lighter the front',

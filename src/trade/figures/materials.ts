@@ -43,20 +43,10 @@ export const materials = figures({
     statement: 'Weight of a cubic yard of green split hardwood, thrown loose: a cord of 6,000 lb fills about 180 cubic feet so',
     value: 900, unit: 'lb/yd3', kind: 'rule-of-thumb', source: commonPractice, valid: [400, 1300],
   },
-  'snow.density.fresh': {
-    statement: 'Density of freshly fallen snow, the heavier end of its usual range',
-    value: 9.36, unit: 'lb/ft3', kind: 'published-figure', valid: [9.36, 9.36],
-    source: seen('American Meteorological Society, Glossary of Meteorology, snow density', '0.07 to 0.15 of water'),
-  },
   'snow.density.settled': {
     statement: 'Density of snow that has settled under its own weight',
     value: 18.7, unit: 'lb/ft3', kind: 'rule-of-thumb', valid: [10, 31],
     source: seenSecondHand('A general page on snow, author not shown', 'settles to about 30 % of water'),
-  },
-  'snow.density.wet': {
-    statement: 'Density of wet old snow at the end of winter',
-    value: 31.2, unit: 'lb/ft3', kind: 'rule-of-thumb', valid: [15, 52],
-    source: seenSecondHand('A general page on snow, author not shown', 'up to about 50 % of water in late spring'),
   },
   'log.apple': {
     statement: 'Density of an apple log, green',
@@ -137,10 +127,5 @@ export const materials = figures({
   'log.unknown': {
     statement: 'Density of a green log of a kind the buyer does not know: the heavy end of common hardwood, which is hickory',
     value: 64, unit: 'lb/ft3', kind: 'safety-floor', safer: 'more', source: green, valid: [64, 90],
-  },
-  'bale.moisture': {
-    statement: 'Water in a bale of hay that keeps, as a share of its weight',
-    value: 0.15, unit: 'ratio', kind: 'rule-of-thumb', valid: [0.08, 0.6],
-    source: seenSecondHand('A general page on baling, author not shown', '15 to 18 % typical'),
   },
 });

@@ -6,12 +6,7 @@ const farmdoc = (where: string) => seen('University of Illinois farmdoc, Machine
 
 export const owning = figures({
   'own.repair.rf1': {
-    statement: 'Repairs of a tractor with four driven wheels: share of its list price over the first thousand hours',
-    value: 0.003, unit: 'ratio', kind: 'published-figure', valid: [0.003, 0.003],
-    source: d497('clause 6, RF1; reproduces the table of Iowa State Extension (30 % at 10,000 h) and the 43.2 % at 12,000 h of Calcante and others (2013)'),
-  },
-  'own.repair.rf1-two-wheel': {
-    statement: 'Repairs of a tractor with two driven wheels: share of its list price over the first thousand hours',
+    statement: 'Repairs of a tractor: share of its list price over the first thousand hours. The standard has less, 0.003, for tractors on four driven wheels, but means large ones; a driven front axle is counted here with the dearer',
     value: 0.007, unit: 'ratio', kind: 'published-figure', valid: [0.007, 0.007],
     source: d497('clause 6, RF1; reproduces the table of Iowa State Extension: 25 % at 6,000 h, 70 % at 10,000 h'),
   },
@@ -32,6 +27,10 @@ export const owning = figures({
     statement: 'Price of a US gallon of fuel, in the dealer’s currency',
     value: 3.5, unit: 'dealer-currency', kind: 'rule-of-thumb', source: commonPractice, valid: [0.1, 10_000],
   },
+  'own.wage': {
+    statement: 'What an hour of the owner’s own time is counted at, in the dealer’s currency: nothing, unless he says',
+    value: 0, unit: 'dealer-currency', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 1000],
+  },
   'own.lubricant': {
     statement: 'Oil and filters as a share of the cost of fuel',
     value: 0.15, unit: 'ratio', kind: 'rule-of-thumb', source: a329('lubrication'), valid: [0.05, 0.3],
@@ -43,10 +42,5 @@ export const owning = figures({
   'own.interest': {
     statement: 'Interest in a year on the money that is tied up in the machine',
     value: 0.07, unit: 'ratio', kind: 'rule-of-thumb', source: farmdoc('7.0 percent, May 2008'), valid: [0, 0.3],
-  },
-  'own.life': {
-    statement: 'Hours a tractor lasts in all, by the figures for farm tractors',
-    value: 12_000, unit: 'hours', kind: 'rule-of-thumb', valid: [2000, 20_000],
-    source: d497('estimated life, as Calcante and others (2013) give it for tractors with four driven wheels'),
   },
 });

@@ -208,9 +208,18 @@ export const work = figures({
     value: 0.55, unit: 'ratio', kind: 'published-figure', source: arizona('two-wheel drive, soft'), valid: [0.55, 0.55],
   },
   'pto.from-flywheel': {
-    statement: 'PTO power as a share of the power at the flywheel; a hydrostatic drive may leave less',
-    value: 0.9, unit: 'ratio', kind: 'published-figure', valid: [0.9, 0.9],
-    source: seen('University of Arizona Cooperative Extension, Agricultural Machinery Management', 'PTO power 90 % of flywheel power'),
+    statement: 'PTO power as a share of engine power, where only that is known: 0.90 by an extension sheet for farm tractors, less here, for hydrostatic drives take more',
+    value: 0.8, unit: 'ratio', kind: 'safety-floor', safer: 'less', valid: [0.6, 0.8],
+    source: seen('University of Arizona Cooperative Extension, Agricultural Machinery Management', 'PTO power 90 % of flywheel power; 0.80 to 0.90 for small tractors is common practice'),
+  },
+  'plough.unit-draft': {
+    statement: 'Resistance of the soil to a plough, for each square inch it turns',
+    value: 14.5, unit: 'psi', kind: 'rule-of-thumb', valid: [5, 25],
+    source: seenSecondHand('A solved tractor-sizing problem, author not shown', '10 N/cm²; a teaching module takes 8 psi for a disk plough'),
+  },
+  'plough.depth': {
+    statement: 'Depth a small plough turns',
+    value: 6, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [3, 14],
   },
   'power.in-hand': {
     statement: 'Share of its rated power that a tractor gives in a steady job',
@@ -257,10 +266,6 @@ export const work = figures({
   'rear-spear.mass': {
     statement: 'Mass of a bale spear for the hitch, where none is chosen yet',
     value: 150, unit: 'lb', kind: 'rule-of-thumb', source: commonPractice, valid: [50, 400],
-  },
-  'rear-spear.own-centre': {
-    statement: 'Centre of mass of a rear bale spear behind the ball ends',
-    value: 10, unit: 'in', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 30],
   },
   'rear-spear.face': {
     statement: 'Front of the bale on a rear spear, behind the ball ends',

@@ -22,26 +22,6 @@ export function drawbarPower(draft: Quantity<'force'>, speed: Quantity<'speed'>,
 }
 
 /**
- * PTO power that pulling takes, by the quick method: the soil factor stands for all that is lost between
- * the PTO and the drawbar.
- *
- * @param draft       pull [N], ≥ 0
- * @param speed       ground speed [m/s], ≥ 0
- * @param soilFactor  1.5 on firm soil, more on soft [ratio], ≥ 1
- * @returns power [W], with its working
- * @see rule `pto.for-draft`: Iowa State Extension A3-26
- */
-export function ptoPowerForDraft(
-  draft: Quantity<'force'>, speed: Quantity<'speed'>, soilFactor: number, rules: Rules = {},
-): Working {
-  return cite({
-    formula: 'pto.for-draft',
-    inputs: { draft: term('force', draft), speed: term('speed', speed), soilFactor: term('ratio', soilFactor) },
-    result: term('power', draft * speed * soilFactor),
-  }, rules);
-}
-
-/**
  * Drawbar power that is left of the PTO power on a given ground.
  *
  * @param ptoPower  [W], ≥ 0

@@ -3,7 +3,7 @@ import { baleVolume, massAtMoisture, massOfVolume } from '../../../src/trade/for
 import { heapVolume } from '../../../src/trade/formulas/bucket.ts';
 import { draftByArea, draftByWidth, draftOfTool } from '../../../src/trade/formulas/draft.ts';
 import {
-  drawbarFromPto, drawbarPower, powerInHand, ptoFromFlywheel, ptoPowerForDraft,
+  drawbarFromPto, drawbarPower, powerInHand, ptoFromFlywheel,
 } from '../../../src/trade/formulas/drawbar-power.ts';
 import { groundPressure } from '../../../src/trade/formulas/ground-pressure.ts';
 import { leastOf } from '../../../src/trade/formulas/least-of.ts';
@@ -21,7 +21,7 @@ import { known, type Given } from '../given.ts';
 export type WorkInput =
   | 'a' | 'b' | 'c' | 'coefficient' | 'cycle' | 'depth' | 'diameter' | 'draft' | 'dry' | 'flywheel' | 'frontLoad'
   | 'grade' | 'gravity' | 'hydraulic' | 'inflation' | 'loaded' | 'loads' | 'massOnDriven' | 'moisture' | 'opening'
-  | 'perLoad' | 'power' | 'ptoPower' | 'ratio' | 'rearAxle' | 'rolling' | 'soil' | 'soilFactor' | 'stiffness' | 'times'
+  | 'perLoad' | 'power' | 'ptoPower' | 'ratio' | 'rearAxle' | 'rolling' | 'soil' | 'stiffness' | 'times'
   | 'total' | 'towed' | 'tyres' | 'unitDraft' | 'volume';
 
 export const workAndLoads = {
@@ -29,7 +29,6 @@ export const workAndLoads = {
   'draft.by-width': (g) => draftByWidth(g.width, g.perWidth),
   'draft.by-area': (g) => draftByArea(g.width, g.depth, g.unitDraft),
   'power.drawbar': (g) => drawbarPower(g.draft, g.speed),
-  'pto.for-draft': (g) => ptoPowerForDraft(g.draft, g.speed, g.soilFactor),
   'power.drawbar-left': (g) => drawbarFromPto(g.ptoPower, g.share),
   'pto.of-flywheel': (g) => ptoFromFlywheel(g.flywheel, g.share),
   'power.wanted': (g) => powerInHand(g.power, g.share),
