@@ -260,7 +260,7 @@ export const questions = [
     fields: [{ at: 'haul.how', control: 'choice', options: ['never', 'own-trailer', 'hire'] }],
   },
   {
-    id: 'trailer', readBy: ['needs/haul'],
+    id: 'trailer', readBy: ['needs/haul', 'reasons/cautions'],
     fields: [
       quantity('haul.trailer.gross', 'mass', 'lb', 'kg', 500, 40_000),
       quantity('haul.trailer.empty', 'mass', 'lb', 'kg', 100, 20_000),
@@ -285,7 +285,7 @@ export const questions = [
     ],
   },
   {
-    id: 'use', readBy: ['ranking/values'], asked: always,
+    id: 'use', readBy: ['ranking/values', 'ranking/yearly-hours'], asked: always,
     fields: [
       { at: 'budget.hoursPerYear', control: 'number', from: 1, to: 3000 },
       { at: 'budget.keepYears', control: 'number', from: 1, to: 40 },

@@ -1,19 +1,24 @@
 import type { Answers } from '../answers/answers.ts';
 import type { RuleBook } from '../trade/book.ts';
+import { inUnit, type Quantity } from '../units/quantity.ts';
 import type { Judged } from './verdict.ts';
 
 const hourly = ['mower.hours', 'rotary-cutter.hours', 'implement.hours', 'loader.loose'];
 
 /**
  * Hours a year on the machine [h]: as the buyer said, else what his jobs add up to, each as often as he said
- * it is done (a lawn as often as lawns are), else what owners on smallholdings run.
+ * it is done (a lawn as often as lawns are). Where a job's hours can't be reckoned the sum is only part of
+ * it, and counts no less than what owners on smallholdings run.
  */
 export function yearlyHours(answers: Answers, judged: readonly Judged[], book: RuleBook): number {
-  if (answers.budget?.hoursPerYear !== undefined) return answers.budget.hoursPerYear;
-  const times = (task: string | undefined) =>
-    answers.tasks?.find((each) => each.task === task)?.perYear ?? (task === 'mow-lawn' ? book.value('mow.per-year') : 0);
-  const seconds = judged.reduce(
-    (sum, { need, verdict }) => sum + (hourly.includes(need.capability) ? (verdict.has ?? 0) * times(need.task) : 0), 0,
-  );
-  return seconds > 0 ? seconds / 3600 : book.value('keep.hours-per-year');
+  const { budget, tasks = [] } = answers;
+  if (budget?.hoursPerYear !== undefined) return budget.hoursPerYear;
+  const hours = tasks.map(({ task, perYear }) => {
+    const once = judged.find(({ need, verdict }) => need.task === task && hourly.includes(need.capability) && verdict.has !== undefined);
+    const times = perYear ?? (task === 'mow-lawn' ? book.value('mow.per-year') : undefined);
+    return once && times !== undefined ? inUnit('time', once.verdict.has as Quantity<'time'>, 'h') * times : undefined;
+  });
+  const sum = hours.reduce<number>((all, each) => all + (each ?? 0), 0);
+  const whole = hours.length > 0 && hours.every((each) => each !== undefined);
+  return whole ? sum : Math.max(sum, book.value('keep.hours-per-year'));
 }

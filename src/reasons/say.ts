@@ -114,7 +114,7 @@ export const sayAddition = (addition: AdditionEntry, voice: Voice) =>
 export function sayOwning(owning: Entry['owning'], { words, reader }: Voice): string {
   if ('missing' in owning) return words.result.owningUnknown(words.list(owning.missing.map((spec) => words.specs[spec as Spec] ?? spec)));
   const show = (value: number, unit: string) => showAmount(value, unit, reader);
-  return words.result.owning(show(owning.perYear, 'money'), show(owning.perHour, 'money'), show(owning.years, 'years'), show(owning.hoursPerYear, 'per-year'));
+  return words.result.owning(show(owning.perYear, 'money'), show(owning.perHour, 'dealer-currency'), show(owning.years, 'years'), show(owning.hoursPerYear, 'per-year'));
 }
 
 /** Where a figure comes from, in words. */

@@ -73,8 +73,10 @@ function feetAndInches(metres: number, reader: Reader): string {
  * @param beside  an amount told in the same sentence: both are shown alike
  */
 export function showAmount(value: number, siUnit: string, reader: Reader, beside = value): string {
-  if (siUnit === 'money') {
-    return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, maximumFractionDigits: 0 }).format(value);
+  if (siUnit === 'money' || siUnit === 'dealer-currency') {
+    // A price is told to the unit; what it costs by the hour, or a step of a sum, to the cent.
+    const digits = siUnit === 'dealer-currency' && Math.abs(value) < 1000 ? 2 : 0;
+    return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, minimumFractionDigits: digits, maximumFractionDigits: digits }).format(value);
   }
   if (siUnit === 'annual-rate') {
     // A rate of interest is told to the hundredth of a percent: 5.99 % is not 6 %.

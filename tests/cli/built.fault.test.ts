@@ -60,7 +60,7 @@ const node = (argv: readonly string[], input?: string) =>
   spawnSync(process.execPath, [command, ...argv], { cwd: folder, encoding: 'utf8', ...(input !== undefined && { input }), maxBuffer: 1e8 });
 
 /** A line of a stack trace, or the name of a thing only a programmer knows. */
-const inner = /^\s*at |\bat \S+:\d+:\d+|TypeError|RangeError|SyntaxError|node:internal|\[object |undefined|UnhandledPromise/m;
+const inner = /^\s*at .*:\d+:\d+|\bat \S+:\d+:\d+|TypeError|RangeError|SyntaxError|node:internal|\[object |undefined|UnhandledPromise/m;
 
 const bad: [string[], number][] = [
   ...Object.keys(files).filter((name) => name !== 'lot.json' && name !== good).map((name): [string[], number] => [['check', name], 1]),

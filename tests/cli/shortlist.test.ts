@@ -4,7 +4,9 @@ import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 import { widthOf } from '../../src/cli/sheet/layout.ts';
 import type { Shortlist } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
+import { readerFor } from '../../src/reasons/say.ts';
 import { en } from '../../src/reasons/words/en.ts';
+import { showAmount } from '../../src/units/show.ts';
 import { buyers, changedCatalogue, demoAnswers, demoCatalogue, faultForm, runWith } from './fake-io.ts';
 
 const files = { 'lot.json': demoCatalogue, ...Object.fromEntries(buyers.map((buyer) => [buyer, demoAnswers(buyer)])) };
@@ -22,6 +24,8 @@ test.each(buyers)('json of %s is the bytes the browser computes', async (buyer) 
   expect(out).toEqual([JSON.stringify(reckoned(demoCatalogue, demoAnswers(buyer)))]);
 });
 
+const reader = readerFor(en, 'us', 'en-US', 'USD');
+
 test.each(buyers)('the sheet of %s tells every machine, caution and term', async (buyer) => {
   const { code, out, err } = await shortlistOf(buyer);
   expect({ code, err }).toEqual({ code: 0, err: [] });
@@ -31,8 +35,8 @@ test.each(buyers)('the sheet of %s tells every machine, caution and term', async
   for (const { name } of machines) expect(sheet).toContain(name);
   for (const { id } of result.needs) expect(sheet).toContain(en.needs[id]);
   for (const { id, figures = {} } of result.cautions) {
-    const shares = Object.fromEntries(Object.entries(figures).map(([name, { value }]) => [name, `${value * 100}%`]));
-    expect(sheet).toContain(en.cautions[id as keyof typeof en.cautions]('', shares));
+    const shown = Object.fromEntries(Object.entries(figures).map(([name, { value, unit }]) => [name, showAmount(value, unit, reader)]));
+    expect(sheet).toContain(en.cautions[id as keyof typeof en.cautions]('', shown).replace(/\s+/g, ' '));
   }
   expect(sheet).toContain(dealer.terms.en.guidance);
   for (const { units } of [...result.shortlist, ...result.askDealer]) for (const { unit } of units) expect(sheet).toContain(unit);
@@ -66,7 +70,7 @@ test('an angle at which a machine tips is never shown, even where it decides', a
   const answers = JSON.stringify({
     format: 'acre-to-axle/answers/1',
     land: { slope: { value: 14, unit: 'deg' }, overhead: 'open' },
-    tasks: [{ task: 'lift-bales', must: true, weight: { value: 300, unit: 'lb' } }],
+    tasks: [{ task: 'lift-bales', must: true, weight: { value: 300, unit: 'lb' }, height: { value: 4, unit: 'ft' } }],
   });
   const { ruledOut, shortlist: [first] } = reckoned(demoCatalogue, answers);
   expect(ruledOut.flatMap(({ because }) => because.map(({ need }) => need))).toContain('slope.tip-angle');

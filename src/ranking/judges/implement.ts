@@ -54,7 +54,7 @@ export const judgeImplementHours: Judge<DemandOf<'implement.hours'>> = ({ task, 
 /** What the driven wheels can pull on such ground: the whole machine's weight where all four drive. */
 export function pullOn(ground: Ground, { machine: { mass, frontAxleShare, drivenWheels } }: Build, { book }: World): Working | undefined {
   if (mass === undefined || drivenWheels === undefined || (drivenWheels === 2 && frontAxleShare === undefined)) return undefined;
-  const driven = (drivenWheels === 4 ? mass : mass * (1 - frontAxleShare!)) as Quantity<'mass'>;
+  const driven = (drivenWheels === 2 ? mass * (1 - frontAxleShare!) : mass) as Quantity<'mass'>;
   return cite(
     tractionPull(driven, book.value(`traction.${ground}`), book.value('gravity.standard') as Quantity<'acceleration'>),
     { coefficient: `traction.${ground}`, gravity: 'gravity.standard' },
@@ -94,7 +94,7 @@ export const judgePull: Judge<DemandOf<'implement.pull'>> = (need, build, world)
   const grip = wantsAtLeast(pull.result.value, wanted.draft.result.value, { unit: 'N', workings: [wanted.draft, pull] });
   const pto = powerLeft(build.machine, world);
   if (!pto) return grip.outcome === 'failed' ? grip : unknown('engine.ptoPower');
-  const share = drivenWheels === 4 ? `drawbar.four-wheel.${need.ground}` as const : `drawbar.two-wheel.${need.ground}` as const;
+  const share = drivenWheels === 2 ? `drawbar.two-wheel.${need.ground}` as const : `drawbar.four-wheel.${need.ground}` as const;
   const left = cite(drawbarFromPto(pto.value as Quantity<'power'>, book.value(share)), { share });
   const used = drawbarPower(wanted.draft.result.value as Quantity<'force'>, wanted.speed);
   const asked = cite(powerInHand(used.result.value as Quantity<'power'>, book.value('power.in-hand')), { share: 'power.in-hand' });
