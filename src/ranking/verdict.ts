@@ -36,8 +36,8 @@ export interface Verdict {
   estimated?: readonly Spec[];
   /** What must be bought for the need to be met. */
   additions?: readonly Addition[];
-  /** What carries the load where it isn't the loader. */
-  by?: 'hitch';
+  /** What carries the load where it isn't the loader; or that its coupling takes nothing that holds it. */
+  by?: 'hitch' | 'coupling';
   /** Terms of a loan, so that no instalment is told without them. */
   loan?: { deposit: number; months: number; rate: number };
   /** There is nothing to judge: without a loader no rear axle lifts off. No reason is made of it. */
@@ -76,8 +76,9 @@ export const wantsAtMost = (has: number, wants: number, measure: Measure): Verdi
 /** The worst of several verdicts: failed before unknown before met, then the one with the least in hand. */
 export function worst(verdicts: readonly Verdict[]): Verdict {
   const order = ['failed', 'unknown', 'met'] as const;
-  const inHand = ({ has, wants, bound }: Verdict) =>
-    has === undefined || !wants ? Infinity : bound === 'at-most' ? wants / has : has / wants;
+  // What fails without a figure, fails whatever the figures.
+  const inHand = ({ outcome, has, wants, bound }: Verdict) =>
+    has === undefined || !wants ? (outcome === 'failed' ? 0 : Infinity) : bound === 'at-most' ? wants / has : has / wants;
   return [...verdicts].sort(
     (a, b) => order.indexOf(a.outcome) - order.indexOf(b.outcome) || (inHand(a) === inHand(b) ? 0 : inHand(a) - inHand(b)),
   )[0] ?? met();

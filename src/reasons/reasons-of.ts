@@ -17,8 +17,11 @@ type Figures = Reason['figures'];
  */
 const ranks = { safety: 4, must: 3, wish: 2, weighs: 1, settled: 0 } as const;
 
-/** Needs of every machine, whoever asks: met, they are no reason for this one. */
-const everyones = ['rops', 'seat-belt', 'exhaust.intact', 'recall'];
+/**
+ * Needs of every machine or of every implement: met, they are no reason for this one. Weights they ask for
+ * are told with what must be added.
+ */
+const everyones = ['rops', 'seat-belt', 'exhaust.intact', 'recall', 'implement.axles'];
 
 function figuresOf({ verdict }: Judged): Figures {
   const { has, wants, unit, loan } = verdict;

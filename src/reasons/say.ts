@@ -38,7 +38,7 @@ export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, 
   locale: `${words.language}-${new Intl.Locale(locale).region ?? 'US'}`,
 });
 
-const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '', onHitch: false, other: '', deposit: '', months: '', rate: '' };
+const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '', onHitch: false, noCoupling: false, other: '', deposit: '', months: '', rate: '' };
 
 /** The name of a thing by its id: a word of the language, or what the catalogue calls it. */
 function nameIn({ words, nameOf, machine }: Voice, id: string): string {
@@ -74,6 +74,7 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, vo
     ...(year && { year }),
     typical: typical !== undefined,
     onHitch: by === 'hitch',
+    noCoupling: by === 'coupling',
     ...(passage === 'door' && { passage }),
     missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
   };

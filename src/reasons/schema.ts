@@ -70,8 +70,8 @@ const because = z.strictObject({
   wants: optional(z.number()),
   unit: optional(unit),
   bound: optional(z.enum(['at-least', 'at-most'])),
-  /** What would carry the load, where it isn't the loader. */
-  by: optional(z.literal('hitch')),
+  /** What would carry the load, where it isn't the loader; or what is in the way of it. */
+  by: optional(z.enum(['hitch', 'coupling'])),
   rule: optional(z.string()),
   missing: optional(z.array(z.string())),
 });

@@ -21,7 +21,7 @@ function boundOf(need: Need): Pick<Shortlist['needs'][number], 'bound'> {
   if (need.capability === 'price') return bound('at-most', need.atMost, 'money');
   if (need.capability === 'instalment') return bound('at-most', need.atMost, 'money');
   if (need.capability === 'tow.mass') return bound('at-least', need.towed, 'kg');
-  if ('load' in need && need.load !== undefined) return bound('at-least', need.load, 'kg');
+  if ((need.capability === 'loader.lift' || need.capability === 'hitch.lift') && need.load !== undefined) return bound('at-least', need.load, 'kg');
   if (need.capability === 'slope.tip-angle') return bound('at-least', need.slope, 'rad');
   if (need.capability === 'mower.hours') return need.atMost === undefined ? {} : bound('at-most', need.atMost, 's');
   if ('atLeast' in need && need.atLeast !== undefined) return bound('at-least', need.atLeast, 'm');

@@ -22,7 +22,7 @@ const preferred: Preferred = {
   density: { us: 'lb/ft3', metric: 'kg/m3', digits: 1 },
   speed: { us: 'mph', metric: 'km/h', digits: 1 },
   power: { us: 'hp', metric: 'kW', digits: 1 },
-  force: { us: 'lbf', metric: 'kN', digits: 1 },
+  force: { us: 'lbf', metric: 'N', digits: 0 },
   flow: { us: 'gpm', metric: 'L/min', digits: 1 },
   time: { us: 'h', metric: 'h', digits: 1 },
   angle: { us: 'deg', metric: 'deg', digits: 1 },

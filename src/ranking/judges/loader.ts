@@ -116,7 +116,7 @@ export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, wor
   if (!build.loader) return noLoader(build);
   // Only wished for, and gone without: nothing is bought to hold the load.
   if (!tool) return failed();
-  if (!interfaceFits(tool, build)) return failed();
+  if (!interfaceFits(tool, build)) return failed({ by: 'coupling' });
   const workings = greatest(need, build, world);
   if (!workings || build.loader.have === 'unknown') return unknown('loaders.ratings');
   return { ...wantsAtLeast(workings[2].result.value, need.load, { unit: 'kg', workings }), ...estimated(need, build) };

@@ -461,7 +461,7 @@ export const de: Words = {
     'loader.lift.met': ({ has, wants, task, onHitch }) => (onHitch
       ? `${task}: nicht mit dem Frontlader, sondern auf einem Ballenspieß am Heck. Seine Heckhydraulik hebt in diesem Abstand ${has}; Ballen und Spieß wiegen ${wants}. Stapeln kann er sie so nicht.`
       : `${task}: Sein Frontlader nimmt in diesem Abstand bis zu ${has} auf, die Reserve schon abgezogen; Sie brauchen ${wants}.`),
-    'loader.lift.failed': ({ has, wants, task, onHitch }) => (onHitch ? `${task}: Seine Heckhydraulik hebt in diesem Abstand nur ${has}; Ballen und Spieß wiegen ${wants}.` : has ? `${task}: Sein Frontlader nimmt in diesem Abstand nur ${has} auf; Sie brauchen ${wants}.` : `${task}: Er hat dafür keinen Frontlader.`),
+    'loader.lift.failed': ({ has, wants, task, onHitch, noCoupling }) => (noCoupling ? `${task}: Nichts von hier passt dafür an die Aufnahme seines Frontladers. Fragen Sie den Händler.` : onHitch ? `${task}: Seine Heckhydraulik hebt in diesem Abstand nur ${has}; Ballen und Spieß wiegen ${wants}.` : has ? `${task}: Sein Frontlader nimmt in diesem Abstand nur ${has} auf; Sie brauchen ${wants}.` : `${task}: Er hat dafür keinen Frontlader.`),
     'loader.lift.unknown': ({ missing, task }) => `${task}: Ob er das schafft, können wir nicht sagen. ${askFor(missing)}`,
     'loader.height.met': ({ has, wants }) => `Sein Frontlader hebt ${has} hoch; Sie brauchen ${wants}.`,
     'loader.height.failed': ({ has, wants }) => (has ? `Sein Frontlader hebt nur ${has} hoch; Sie brauchen ${wants}.` : 'Er hat keinen Frontlader, um so hoch zu heben.'),

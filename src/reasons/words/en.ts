@@ -457,7 +457,7 @@ export const en: Words = {
     'loader.lift.met': ({ has, wants, task, onHitch }) => (onHitch
       ? `To ${task}: not on the loader, but on a spear behind. Its hitch lifts ${has} at that distance; bale and spear weigh ${wants}. It can’t stack them.`
       : `To ${task}: its loader takes up to ${has} at that distance, with a margin kept; you need ${wants}.`),
-    'loader.lift.failed': ({ has, wants, task, onHitch }) => (onHitch ? `To ${task}: its hitch lifts only ${has} at that distance; bale and spear weigh ${wants}.` : has ? `To ${task}: its loader takes only ${has} at that distance; you need ${wants}.` : `It has no loader to ${task} with.`),
+    'loader.lift.failed': ({ has, wants, task, onHitch, noCoupling }) => (noCoupling ? `Nothing here to ${task} with goes on its loader’s coupler. Ask the dealer.` : onHitch ? `To ${task}: its hitch lifts only ${has} at that distance; bale and spear weigh ${wants}.` : has ? `To ${task}: its loader takes only ${has} at that distance; you need ${wants}.` : `It has no loader to ${task} with.`),
     'loader.lift.unknown': ({ missing, task }) => `We can’t say if it will ${task}. ${askFor(missing)}`,
     'loader.height.met': ({ has, wants }) => `Its loader lifts ${has} high; you need ${wants}.`,
     'loader.height.failed': ({ has, wants }) => (has ? `Its loader lifts only ${has} high; you need ${wants}.` : 'It has no loader to lift that high.'),

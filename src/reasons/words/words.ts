@@ -31,6 +31,8 @@ export interface Said {
   passage: 'gate' | 'door';
   /** The load rides on the hitch and isn't lifted by the loader. */
   onHitch: boolean;
+  /** Nothing here that holds the load goes on its coupling. */
+  noCoupling: boolean;
   /** Name of a second part, beside `part`. */
   other: string;
   /** Terms of a loan: what is paid at once, in how many instalments, at what rate a year. */
