@@ -306,7 +306,7 @@ test.fails('the cheaper of two tillers as heavy isn’t chosen where only the on
   expect(standing(light(cheap, dear), till)).toContain('mid-economy');
 });
 
-test.fails('a drive is cleared of snow by a blade in one go, at the pace of pushing snow, and not graded four times', () => {
+test('a drive is cleared of snow by a blade in one go, at the pace of pushing snow, and not graded four times', () => {
   const hours = (catalogue: CatalogueDocument) => shortlist(catalogue, mustDo({ task: 'clear-snow', length: feet(1000) })).shortlist
     .find(({ machine }) => machine === 'large-economy')!.reasons.find(({ need }) => need === 'clear-snow.hours')!.figures.has!.value / 3600;
   // 10,000 ft² with 6 ft at 3 mph, 8 % overlap and 60 % of the time: 1.1 × 10,000 / (15,840 × 6 × 0.92 × 0.6) h.
