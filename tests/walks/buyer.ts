@@ -15,8 +15,10 @@ const option = (wizard: Locator, at: string, value: string) => wizard.locator(`i
 async function fill(wizard: Locator, field: Field, value: unknown) {
   const typed = (amount: { value: number; unit: string }) => box(wizard, field.at).fill(`${amount.value} ${amount.unit === 'percent' ? '%' : amount.unit}`);
   switch (field.control) {
-    case 'choice':
-      return option(wizard, field.at, String(value)).check();
+    case 'choice': {
+      const list = wizard.locator(`select[data-field="${field.at}"]`);
+      return (await list.count()) > 0 ? list.selectOption(String(value)).then(() => undefined) : option(wizard, field.at, String(value)).check();
+    }
     case 'yes-no':
       return option(wizard, field.at, value ? 'yes' : 'no').check();
     case 'several':

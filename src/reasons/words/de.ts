@@ -822,7 +822,7 @@ export const de: Words = {
     unitsUs: 'Fuß und Pfund',
     unitsMetric: 'Meter und Kilogramm',
     unitsLabel: 'Einheiten',
-    typeHint: (unit) => `in ${unit}, oder schreiben Sie eine andere Einheit hinter die Zahl`,
+    typeHint: (unit) => `${unit}, oder schreiben Sie eine andere Einheit hinter die Zahl`,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Neu beginnen',
     undoStartAgain: 'Meine Antworten zurückholen',

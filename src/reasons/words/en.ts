@@ -726,7 +726,7 @@ export const en: Words = {
     unitsUs: 'feet and pounds',
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
-    typeHint: (unit) => `in ${unit}, or write another unit behind the number`,
+    typeHint: (unit) => `${unit}, or write another unit behind the number`,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Start again',
     undoStartAgain: 'Bring my answers back',
