@@ -28,6 +28,8 @@ export interface Build extends Candidate {
   cab?: Fitted<Cab>;
   /** The implement each task is done with: on the hitch, or on the loader to hold its load. */
   tools?: Readonly<Partial<Record<TaskId, Tool>>>;
+  /** Ballast bought for it: it travels along [kg]. */
+  ballast?: { rear: number; front: number };
   /** Ids of wishes this build goes without, though they could be met. */
   leftOut?: readonly string[];
   /** Wishes that nothing there is to buy would meet, by id, with what came nearest: nothing is bought for them. */

@@ -20,11 +20,24 @@ export interface Evaluation {
   standing: Standing;
 }
 
+const isHauled = ({ capability }: Need) => capability === 'trailer.payload' || capability === 'trailer.tow-rating' || capability === 'trailer.tongue';
+
+/** The heaviest ballast each end asks for. */
+function ballastIn(judged: readonly (Judged | undefined)[]) {
+  const heaviest = (what: Addition['what']) => Math.max(0, ...judged.flatMap((each) =>
+    (each?.verdict.additions ?? []).flatMap((addition) => (addition.what === what ? [addition.mass ?? 0] : []))));
+  return { rear: heaviest('rear-ballast'), front: heaviest('front-ballast') };
+}
+
 function evaluateBuild({ build, judged: settled }: Choice, needs: readonly Need[], world: World): Evaluation {
   const verdicts = new Map(settled.map(({ need, verdict }) => [need, verdict]));
-  const physical = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [{
-    need, verdict: build.unmet?.[need.id] ?? verdicts.get(need) ?? judge(need, build, world),
-  }]));
+  const asked = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [need]));
+  const verdictOn = (need: (typeof asked)[number], on: Build): Judged =>
+    ({ need, verdict: build.unmet?.[need.id] ?? verdicts.get(need) ?? judge(need, on, world) });
+  const before = asked.map((need) => (isHauled(need) ? undefined : verdictOn(need, build)));
+  // What a trailer carries is known when all ballast is: it travels along.
+  const loaded = asked.some(isHauled) ? { ...build, ballast: ballastIn(before) } : build;
+  const physical = asked.map((need, index) => before[index] ?? verdictOn(need, loaded));
   const additions = additionsOf(build, physical, needs);
   const limit = needs.find(isPriceNeed);
   const price = packagePrice(build, additions, limit, world);

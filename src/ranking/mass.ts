@@ -6,9 +6,9 @@ type Mass = Quantity<'mass'>;
 
 /**
  * Masses [kg] of a build by part: the machine, what is on it and the implements chosen, and those
- * that are not known. Only one thing at a time hangs behind, backhoe or implement: the heaviest counts.
+ * that are not known. Only one thing at a time hangs behind, backhoe, implement or ballast: the heaviest counts.
  */
-export function massParts({ machine, unit, loader, mower, backhoe, cab, tools = {} }: Build): {
+export function massParts({ machine, unit, loader, mower, backhoe, cab, ballast, tools = {} }: Build): {
   parts: Record<string, Mass>;
   missing: Spec[];
 } {
@@ -38,7 +38,8 @@ export function massParts({ machine, unit, loader, mower, backhoe, cab, tools = 
     mower?.kind === 'rear' ? mower.mower.implement : undefined, ...all.filter((tool) => !isHolder(tool)).map(({ implement }) => implement), backhoe?.part,
   ].flatMap((part) => part ?? []);
   const unweighed = hung.find(({ mass }) => mass === undefined);
-  const heaviest = Math.max(0, ...hung.flatMap(({ mass }) => mass ?? []));
+  const heaviest = Math.max(ballast?.rear ?? 0, ...hung.flatMap(({ mass }) => mass ?? []));
+  if (ballast && ballast.front > 0) parts.frontWeights = ballast.front as Mass;
   if (unweighed) missing.push(backhoe && backhoe.part.mass === undefined ? 'backhoe.mass' : 'implements.mass');
   else if (heaviest > 0) parts.hung = heaviest as Mass;
   const holders = all.filter(isHolder).map(({ implement }) => implement.mass);

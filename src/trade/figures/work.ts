@@ -208,9 +208,9 @@ export const work = figures({
     value: 0.55, unit: 'ratio', kind: 'published-figure', source: arizona('two-wheel drive, soft'), valid: [0.55, 0.55],
   },
   'pto.from-flywheel': {
-    statement: 'PTO power as a share of engine power, where only that is known: 0.90 by an extension sheet for farm tractors, less here, for hydrostatic drives take more',
-    value: 0.8, unit: 'ratio', kind: 'safety-floor', safer: 'less', valid: [0.6, 0.8],
-    source: seen('University of Arizona Cooperative Extension, Agricultural Machinery Management', 'PTO power 90 % of flywheel power; 0.80 to 0.90 for small tractors is common practice'),
+    statement: 'PTO power as a share of engine power, where only that is known: 0.90 by an extension sheet for farm tractors, but a small hydrostatic one may leave less than 0.75',
+    value: 0.7, unit: 'ratio', kind: 'safety-floor', safer: 'less', valid: [0.5, 0.7],
+    source: commonPractice,
   },
   'plough.unit-draft': {
     statement: 'Resistance of the soil to a plough, for each square inch it turns',
