@@ -1,4 +1,4 @@
-import type { Catalogue, Dealer, Implement, Machine, Unit } from '../catalogue/catalogue.ts';
+import type { Dealer, Implement, Machine, Unit } from '../catalogue/catalogue.ts';
 import type { RuleBook } from '../trade/book.ts';
 import type { Quantity } from '../units/quantity.ts';
 
@@ -72,7 +72,3 @@ export function have(candidate: Candidate, item: FittedItem, fitting: Fitting | 
       return 'can-add';
   }
 }
-
-/** Units of a machine that a buyer could still buy. */
-export const unitsOnLot = (catalogue: Catalogue, machine: Machine) =>
-  (catalogue.units ?? []).filter(({ machine: of, status }) => of === machine.id && status !== 'sold');

@@ -71,4 +71,5 @@ export const judge = (need: Need & DemandOf<Judged>, build: Build, world: World)
   (judges[need.capability] as Judge<typeof need>)(need, build, world);
 
 export const isPriceNeed = (need: Need): need is Need & DemandOf<'price'> => need.capability === 'price';
-export const isMoneyNeed = (need: Need): need is Need & DemandOf<'price' | 'instalment'> => isPriceNeed(need) || need.capability === 'instalment';
+export type MoneyNeed = Need & DemandOf<'price' | 'instalment'>;
+export const isMoneyNeed = (need: Need): need is MoneyNeed => isPriceNeed(need) || need.capability === 'instalment';

@@ -1,6 +1,6 @@
-import { remainingValue } from '../trade/formulas/remaining-value.ts';
+import { remainingShare, remainingValue } from '../trade/formulas/remaining-value.ts';
 import { cite, type Working } from '../trade/working.ts';
-import type { World } from './candidate.ts';
+import type { Candidate, World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
 import type { Spec } from './verdict.ts';
 
@@ -13,16 +13,31 @@ export interface Kept {
 
 const coefficients = { c1: 'resale.c1', c2: 'resale.c2', c3: 'resale.c3' } as const;
 
-/** A unit goes by its own year and hours, a machine by the middle of its typical prices. */
-export function keptOver({ build }: Evaluation, years: number, perYear: number, { book, asOfYear }: World): Kept | readonly Spec[] {
-  const { machine, unit } = build;
+type Coefficients = readonly [number, number, number];
+
+export const coefficientsOf = ({ book }: World): Coefficients => [book.value('resale.c1'), book.value('resale.c2'), book.value('resale.c3')];
+
+/** Age and hours today: a unit's own, or those of the middle of a machine's typical prices. */
+export function ageAndHours({ machine, unit }: Candidate, asOfYear: number): { age: number | undefined; hours: number | undefined } {
+  if (unit) return { age: unit.year === undefined ? undefined : Math.max(0, asOfYear - unit.year), hours: unit.hours };
   const byAge = [...(machine.typicalPrices ?? [])].sort((a, b) => a.age - b.age || a.hours - b.hours);
   const middle = byAge[Math.floor((byAge.length - 1) / 2)];
-  const age = unit ? (unit.year === undefined ? undefined : Math.max(0, asOfYear - unit.year)) : middle?.age;
-  const hours = unit ? unit.hours : middle?.hours;
-  if (age === undefined || hours === undefined) return [unit ? 'units.hours' : 'typicalPrices'];
-  const c = [book.value('resale.c1'), book.value('resale.c2'), book.value('resale.c3')] as const;
+  return { age: middle?.age, hours: middle?.hours };
+}
+
+/** Share of today's price left after the buyer's years: the sum of {@link keptOver} alone. */
+export function keptShare(age: number, hours: number, years: number, perYear: number, c: Coefficients): number {
+  const now = remainingShare(age, hours / Math.max(1, age), c);
+  const later = remainingShare(age + years, (hours + perYear * years) / Math.max(1, age + years), c);
+  return now > 0 ? later / now : 0;
+}
+
+/** What is left of a price, with the sums; or what isn't known of the candidate. */
+export function keptOver({ build }: Evaluation, years: number, perYear: number, world: World): Kept | readonly Spec[] {
+  const { age, hours } = ageAndHours(build, world.asOfYear);
+  if (age === undefined || hours === undefined) return [build.unit ? 'units.hours' : 'typicalPrices'];
+  const c = coefficientsOf(world);
   const now = cite(remainingValue(age, hours / Math.max(1, age), c), coefficients);
   const later = cite(remainingValue(age + years, (hours + perYear * years) / Math.max(1, age + years), c), coefficients);
-  return { share: now.result.value > 0 ? later.result.value / now.result.value : 0, hours, workings: [now, later] };
+  return { share: keptShare(age, hours, years, perYear, c), hours, workings: [now, later] };
 }

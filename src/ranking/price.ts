@@ -3,8 +3,7 @@ import { annualPercentageRate, instalment, principalFor } from '../trade/formula
 import { isRefusal } from '../trade/working.ts';
 import { atMost } from '../units/compare.ts';
 import type { Addition } from './addition.ts';
-import type { Build } from './build.ts';
-import type { World } from './candidate.ts';
+import type { Candidate, World } from './candidate.ts';
 import { failed, met, unknown, type Verdict } from './verdict.ts';
 
 /** What machine and additions cost together, in the dealer's currency. */
@@ -22,30 +21,38 @@ export interface PackagePrice {
 export const costOf = (additions: readonly Addition[], { labourRate }: World['dealer']) =>
   additions.reduce((sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * (labourRate?.value ?? 0), 0);
 
-/**
- * Price of a build with its additions, fitting labour at the dealer's rate, and what the buyer's limit is
- * to include besides. Undefined where the machine's own price isn't known.
- */
-export function packagePrice(
-  { machine, unit }: Build, additions: readonly Addition[], need: DemandOf<'price'> | undefined, { dealer }: World,
-): PackagePrice | undefined {
-  const typical = (machine.typicalPrices ?? []).map(({ price }) => price.value);
-  const range = unit ? (unit.price ? [unit.price.value] : []) : typical;
-  if (range.length === 0) return undefined;
+/** What comes on top of a machine's own price, whatever that is. */
+export interface Bill {
+  extra: number;
+  tax: number;
+  delivered: number;
+  unpriced: readonly Addition[];
+}
+
+/** The bill of what is added: its price, fitting labour at the dealer's rate, and what the buyer's limit is to include besides. */
+export function billOf(additions: readonly Addition[], need: DemandOf<'price'> | undefined, { dealer }: World): Bill {
   const counted = additions.filter(
     ({ what }) => what !== 'implement' || !need?.includes || need.includes.includes('implements'),
   );
   const unpriced = counted.filter(
     ({ price, labourHours }) => price === undefined || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
   );
-  const extra = costOf(counted, dealer);
   const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined && dealer.delivery
     ? (dealer.delivery.perDistance.value * need.delivery) / dealer.delivery.per
     : 0;
-  const tax = need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1;
-  const whole = (price: number) => (price + extra) * tax + delivered;
+  return { extra: costOf(counted, dealer), tax: need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1, delivered, unpriced };
+}
+
+/** A machine's own price with the bill on top. */
+export const withBill = (price: number, { extra, tax, delivered }: Bill) => (price + extra) * tax + delivered;
+
+/** Price of a candidate with its bill: a unit's own, or the range of its machine's typical ones. Undefined where none is known. */
+export function packagePrice({ machine, unit }: Candidate, bill: Bill): PackagePrice | undefined {
+  const typical = (machine.typicalPrices ?? []).map(({ price }) => price.value);
+  const range = unit ? (unit.price ? [unit.price.value] : []) : typical;
+  if (range.length === 0) return undefined;
   const [low, high] = [Math.min(...range), Math.max(...range)];
-  return { low: whole(low), high: whole(high), machine: [low, high], unpriced };
+  return { low: withBill(low, bill), high: withBill(high, bill), machine: [low, high], unpriced: bill.unpriced };
 }
 
 /** The limit against the lowest price the package can have: over it is over it, whatever must be asked. */
@@ -84,3 +91,12 @@ function judgeInstalment(need: Need & DemandOf<'instalment'>, price: PackagePric
 
 export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, price: PackagePrice | undefined, world: World): Verdict =>
   (need.capability === 'price' ? judgePrice(need, price, world) : judgeInstalment(need, price, world));
+
+/** The outcome of {@link judgeMoney} alone, by the lowest price of a package, for a lot with very many units. */
+export function moneyOutcome(need: Need & DemandOf<'price' | 'instalment'>, low: number | undefined, bill: Bill, world: World): Verdict['outcome'] {
+  if (need.capability === 'instalment') {
+    return judgeInstalment(need, low === undefined ? undefined : { low, high: low, machine: [low, low], unpriced: bill.unpriced }, world).outcome;
+  }
+  if (need.currency !== world.dealer.currency || low === undefined) return 'unknown';
+  return !atMost(low, need.atMost) ? 'failed' : bill.unpriced.length > 0 ? 'unknown' : 'met';
+}

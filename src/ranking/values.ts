@@ -25,7 +25,7 @@ export interface Value {
 }
 
 /** Linear between two anchors, flat beyond them. */
-const between = (figure: number, best: number, worst: number) =>
+export const between = (figure: number, best: number, worst: number) =>
   Math.min(1, Math.max(0, (figure - worst) / (best - worst)));
 
 const valued = (figure: number, best: number, worst: number, unit: Verdict['unit']): Value =>
@@ -53,13 +53,17 @@ export function applyingCriteria(answers: Answers, needs: readonly Need[]): Crit
   return criteria.filter((criterion) => applies[criterion]);
 }
 
-function priceValue(evaluation: Evaluation, answers: Answers, { book, dealer }: World): Value {
-  const { price } = evaluation;
+/** Package price that earns everything, and that which earns nothing. */
+export function priceAnchors(answers: Answers, { book, dealer }: World): readonly [best: number, worst: number] {
   const limit = answers.budget?.limit;
   const usable = limit && limit.currency === dealer.currency && limit.value > 0;
-  const [best, worst] = usable
+  return usable
     ? [limit.value * book.value('value.price.best'), limit.value * book.value('value.price.worst')]
     : [book.value('value.price.best-amount'), book.value('value.price.worst-amount')];
+}
+
+function priceValue({ price }: Evaluation, answers: Answers, world: World): Value {
+  const [best, worst] = priceAnchors(answers, world);
   return read(price && (price.low + price.high) / 2, best, worst, 'money', 'price');
 }
 

@@ -23,7 +23,8 @@ const ranks = { safety: 4, must: 3, wish: 2, weighs: 1, settled: 0 } as const;
  */
 const everyones = ['rops', 'seat-belt', 'exhaust.intact', 'recall', 'implement.axles'];
 
-function figuresOf({ verdict }: Judged): Figures {
+/** The figures a need is told with. */
+export function figuresOf({ verdict }: Judged): Figures {
   const { has, wants, unit, loan } = verdict;
   return {
     ...(has !== undefined && unit && { has: { value: has, unit } }),
@@ -35,7 +36,7 @@ function figuresOf({ verdict }: Judged): Figures {
 }
 
 /** What the words of a need speak of besides its figures. */
-function aboutOf({ need, verdict }: Judged, build: Weighed['build']): Pick<Reason, 'about'> {
+export function aboutOf({ need, verdict }: Judged, build: Weighed['build']): Pick<Reason, 'about'> {
   const { unit } = build;
   const tool = need.capability === 'implement' ? hungFor(need.task!, build)?.implement : undefined;
   const about = {

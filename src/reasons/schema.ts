@@ -78,6 +78,46 @@ const because = z.strictObject({
 
 const verdict = z.enum(['stands', 'ask', 'ruled-out']);
 
+const needState = z.strictObject({
+  outcome: z.enum(['met', 'failed', 'unknown']),
+  figures: z.record(z.string(), figure),
+  about: optional(z.record(z.string(), z.string())),
+  missing: optional(z.array(z.string())),
+  /** There is nothing to judge. */
+  moot: optional(z.boolean()),
+});
+const criterionState = z.strictObject({
+  points: z.number(),
+  value: optional(z.number()),
+  figure: optional(z.number()),
+  unit: optional(unit),
+  anchors: optional(z.tuple([z.number(), z.number()])),
+  missing: optional(z.array(z.string())),
+});
+const comparedSide = z.strictObject({ id: z.string(), standing: verdict, score: z.number(), price: optional(z.number()) });
+const comparedNeed = { need: z.string(), capability: z.string(), of: z.tuple([needState, needState]) };
+
+/** Why one of two stands above the other: each pair in the order of the sides. */
+const contrast = z.strictObject({
+  sides: z.tuple([comparedSide, comparedSide]),
+  above: z.string(),
+  /** The step of the order that decides. */
+  by: z.enum(['standing', 'score', 'price', 'id']),
+  gates: z.array(z.strictObject({ ...comparedNeed, favours: z.string() })),
+  criteria: z.array(z.strictObject({
+    criterion: z.enum(criteria), favours: z.string(), points: z.number(), of: z.tuple([criterionState, criterionState]),
+  })),
+  /** What neither of them has, or is known to have. */
+  lacking: z.strictObject({ needs: z.array(z.strictObject(comparedNeed)), criteria: z.array(z.enum(criteria)) }),
+  /** What would have to go for the lower to come level: needs it fails or leaves open, differences of criteria. */
+  lift: z.strictObject({ gates: z.array(z.string()), criteria: z.array(z.enum(criteria)) }),
+});
+
+/** Machines that beat and trail another by a clear share of the same criteria. */
+const tradeOff = z.strictObject({
+  machines: z.array(z.string()), than: z.string(), gains: z.array(z.enum(criteria)), losses: z.array(z.enum(criteria)),
+});
+
 const unitEntry = z.strictObject({
   unit: z.string(),
   verdict,
@@ -101,7 +141,16 @@ const entry = z.strictObject({
     missing: optional(z.array(z.string())),
     working: optional(z.array(working)),
   })),
+  /** How often it comes first over all weightings that agree with the buyer's order; absent where it doesn't stand. */
   firstShare: optional(z.number()),
+  /** The same for one of the first three places; those that tie share the places they take. */
+  topThreeShare: optional(z.number()),
+  /** Machines that stand with the same score, to the millionth. */
+  tiedWith: optional(z.array(z.string())),
+  /** On the second: the weights nearest to the buyer's that agree with his order and put it first; absent where none do. */
+  overtakes: optional(z.partialRecord(z.enum(criteria), z.number())),
+  /** Why it stands below the first; absent of the first. */
+  behind: optional(contrast),
   /** The unit on the lot the entry speaks of; absent where it goes by the typical price. */
   unit: optional(z.string()),
   package: packaged,
@@ -128,6 +177,8 @@ export const shortlistSchema = z.strictObject({
     id: z.string(), tasks: z.array(z.enum(taskIds)), from: z.array(z.string()), rule: optional(z.string()),
   })),
   shortlist: z.array(entry),
+  /** What the first few give up for what, against the first; the first itself against the second. */
+  tradeOffs: z.array(tradeOff),
   askDealer: z.array(entry),
   ruledOut: z.array(z.strictObject({ machine: z.string(), because: z.array(because), units: z.array(unitEntry) })),
   /** What comes back without a need, or without a whole task. */
@@ -141,6 +192,10 @@ export const shortlistSchema = z.strictObject({
 export type Shortlist = z.infer<typeof shortlistSchema>;
 export type Entry = Shortlist['shortlist'][number];
 export type UnitEntry = z.infer<typeof unitEntry>;
+export type Contrast = z.infer<typeof contrast>;
+export type TradeOff = z.infer<typeof tradeOff>;
+export type NeedState = z.infer<typeof needState>;
+export type CriterionState = z.infer<typeof criterionState>;
 export type Reason = z.infer<typeof reason>;
 export type WorkingEntry = z.infer<typeof working>;
 export type CautionEntry = Shortlist['cautions'][number];

@@ -5,6 +5,7 @@ import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { notCleared } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
 import { owningOf } from '../ranking/owning.ts';
+import type { Evaluation } from '../ranking/evaluate.ts';
 import { hangsOn } from '../ranking/options.ts';
 import { rank, type Placed, type Ranking, type Weighed } from '../ranking/rank.ts';
 import { isFailedGate } from '../ranking/verdict.ts';
@@ -12,9 +13,12 @@ import { figureIds, rulesVersion } from '../trade/book.ts';
 import { toMillionth } from '../units/compare.ts';
 import { becauseOf } from './because.ts';
 import { cautionsOf } from './cautions.ts';
+import { contrast, sideOf } from './contrast.ts';
 import { packageEntry } from './package-entry.ts';
 import { reasonsOf } from './reasons-of.ts';
+import { robustnessEntries } from './robustness-entry.ts';
 import { shortlistFormat, type Entry, type Shortlist, type UnitEntry } from './schema.ts';
+import { tradeOffsOf } from './trade-offs.ts';
 
 function boundOf(need: Need): Pick<Shortlist['needs'][number], 'bound'> {
   const bound = (is: 'at-least' | 'at-most', value: number, unit: string) => ({ bound: { is, value, unit } });
@@ -85,6 +89,7 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking, answers: Answe
     rank: index + 1,
     score: best.score,
     contributions: contributionsOf(best, ranking),
+    ...(placed.standing === 'stands' && index > 0 && { behind: contrast(sideOf(ranking.standing[0]!), sideOf(placed), ranking) }),
     ...(best.build.unit && { unit: best.build.unit.id }),
     package: packageEntry(best, ranking.world),
     owning: owningEntry(best, answers, ranking.world),
@@ -100,8 +105,8 @@ function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Sh
   const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
   // Verdicts don't depend on who competes, so only those are judged again that might come back.
   const others = (dropped: readonly Need[]): Catalogue => {
-    const mayStand = ({ judged }: Weighed) => judged.filter(isFailedGate).every(({ need }) => hangsOn(need, dropped, ranking.needs));
-    const out = ranking.ruledOut.filter(({ inGeneral, units }) => mayStand(inGeneral) || units.some(({ weighed }) => mayStand(weighed)));
+    const mayStand = ({ judged }: Evaluation) => judged.filter(isFailedGate).every(({ need }) => hangsOn(need, dropped, ranking.needs));
+    const out = ranking.ruledOut.filter(({ inGeneral, groups }) => mayStand(inGeneral) || groups.some(mayStand));
     return { ...catalogue, machines: out.map(({ machine }) => machine) };
   };
   const back = (without: Ranking) => {
@@ -110,13 +115,13 @@ function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Sh
   };
   // A safety gate is never dropped by itself; it goes only with the task that raises it.
   const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map((need) => ({
-    need: need.id, of: need.task, ...back(rank(others([need]), answers, ({ id }) => id !== need.id)),
+    need: need.id, of: need.task, ...back(rank(others([need]), answers, ({ id }) => id !== need.id, catalogue)),
   }));
   const tasks = (answers.tasks ?? []).map(({ task }) => ({
     task,
     ...back(rank(
       others(ranking.needs.filter((need) => need.task === task || hangsOnTasks(need))),
-      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) },
+      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) }, undefined, catalogue,
     )),
   }));
   const brings = ({ stands, asks }: ReturnType<typeof back>) => stands.length + asks.length > 0;
@@ -156,6 +161,7 @@ export function shortlist(
   const answers = answersOf(answersDocument);
   const ranking = rank(catalogue, answers);
   const { world, needs } = ranking;
+  const robustness = robustnessEntries(ranking, answers);
   return {
     format: shortlistFormat,
     catalogue: {
@@ -166,7 +172,8 @@ export function shortlist(
     rules: { version: rulesVersion, dealers: figureIds.filter((id) => world.book.isDealers(id)) },
     needs: needs.map(needEntry),
     notCleared: notCleared(answers, world.book).map((each) => ({ ...each, tasks: [...each.tasks], from: [...each.from] })),
-    shortlist: ranking.standing.map((placed, index) => entryOf(placed, index, ranking, answers)),
+    shortlist: ranking.standing.map((placed, index) => ({ ...entryOf(placed, index, ranking, answers), ...robustness[index] })),
+    tradeOffs: tradeOffsOf(ranking),
     askDealer: ranking.toAsk.map((placed, index) => entryOf(placed, index, ranking, answers)),
     ruledOut: ranking.ruledOut.map((placed) => ({
       machine: placed.machine.id,

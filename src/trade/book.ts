@@ -12,6 +12,7 @@ import { owning } from './figures/owning.ts';
 import { place } from './figures/place.ts';
 import { stability } from './figures/stability.ts';
 import { valueAnchors } from './figures/value-anchors.ts';
+import { waysOut } from './figures/ways-out.ts';
 import { work } from './figures/work.ts';
 import type { FigureRule, Rule } from './record.ts';
 
@@ -19,7 +20,7 @@ import type { FigureRule, Rule } from './record.ts';
 export const rulesVersion = '1';
 
 export const figureRules = {
-  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors,
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut,
 };
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;

@@ -4,6 +4,9 @@ const anchor = { kind: 'value-anchor', source: commonPractice } as const;
 
 /** The two points of each value function: where it earns everything, and where it earns nothing. */
 export const valueAnchors = figures({
+  'lot.told': {
+    ...anchor, statement: 'Units of one machine that are told one by one, the best of them', value: 12, unit: 'count', valid: [1, 500],
+  },
   'value.price.best': {
     ...anchor, statement: 'Package price as a share of the limit that earns the full mark', value: 0.5, unit: 'ratio', valid: [0, 1],
   },
@@ -57,5 +60,8 @@ export const valueAnchors = figures({
   },
   'value.resale.worst': {
     ...anchor, statement: 'Share of the price kept over the years of use that earns nothing', value: 0.45, unit: 'ratio', valid: [0, 0.9],
+  },
+  'trade-off.share': {
+    ...anchor, kind: 'rule-of-thumb', statement: 'Share of a criterion’s range by which one machine must beat another for that to be told as a trade', value: 0.1, unit: 'ratio', valid: [0.02, 0.5],
   },
 });

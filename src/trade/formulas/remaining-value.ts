@@ -1,5 +1,11 @@
 import { term, type Working } from '../working.ts';
 
+/** The sum of {@link remainingValue} alone, for a lot with very many units. */
+export function remainingShare(age: number, hoursPerYear: number, c: readonly [number, number, number]): number {
+  const root = Math.max(0, c[0] - c[1] * Math.sqrt(age) - c[2] * Math.sqrt(hoursPerYear));
+  return root * root;
+}
+
 /**
  * Share of the list price a tractor still brings: RV = (C1 − C2·√n − C3·√h)².
  *
@@ -11,13 +17,12 @@ import { term, type Working } from '../working.ts';
  *   one may hold its value differently
  */
 export function remainingValue(age: number, hoursPerYear: number, c: readonly [number, number, number]): Working {
-  const root = Math.max(0, c[0] - c[1] * Math.sqrt(age) - c[2] * Math.sqrt(hoursPerYear));
   return {
     formula: 'resale.remaining',
     inputs: {
       age: term('years', age), hoursPerYear: term('per-year', hoursPerYear),
       c1: term('ratio', c[0]), c2: term('ratio', c[1]), c3: term('ratio', c[2]),
     },
-    result: term('ratio', root * root),
+    result: term('ratio', remainingShare(age, hoursPerYear, c)),
   };
 }

@@ -10,10 +10,10 @@ const themes: Readonly<Record<Theme, string>> = {
   'drawbar': 'Power at the drawbar', 'drive': 'Drives and lanes', 'exhaust': 'Exhaust treatment', 'field': 'Work in the field', 'forks': 'Pallet forks', 'front-weights': 'Front weights',
   'grade': 'Grading a drive', 'grapple': 'Grapple', 'gravity': 'Gravity', 'ground': 'Pressure on the ground', 'haul': 'Hauling on a trailer', 'hay': 'Making hay',
   'hire': 'Hiring instead of buying', 'hitch': 'Three-point hitch', 'hole': 'Boring post holes', 'keep': 'How long a tractor is kept', 'lift': 'Limits of a lift',
-  'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
+  'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'lot': 'Units on the lot', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'near-miss': 'Near misses', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
   'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'plough': 'Ploughing', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
-  'resale': 'Value that remains', 'rops': 'ROPS', 'slope': 'Slopes', 'snow': 'Clearing snow', 'soil': 'Soils', 'spear': 'Bale spear on the loader',
-  'spread': 'Spreading and spraying', 'till': 'Tilling', 'tow': 'Towing', 'traction': 'Traction', 'tyre': 'Tyres', 'value': 'What earns how much', 'vibration': 'Vibration',
+  'resale': 'Value that remains', 'relax': 'A way out where little fits', 'rops': 'ROPS', 'slope': 'Slopes', 'snow': 'Clearing snow', 'soil': 'Soils', 'spear': 'Bale spear on the loader',
+  'spread': 'Spreading and spraying', 'till': 'Tilling', 'tow': 'Towing', 'traction': 'Traction', 'trade-off': 'What one gives up for another', 'tyre': 'Tyres', 'value': 'What earns how much', 'vibration': 'Vibration',
   'weights': 'Weight of each criterion',
 };
 
