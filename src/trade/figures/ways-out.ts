@@ -2,13 +2,10 @@ import { commonPractice, figures } from '../record.ts';
 
 const ours = { kind: 'rule-of-thumb', source: commonPractice } as const;
 
-/** What is told when little or nothing fits: how near is near, how finely a bound is searched, what is rare. */
+/** What is told when little or nothing fits: how near is near, and how finely a bound is searched. */
 export const waysOut = figures({
   'near-miss.share': {
     ...ours, statement: 'Share of a bound that is no must by which a machine may miss it and still be told as a near miss', value: 0.1, unit: 'ratio', valid: [0, 0.5],
-  },
-  'hire.rare-per-year': {
-    ...ours, statement: 'Days a year up to which a job may be cheaper to hire for, or to have done, than to buy for', value: 5, unit: 'per-year', valid: [0, 60],
   },
   'relax.most': {
     ...ours, statement: 'How many times a bound is moved at the most before it is told as given up', value: 2, unit: 'count', valid: [1, 10],
