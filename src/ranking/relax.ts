@@ -65,8 +65,15 @@ export function boundOf(need: Need): Bound | undefined {
 export const withBound = (answers: Answers, { at }: Bound, to: number): Answers =>
   withAnswer(answers as unknown as AnswersDocument, at, to) as unknown as Answers;
 
-/** The steps a bound is searched in: how far each leads from it, on round values, and how many there are. */
-function ladderOf({ is, value, unit }: Bound, { book }: World) {
+/** The steps a bound is searched in, from the buyer's own, on round values. */
+interface Ladder {
+  count: number;
+  at(rung: number): number;
+  /** The first rung that reaches a figure. */
+  reaching(figure: number): number;
+}
+
+function ladderOf({ is, value, unit }: Bound, { book }: World): Ladder {
   const step = book.value(steps[unit]);
   const most = book.value('relax.most');
   const start = is === 'at-most' ? Math.floor(value / step) : Math.ceil(value / step);
@@ -75,19 +82,24 @@ function ladderOf({ is, value, unit }: Bound, { book }: World) {
   return {
     count,
     at: (rung: number) => toMillionth((start + sign * rung) * step),
-    /** The first rung that reaches a figure. */
     reaching: (figure: number) => Math.ceil((sign * (figure - start * step)) / step),
   };
 }
 
-/** The first of `count` rungs that holds, from 1; the last is known to. What holds once holds from there on. */
-function firstHolding(holds: (rung: number) => boolean, count: number, guess: number | undefined): number {
-  let [low, high] = [0, count];
-  const tried = (rung: number) => { if (holds(rung)) high = rung; else low = rung; };
-  // A verdict that tells what is wanted is nearly always right: two trials settle it.
-  for (const rung of guess === undefined ? [] : [guess, guess - 1, guess + 1]) if (rung > low && rung < high) tried(rung);
-  while (high - low > 1) tried(Math.floor((low + high) / 2));
-  return high;
+/** The first of some rungs that holds, of which the last is known to. What holds once holds from there on. */
+function firstHolding(holds: (rung: number) => boolean, low: number, high: number): number {
+  if (high - low <= 1) return high;
+  const middle = Math.floor((low + high) / 2);
+  return holds(middle) ? firstHolding(holds, low, middle) : firstHolding(holds, middle, high);
+}
+
+/** The same with a guess: a verdict tells what is wanted and is nearly always right, so that two trials settle it. */
+function firstFrom(guess: number, holds: (rung: number) => boolean, count: number): number {
+  // A figure right on a rung may come out a hair beyond it.
+  const tried = [guess - 1, guess, guess + 1].filter((rung) => rung > 0 && rung < count);
+  const first = tried.find(holds);
+  const below = first ?? count;
+  return firstHolding(holds, Math.max(0, ...tried.filter((rung) => rung < below)), below);
 }
 
 /** What a search goes by: who may be bought, and what is asked for at a bound. */
@@ -129,7 +141,7 @@ export function relax(bound: Bound, machines: readonly Machine[], search: Search
     const holds = (rung: number) => enough(evaluate(candidate, needsOn(rung), world).standing);
     if (best < ladder.count && !holds(best - 1)) return best;
     const figure = found.judged.find(({ need }) => need.id === bound.need)?.verdict.has;
-    return firstHolding(holds, best, figure === undefined ? undefined : ladder.reaching(figure));
+    return figure === undefined ? firstHolding(holds, 0, best) : firstFrom(ladder.reaching(figure), holds, best);
   }, ladder.count);
   return { ...bound, to: ladder.at(least) };
 }

@@ -35,10 +35,11 @@ export function backOf({ standing, toAsk }: Ranking): Back {
   return { stands: ids(standing), asks: ids(toAsk), low: prices.length > 0 ? Math.min(...prices) : undefined };
 }
 
-const brings = ({ stands, asks }: Back) => stands.length + asks.length > 0;
+/** Whether anything comes back. */
+export const brings = ({ stands, asks }: Back) => stands.length + asks.length > 0;
 
 /** Machines ruled out that may come back with other needs in place of some. */
-const mayReturn = ({ ruledOut, needs }: Ranking, changed: readonly Need[]) =>
+export const mayReturn = ({ ruledOut, needs }: Ranking, changed: readonly Need[]) =>
   ruledOut.filter(({ inGeneral, groups }) => [inGeneral, ...groups].some(({ judged }) => mayComeBack(judged, changed, needs)))
     .map(({ machine }) => machine);
 
@@ -67,8 +68,11 @@ interface Gone {
 }
 
 /** Every choice of some of the tasks, the smaller first. */
-const choicesOf = (tasks: readonly TaskId[]): TaskId[][] =>
-  tasks.reduce<TaskId[][]>((all, task) => [...all, ...all.map((each) => [...each, task])], [[]]).sort((a, b) => a.length - b.length);
+function choicesOf([first, ...others]: readonly TaskId[]): TaskId[][] {
+  if (first === undefined) return [[]];
+  const without = choicesOf(others);
+  return [...without, ...without.map((each) => [first, ...each])].sort((a, b) => a.length - b.length);
+}
 
 /**
  * What giving up some needs comes down to: those that aren't safety, and the whole task of each that is.

@@ -76,6 +76,9 @@ const because = z.strictObject({
   missing: optional(z.array(z.string())),
 });
 
+/** A bound moved just as far as it takes, in SI on the safe side; or a price. */
+const relaxed = z.strictObject({ is: z.enum(['at-least', 'at-most']), from: z.number(), to: z.number(), unit });
+
 const verdict = z.enum(['stands', 'ask', 'ruled-out']);
 
 const needState = z.strictObject({
@@ -94,7 +97,7 @@ const criterionState = z.strictObject({
   anchors: optional(z.tuple([z.number(), z.number()])),
   missing: optional(z.array(z.string())),
 });
-const comparedSide = z.strictObject({ id: z.string(), standing: verdict, score: z.number(), price: optional(z.number()) });
+const comparedSide = z.strictObject({ id: z.string(), standing: verdict, score: z.number(), price: optional(z.strictObject({ low: z.number(), high: z.number() })) });
 const comparedNeed = { need: z.string(), capability: z.string(), of: z.tuple([needState, needState]) };
 
 /** Why one of two stands above the other: each pair in the order of the sides. */
@@ -181,9 +184,25 @@ export const shortlistSchema = z.strictObject({
   tradeOffs: z.array(tradeOff),
   askDealer: z.array(entry),
   ruledOut: z.array(z.strictObject({ machine: z.string(), because: z.array(because), units: z.array(unitEntry) })),
-  /** What comes back without a need, or without a whole task. */
+  /** What comes back without a need, with its bound relaxed, or without a whole task. */
   changes: z.array(z.strictObject({
-    need: optional(z.string()), task: optional(z.enum(taskIds)), stands: z.array(z.string()), asks: z.array(z.string()),
+    need: optional(z.string()), task: optional(z.enum(taskIds)), relaxed: optional(relaxed),
+    stands: z.array(z.string()), asks: z.array(z.string()),
+    /** How much less what comes back costs than the first that stands. */
+    saves: optional(z.number()),
+  })),
+  /** Where nothing stands and there is nothing to ask: every smallest set of needs that nothing meets together. */
+  conflicts: z.strictObject({ sets: z.array(z.array(z.string())), complete: z.boolean() }),
+  /** Where nothing stands and there is nothing to ask: what to give up for something to come back, the least first. */
+  waysOut: z.array(z.strictObject({
+    give: z.array(z.strictObject({
+      need: optional(z.string()), task: optional(z.enum(taskIds)), relaxed: optional(relaxed),
+      /** The job may be hired out: it is rare, or nobody said how rare. */
+      hire: optional(z.enum(['rare', 'unsaid'])),
+    })),
+    stands: z.array(z.string()), asks: z.array(z.string()),
+    /** Lowest price of a package that comes back. */
+    price: optional(z.number()),
   })),
   cautions: z.array(z.strictObject({ id: z.string(), about: optional(z.string()), figures: optional(z.record(z.string(), figure)) })),
   unknowns: z.array(z.strictObject({ machine: z.string(), unit: optional(z.string()), need: z.string(), missing: z.array(z.string()) })),
@@ -199,6 +218,8 @@ export type CriterionState = z.infer<typeof criterionState>;
 export type Reason = z.infer<typeof reason>;
 export type WorkingEntry = z.infer<typeof working>;
 export type CautionEntry = Shortlist['cautions'][number];
+export type RelaxedEntry = z.infer<typeof relaxed>;
+export type WayOutEntry = Shortlist['waysOut'][number];
 export type Because = z.infer<typeof because>;
 export type PackageEntry = z.infer<typeof packaged>;
 export type AdditionEntry = z.infer<typeof addition>;

@@ -1,22 +1,21 @@
 import { answersOf, type Answers } from '../answers/answers.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import { catalogueOf, type Catalogue } from '../catalogue/catalogue.ts';
+import { catalogueOf } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { notCleared } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
 import { owningOf } from '../ranking/owning.ts';
-import type { Evaluation } from '../ranking/evaluate.ts';
-import { hangsOn } from '../ranking/options.ts';
 import { rank, type Placed, type Ranking, type Weighed } from '../ranking/rank.ts';
-import { isFailedGate } from '../ranking/verdict.ts';
 import { figureIds, rulesVersion } from '../trade/book.ts';
 import { toMillionth } from '../units/compare.ts';
 import { becauseOf } from './because.ts';
+import { changesOf } from './changes.ts';
 import { cautionsOf } from './cautions.ts';
 import { contrast, sideOf } from './contrast.ts';
 import { packageEntry } from './package-entry.ts';
 import { reasonsOf } from './reasons-of.ts';
 import { robustnessEntries } from './robustness-entry.ts';
+import { waysOut } from './ways-out.ts';
 import { shortlistFormat, type Entry, type Shortlist, type UnitEntry } from './schema.ts';
 import { tradeOffsOf } from './trade-offs.ts';
 
@@ -99,42 +98,6 @@ const entryOf = (placed: Placed, index: number, ranking: Ranking, answers: Answe
   };
 };
 
-/** A need dropped, or a whole task with all that it asks, and which of the machines ruled out come back. */
-function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answers): Shortlist['changes'] {
-  if (ranking.ruledOut.length === 0) return [];
-  const failing = new Set(ranking.ruledOut.flatMap(({ inGeneral }) => becauseOf(inGeneral.judged, 'failed').map(({ need }) => need)));
-  // Verdicts don't depend on who competes, so only those are judged again that might come back.
-  const others = (dropped: readonly Need[]): Catalogue => {
-    const mayStand = ({ judged }: Evaluation) => judged.filter(isFailedGate).every(({ need }) => hangsOn(need, dropped, ranking.needs));
-    const out = ranking.ruledOut.filter(({ inGeneral, groups }) => mayStand(inGeneral) || groups.some(mayStand));
-    return { ...catalogue, machines: out.map(({ machine }) => machine) };
-  };
-  const back = (without: Ranking) => {
-    const ids = (places: readonly Placed[]) => places.map(({ machine }) => machine.id);
-    return { stands: ids(without.standing), asks: ids(without.toAsk) };
-  };
-  // A safety gate is never dropped by itself; it goes only with the task that raises it.
-  const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map((need) => ({
-    need: need.id, of: need.task, ...back(rank(others([need]), answers, ({ id }) => id !== need.id, catalogue)),
-  }));
-  const tasks = (answers.tasks ?? []).map(({ task }) => ({
-    task,
-    ...back(rank(
-      others(ranking.needs.filter((need) => need.task === task || hangsOnTasks(need))),
-      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) }, undefined, catalogue,
-    )),
-  }));
-  const brings = ({ stands, asks }: ReturnType<typeof back>) => stands.length + asks.length > 0;
-  const same = (a: ReturnType<typeof back>, b: ReturnType<typeof back>) => a.stands.join() === b.stands.join() && a.asks.join() === b.asks.join();
-  return [
-    ...needs.filter(brings).map(({ of: _of, ...change }) => change),
-    ...tasks.filter((change) => brings(change) && !needs.some((each) => each.of === change.task && same(each, change))),
-  ];
-}
-
-/** Needs of no one task that change with the tasks there are: what a slope asks hangs on the loads carried there. */
-const hangsOnTasks = ({ capability }: Need) => capability.startsWith('slope.') || capability === 'tyres' || capability === 'ground-pressure';
-
 function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {
   return [...ranking.standing, ...ranking.toAsk].flatMap(({ machine, best }) =>
     best.judged.flatMap(({ need, verdict }) => (verdict.outcome === 'unknown'
@@ -181,6 +144,7 @@ export function shortlist(
       units: unitEntries(placed, ranking),
     })),
     changes: changesOf(ranking, catalogue, answers),
+    ...waysOut(ranking, catalogue, answers),
     cautions: cautionsOf(answers, needs, unknownTasks, world.book),
     unknowns: unknownsOf(ranking),
   };
