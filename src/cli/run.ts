@@ -1,5 +1,6 @@
 import type { Command } from './command.ts';
 import { check } from './commands/check.ts';
+import { compareCommand } from './commands/compare.ts';
 import { helpAmong } from './commands/help.ts';
 import { rulebook } from './commands/rulebook.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
@@ -8,7 +9,7 @@ import { oneLine } from './one-line.ts';
 import { readArguments, wrongWord } from './read-arguments.ts';
 import { helpOf, helpOfAll } from './usage.ts';
 
-const working = [shortlistCommand, check, rulebook];
+const working = [shortlistCommand, compareCommand, check, rulebook];
 const commands: readonly Command[] = [...working, helpAmong(working)];
 
 function refuse(io: Io, wrong: string, command?: Command): ExitCode {

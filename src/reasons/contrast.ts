@@ -10,13 +10,11 @@ import type { Contrast, CriterionState, NeedState } from './schema.ts';
 export interface Side {
   id: string;
   weighed: Weighed;
-  /** The verdicts its reasons are told by. */
-  judged: readonly Judged[];
 }
 
-/** What is ruled out is told by the machine in general, for it goes for every unit of it. */
+/** A machine that is ruled out is told in general, as the shortlist tells it, and not by one unit of it. */
 export const sideOf = ({ machine, standing, best, inGeneral }: Placed): Side =>
-  ({ id: machine.id, weighed: best, judged: standing === 'ruled-out' ? inGeneral.judged : best.judged });
+  ({ id: machine.id, weighed: standing === 'ruled-out' ? inGeneral : best });
 
 const ranks = { stands: 0, ask: 1, 'ruled-out': 2 } as const;
 const outcomes = { met: 0, unknown: 1, failed: 2 } as const;
@@ -69,7 +67,7 @@ function fewestToLevel(gaps: readonly Contrast['criteria'][number][], upper: Sid
 }
 
 /** The gates that keep the lower from standing as the upper does. */
-const shutting = ({ weighed: { standing } }: Side, { judged }: Side) => judged.filter((each) => {
+const shutting = ({ weighed: { standing } }: Side, { weighed: { judged } }: Side) => judged.filter((each) => {
   const outcome = gateOutcome(each);
   return standing === 'stands' ? outcome !== 'met' : standing === 'ask' && outcome === 'failed';
 });
@@ -86,7 +84,7 @@ export function contrast(a: Side, b: Side, { needs, weights, failing }: Pick<Ran
   // Safety before musts, and what rules out many before what rules out few.
   const first = (need: Need) => (need.safety ? 1 : 0) + (failing.get(need.id) ?? 0);
   const judged = [...needs].sort((one, other) => first(other) - first(one)).flatMap((need) => {
-    const of = sides.map((side) => side.judged.find((each) => each.need.id === need.id));
+    const of = sides.map(({ weighed }) => weighed.judged.find((each) => each.need.id === need.id));
     return of[0] && of[1] ? [{ need, of: of as [Judged, Judged] }] : [];
   });
   const told = ({ need, of }: (typeof judged)[number]) => ({
@@ -105,7 +103,7 @@ export function contrast(a: Side, b: Side, { needs, weights, failing }: Pick<Ran
   }).sort((one, other) => other.points - one.points || byCodeUnit(one.criterion, other.criterion));
 
   return {
-    sides: sides.map(({ id, weighed: { standing, score, price } }) => ({ id, standing, score, ...(price && { price: price.low }) })) as Contrast['sides'],
+    sides: sides.map(({ id, weighed: { standing, score, price } }) => ({ id, standing, score, ...(price && { price: { low: price.low, high: price.high } }) })) as Contrast['sides'],
     above, by, gates, criteria: gaps,
     lacking: {
       needs: judged.filter(({ of }) => of.every(({ verdict }) => verdict.outcome === 'failed') || of.every((each) => gateOutcome(each) === 'unknown')).map(told),

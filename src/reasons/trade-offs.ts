@@ -23,10 +23,11 @@ export function tradeOffsOf({ standing, world }: Pick<Ranking, 'standing' | 'wor
     return { machines: [one.machine.id], than: than.machine.id, gains: beats(one, than), losses: beats(than, one) };
   };
   const alike = (a: TradeOff, b: TradeOff) => a.gains.join() === b.gains.join() && a.losses.join() === b.losses.join();
-  const [second, ...rest] = others.map((each) => traded(each, first)) as [TradeOff, ...TradeOff[]];
-  const groups = rest.reduce((before, each) => {
-    const group = before.find((other) => alike(other, each));
-    return group ? before.map((other) => (other === group ? { ...group, machines: [...group.machines, ...each.machines] } : other)) : [...before, each];
-  }, [second]);
+  const groups: TradeOff[] = [];
+  for (const each of others.map((other) => traded(other, first))) {
+    const group = groups.find((known) => alike(known, each));
+    if (group) group.machines.push(...each.machines);
+    else groups.push(each);
+  }
   return [traded(first, others[0]!), ...groups];
 }

@@ -1,4 +1,5 @@
 import type { Criterion } from '../../answers/schema.ts';
+import { sayTradeOff } from '../../reasons/say-contrast.ts';
 import { sayFrame, sayOwning, sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
 import { owningParts } from '../../ranking/owning.ts';
@@ -74,6 +75,7 @@ export function machineBlock(entry: Entry, scene: Scene): string[] {
     '',
     ...item(`${entry.rank}.`, nameOf(entry.machine)),
     ...paragraph(machineFacts(entry.machine, scene), 3),
+    ...scene.result.tradeOffs.filter(({ machines }) => machines.includes(entry.machine)).flatMap((each) => paragraph(sayTradeOff(each, scene.voice), 3)),
     ...paragraph(reckoned, 3),
     ...reasonLines(words.result.why, '+', 'for', entry, scene),
     ...reasonLines(words.result.drawbacks, '-', 'against', entry, scene),

@@ -745,6 +745,7 @@ export const de: Words = {
     'value.time.worst': 'Stunden je Mähen als Anteil der Stunden, die der Käufer aufwenden will, die nichts mehr bringen',
     'value.time.best-hours': 'Stunden je Mähen, die die volle Wertung bringen, wenn der Käufer keine genannt hat',
     'value.time.worst-hours': 'Stunden je Mähen, die nichts mehr bringen, wenn der Käufer keine genannt hat',
+    'trade-off.share': 'Anteil der Spanne eines Kriteriums, um den eine Maschine eine andere übertreffen muss, damit das als Tausch genannt wird',
     'value.headroom.none': 'Vorsprung über den härtesten Bedarf, der nichts bringt: unter null, denn ein Wunsch darf knapp verfehlt werden',
     'value.headroom.full': 'Überschuss über die schwerste Anforderung, ab dem mehr nichts mehr bringt',
     'value.fit.mass.best': 'Masse mit Frontlader und Mähwerk, die den Rasen schont',
@@ -886,3 +887,42 @@ export const de: Words = {
     memory: (title) => `${title}, aus dem Gedächtnis`,
   },
 };
+  contrast: {
+    whyBelow: (first) => `Warum hinter ${first}?`,
+    above: (upper, lower) => `${upper} steht vor ${lower}.`,
+    by: {
+      standing: 'Was sein muss, entscheidet vor allen Punkten: Zuerst steht, was alles davon erfüllt, dann, wonach zu fragen ist, dann, was ausscheidet.',
+      score: 'Bei dem, was sein muss, stehen sie gleich; darum entscheiden die Punkte.',
+      price: 'Sie stehen gleich und haben gleich viele Punkte; darum entscheidet der niedrigere Preis.',
+      id: 'Hier unterscheidet sie nichts; ihre Reihenfolge sagt nichts aus.',
+    },
+    mustsHeading: 'Was sein muss und einer besser erfüllt',
+    pointsHeading: 'Wo sich die Punkte unterscheiden',
+    lackingHeading: 'Was keiner von beiden hat oder bei keinem bekannt ist',
+    liftHeading: 'Was ihn gleichziehen ließe',
+    moot: 'Hier gibt es nichts zu beurteilen.',
+    topics: {
+      price: 'beim Preis', time: 'bei der Mähzeit', headroom: 'bei der Kraftreserve', fit: 'bei der Eignung für Ihr Gelände', comfort: 'beim Komfort', resale: 'beim Werterhalt',
+    },
+    figures: {
+      price: (figure) => `etwa ${figure}`, time: (figure) => `${figure} für einmal Mähen`, headroom: (figure) => `${figure} Reserve`,
+      'fit.mass': (figure) => `${figure} Gewicht`, 'fit.side': (figure) => `${figure} Platz auf jeder Seite`, 'fit.turn': (figure) => `${figure} Wenderadius`,
+      comfort: (figure) => `${figure} des Komforts`, resale: (figure) => `${figure} des Preises bleiben`,
+    },
+    notKnown: 'nicht bekannt',
+    gap: (topic, own, other, points) => `${topic}: ${own} gegen ${other}, ${points}.`,
+    gapOfPoints: (topic, points) => `${topic}: ${points}.`,
+    points: (points, ahead) => `${points === '1' ? '1 Punkt' : `${points} Punkte`} ${ahead ? 'mehr' : 'weniger'}`,
+    liftNeeds: (upper, needs) => `Um wie ${upper} dazustehen, müsste das erfüllt sein: ${needs}.`,
+    liftCriteria: (upper, topics) => `Mit ${upper} läge er gleichauf, wenn er ${topics} nicht zurückläge.`,
+    lackingCriteria: (topics) => `Keiner von beiden bekommt Punkte ${topics}.`,
+    gains: {
+      price: 'kostet weniger', time: 'mäht schneller', headroom: 'hat mehr Kraftreserve', fit: 'passt besser zu Ihrem Gelände', comfort: 'bietet mehr Komfort', resale: 'hält seinen Wert besser',
+    },
+    losses: {
+      price: 'kostet mehr', time: 'braucht länger zum Mähen', headroom: 'hat weniger Kraftreserve', fit: 'passt weniger gut zu Ihrem Gelände', comfort: 'bietet weniger Komfort', resale: 'verliert mehr an Wert',
+    },
+    trade: (than, gains, losses) => (gains || losses
+      ? `Gegenüber ${than}: ${[gains, losses].filter((part) => part !== '').join(', aber ')}.`
+      : `Ähnlich wie ${than} bei dem, was Ihnen wichtig ist, soweit bekannt.`),
+  },

@@ -790,3 +790,42 @@ export const en: Words = {
     memory: (title) => `${title}, from memory`,
   },
 };
+  contrast: {
+    whyBelow: (first) => `Why below ${first}?`,
+    above: (upper, lower) => `${upper} stands above ${lower}.`,
+    by: {
+      standing: 'Your musts decide before any points do: what meets them all stands first, then what must be asked about, then what is ruled out.',
+      score: 'By your musts they stand alike, so the points decide.',
+      price: 'They stand alike and have the same points, so the lower price decides.',
+      id: 'Nothing here tells them apart, so their order means nothing.',
+    },
+    mustsHeading: 'Musts one meets better',
+    pointsHeading: 'Where the points differ',
+    lackingHeading: 'What neither has, or isn’t known to have',
+    liftHeading: 'What would bring it level',
+    moot: 'There is nothing to judge here.',
+    topics: {
+      price: 'on price', time: 'on mowing time', headroom: 'on strength to spare', fit: 'on fit for your ground', comfort: 'on comfort', resale: 'on keeping its value',
+    },
+    figures: {
+      price: (figure) => `about ${figure}`, time: (figure) => `${figure} a mow`, headroom: (figure) => `${figure} to spare`,
+      'fit.mass': (figure) => `a weight of ${figure}`, 'fit.side': (figure) => `${figure} of room on each side`, 'fit.turn': (figure) => `a turning radius of ${figure}`,
+      comfort: (figure) => `${figure} of the comforts`, resale: (figure) => `${figure} of its price kept`,
+    },
+    notKnown: 'not known',
+    gap: (topic, own, other, points) => `${topic}: ${own} against ${other}, ${points}.`,
+    gapOfPoints: (topic, points) => `${topic}: ${points}.`,
+    points: (points, ahead) => `${points === '1' ? '1 point' : `${points} points`} ${ahead ? 'ahead' : 'behind'}`,
+    liftNeeds: (upper, needs) => `To stand as ${upper} does, this would have to be met: ${needs}.`,
+    liftCriteria: (upper, topics) => `It would draw level with ${upper} if it weren’t behind ${topics}.`,
+    lackingCriteria: (topics) => `Neither earns any points ${topics}.`,
+    gains: {
+      price: 'costs less', time: 'takes less time to mow', headroom: 'has more strength to spare', fit: 'suits your ground better', comfort: 'is more comfortable', resale: 'keeps its value better',
+    },
+    losses: {
+      price: 'costs more', time: 'takes longer to mow', headroom: 'has less strength to spare', fit: 'suits your ground less', comfort: 'is less comfortable', resale: 'loses more of its value',
+    },
+    trade: (than, gains, losses) => (gains || losses
+      ? `Against ${than} it ${[gains, losses].filter((part) => part !== '').join(', but ')}.`
+      : `Much like ${than} in what you weigh, as far as that is known.`),
+  },

@@ -9,6 +9,7 @@ import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
 import type { UnitWords } from '../../units/show.ts';
 import type { CautionId } from '../cautions.ts';
+import type { Contrast } from '../schema.ts';
 
 /** What a sentence may speak of, already shown in the reader's units; what a reason hasn't got is ''. */
 export interface Said {
@@ -182,6 +183,34 @@ export interface Words {
     contact: string;
     asOf(day: string): string;
     must: string;
+  };
+  /** Why one stands above another, and what one gives up for another. */
+  contrast: {
+    whyBelow(first: string): string;
+    above(upper: string, lower: string): string;
+    /** What decides the order of two. */
+    by: Readonly<Record<Contrast['by'], string>>;
+    mustsHeading: string;
+    pointsHeading: string;
+    lackingHeading: string;
+    liftHeading: string;
+    /** What a demand has nothing to judge by, such as a loader where there is none. */
+    moot: string;
+    /** As it stands behind "It would draw level if it weren't behind …". */
+    topics: Readonly<Record<Criterion, string>>;
+    /** Of what fits a ground least: a weight, the room beside it or its turning circle. */
+    figures: Readonly<Record<Exclude<Criterion, 'fit'> | 'fit.mass' | 'fit.side' | 'fit.turn', (figure: string) => string>>;
+    notKnown: string;
+    /** One criterion of two: what it has, what the other has, and how many points of 100 that is. */
+    gap(topic: string, own: string, other: string, points: string): string;
+    gapOfPoints(topic: string, points: string): string;
+    points(points: string, ahead: boolean): string;
+    liftNeeds(upper: string, needs: string): string;
+    liftCriteria(upper: string, topics: string): string;
+    lackingCriteria(topics: string): string;
+    gains: Readonly<Record<Criterion, string>>;
+    losses: Readonly<Record<Criterion, string>>;
+    trade(than: string, gains: string, losses: string): string;
   };
   sources: {
     published(title: string, where: string): string;

@@ -50,6 +50,7 @@ const places: Readonly<Record<Module, string>> = {
   'ranking/weights': 'how much each criterion counts',
   'ranking/yearly-hours': 'the hours a tractor runs in a year',
   'reasons/cautions': 'the cautions that go with a result',
+  'reasons/trade-offs': 'telling what one machine gives up for another',
 };
 
 /** Everything the printed rule book says that is no part of a record. */

@@ -1,0 +1,51 @@
+import type { CatalogueDocument } from '../../catalogue/schema.ts';
+import { sayGap, sayLift, sayNeedState } from '../../reasons/say-contrast.ts';
+import { namesIn, readerFor, type Voice } from '../../reasons/say.ts';
+import type { Contrast } from '../../reasons/schema.ts';
+import type { Words } from '../../reasons/words/words.ts';
+import { showAmount } from '../../units/show.ts';
+import { heading, item, paragraph } from './layout.ts';
+
+type Compared = Contrast['gates'][number] | Contrast['lacking']['needs'][number];
+
+/** Why one of two stands above the other, as a sheet of plain text. */
+export function comparisonOf(contrast: Contrast, catalogue: CatalogueDocument, words: Words, units: 'us' | 'metric'): string[] {
+  const { dealer, machines, units: lot = [] } = catalogue;
+  const reader = readerFor(words, units, dealer.locale, dealer.currency);
+  const names = namesIn(catalogue, reader);
+  const machineOf = (id: string) => (machines.some((machine) => machine.id === id) ? id : lot.find((unit) => unit.id === id)!.machine);
+  // A unit has no name of its own: it goes by its machine's and its id, as in the sheet of the shortlist.
+  const called = (id: string) => (machineOf(id) === id ? names(id) : `${names(machineOf(id))} (${id})`);
+  const voice: Voice = { words, reader, nameOf: (id, machine) => (lot.some((unit) => unit.id === id) && machineOf(id) !== id ? called(id) : names(id, machine)) };
+
+  const { result: { unitVerdict, packageFrom, packageRange, priceUnknown, points }, contrast: said } = words;
+  const { above, by, sides, gates, criteria, lacking } = contrast;
+  const below = sides.find(({ id }) => id !== above)!.id;
+  const hundredths = (share: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(100 * share);
+
+  const money = (amount: number) => showAmount(amount, 'money', reader);
+  const cost = (price: Contrast['sides'][number]['price']) =>
+    (!price ? priceUnknown : price.low === price.high ? packageFrom(money(price.low)) : packageRange(money(price.low), money(price.high)));
+
+  const standing = sides.flatMap(({ id, standing: verdict, score, price }) => item('-', [
+    `${called(id)}: ${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), cost(price),
+  ].join(' · ')));
+  const need = (compared: Compared) => [
+    ...paragraph(words.needs[compared.need] ?? compared.need),
+    ...sides.flatMap(({ id }, index) => item('-', `${called(id)}: ${sayNeedState(compared.of[index]!, compared, { ...voice, machine: machineOf(id) })}`, 2)),
+  ];
+  const part = (title: string, lines: readonly string[]) => (lines.length > 0 ? [...heading(title), ...lines] : []);
+
+  return [
+    ...paragraph(said.above(called(above), called(below))),
+    ...paragraph(said.by[by]),
+    '', ...standing,
+    ...part(said.mustsHeading, gates.flatMap(need)),
+    ...part(`${said.pointsHeading}: ${called(sides[0].id)}`, criteria.flatMap((gap) => item(gap.favours === sides[0].id ? '+' : '-', sayGap(gap, sides[0].id, contrast, voice)))),
+    ...part(said.lackingHeading, [
+      ...lacking.needs.flatMap(need),
+      ...(lacking.criteria.length > 0 ? paragraph(said.lackingCriteria(words.list(lacking.criteria.map((each) => said.topics[each])))) : []),
+    ]),
+    ...part(`${said.liftHeading}: ${called(below)}`, sayLift(contrast, called(above), voice).flatMap((each) => item('-', each))),
+  ];
+}
