@@ -737,6 +737,7 @@ export const de: Words = {
     'resale.c3': 'Restwert: Verlust mit der Wurzel der Stunden im Jahr',
     'keep.years': 'Jahre, die jemand einen gebrauchten Traktor behält, wenn nichts gesagt wurde',
     'keep.hours-per-year': 'Stunden, die ein Traktor auf einem kleinen Anwesen im Jahr läuft, wenn nichts gesagt wurde',
+    'trade-off.share': 'Anteil der Spanne eines Kriteriums, um den eine Maschine eine andere übertreffen muss, damit das als Tausch genannt wird',
     'value.price.best': 'Gesamtpreis als Anteil der Grenze, der die volle Wertung bringt',
     'value.price.worst': 'Gesamtpreis als Anteil der Grenze, der nichts mehr bringt',
     'value.price.best-amount': 'Gesamtpreis, der die volle Wertung bringt, wenn keine Grenze genannt ist',
@@ -745,7 +746,6 @@ export const de: Words = {
     'value.time.worst': 'Stunden je Mähen als Anteil der Stunden, die der Käufer aufwenden will, die nichts mehr bringen',
     'value.time.best-hours': 'Stunden je Mähen, die die volle Wertung bringen, wenn der Käufer keine genannt hat',
     'value.time.worst-hours': 'Stunden je Mähen, die nichts mehr bringen, wenn der Käufer keine genannt hat',
-    'trade-off.share': 'Anteil der Spanne eines Kriteriums, um den eine Maschine eine andere übertreffen muss, damit das als Tausch genannt wird',
     'value.headroom.none': 'Vorsprung über den härtesten Bedarf, der nichts bringt: unter null, denn ein Wunsch darf knapp verfehlt werden',
     'value.headroom.full': 'Überschuss über die schwerste Anforderung, ab dem mehr nichts mehr bringt',
     'value.fit.mass.best': 'Masse mit Frontlader und Mähwerk, die den Rasen schont',
@@ -879,14 +879,6 @@ export const de: Words = {
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
     must: 'ein Muss',
   },
-  sources: {
-    published: (title, where) => (where ? `${title} (${where})` : title),
-    secondHand: (title, where) => `${where ? `${title} (${where})` : title}, aus zweiter Hand gelesen`,
-    derived: (from) => `folgt aus: ${from}`,
-    commonPractice: 'übliche Praxis, ohne Quelle',
-    memory: (title) => `${title}, aus dem Gedächtnis`,
-  },
-};
   contrast: {
     whyBelow: (first) => `Warum hinter ${first}?`,
     above: (upper, lower) => `${upper} steht vor ${lower}.`,
@@ -926,3 +918,11 @@ export const de: Words = {
       ? `Gegenüber ${than}: ${[gains, losses].filter((part) => part !== '').join(', aber ')}.`
       : `Ähnlich wie ${than} bei dem, was Ihnen wichtig ist, soweit bekannt.`),
   },
+  sources: {
+    published: (title, where) => (where ? `${title} (${where})` : title),
+    secondHand: (title, where) => `${where ? `${title} (${where})` : title}, aus zweiter Hand gelesen`,
+    derived: (from) => `folgt aus: ${from}`,
+    commonPractice: 'übliche Praxis, ohne Quelle',
+    memory: (title) => `${title}, aus dem Gedächtnis`,
+  },
+};

@@ -782,14 +782,6 @@ export const en: Words = {
     asOf: (day) => `Line-up and prices as of ${day}`,
     must: 'a must',
   },
-  sources: {
-    published: (title, where) => (where ? `${title} (${where})` : title),
-    secondHand: (title, where) => `${where ? `${title} (${where})` : title}, read second-hand`,
-    derived: (from) => `follows from ${from}`,
-    commonPractice: 'common practice, no source',
-    memory: (title) => `${title}, from memory`,
-  },
-};
   contrast: {
     whyBelow: (first) => `Why below ${first}?`,
     above: (upper, lower) => `${upper} stands above ${lower}.`,
@@ -829,3 +821,11 @@ export const en: Words = {
       ? `Against ${than} it ${[gains, losses].filter((part) => part !== '').join(', but ')}.`
       : `Much like ${than} in what you weigh, as far as that is known.`),
   },
+  sources: {
+    published: (title, where) => (where ? `${title} (${where})` : title),
+    secondHand: (title, where) => `${where ? `${title} (${where})` : title}, read second-hand`,
+    derived: (from) => `follows from ${from}`,
+    commonPractice: 'common practice, no source',
+    memory: (title) => `${title}, from memory`,
+  },
+};
