@@ -3,6 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WorkingEntry } from '../reasons/schema.ts';
@@ -177,6 +178,28 @@ function scoresTemplate({ contributions }: Entry, voice: Voice) {
   `;
 }
 
+/** What the machine gives up for what, in a line. */
+const tradeOffTemplate = ({ machine }: Entry, { shortlist: { tradeOffs }, voice }: ResultView) =>
+  tradeOffs.filter(({ machines }) => machines.includes(machine)).map((each) => html`<p>${sayTradeOff(each, voice)}</p>`);
+
+/** Why it stands below the first: what costs it its place, what it has ahead all the same, what would bring it level. */
+function whyBelowTemplate({ behind }: Entry, voice: Voice) {
+  if (!behind) return nothing;
+  const { words: { contrast }, nameOf } = voice;
+  const { costs, despite, lift } = sayWhyBelow(behind, voice);
+  const lines = (texts: readonly string[], kind: 'for' | 'against') => texts.map((text) => html`<li class=${kind} data-mark=${marks[kind]}><span>${text}</span></li>`);
+  return html`
+    <details>
+      <summary>${contrast.whyBelow(nameOf(behind.above))}</summary>
+      <div class="close">
+        ${behind.by === 'score' ? nothing : html`<p>${contrast.by[behind.by]}</p>`}
+        <ul class="points">${lines(costs, 'against')}${lines(despite, 'for')}</ul>
+        ${lift.map((text) => html`<p>${text}</p>`)}
+      </div>
+    </details>
+  `;
+}
+
 function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
   const view = { ...whole, voice: { ...whole.voice, machine: entry.machine } };
   const { voice, catalogue } = view;
@@ -191,6 +214,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
         <div>
           <h3 id="machine-${entry.machine}">${machine.name}</h3>
           <p class="lesser">${machine.make} · ${frame} · ${words.tiers[machine.tier]}</p>
+          ${tradeOffTemplate(entry, view)}
         </div>
         <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${priceText(entry.package, voice)}</strong></p>
       </header>
@@ -205,6 +229,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
         ${additionsTemplate(entry.package, view)}
         <div class="close">
           ${unitsTemplate(entry.units, view)}
+          ${whyBelowTemplate(entry, voice)}
           ${workingTemplate(entry, voice)}
           ${owningTemplate(entry, voice)}
           ${scoresTemplate(entry, voice)}
