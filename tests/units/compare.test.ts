@@ -34,6 +34,10 @@ test('ids order by code unit, capitals first, in no language', () => {
   expect(['b', 'ä', 'a', 'B', 'a'].sort(byCodeUnit)).toEqual(['B', 'a', 'a', 'b', 'ä']);
 });
 
+test('of two ids one comes first, and of one and the same none', () => {
+  expect([byCodeUnit('a', 'b'), byCodeUnit('b', 'a'), byCodeUnit('a', 'a')]).toEqual([-1, 1, 0]);
+});
+
 test.each([
   [0.1234564, 0.123456],
   [0.1234566, 0.123457],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { atan, cubeRoot, power, tan } from '../../src/units/transcendental.ts';
+import { atan, cubeRoot, power, root, tan } from '../../src/units/transcendental.ts';
 
 const functions = [
   { name: 'tan', ours: tan, theirs: Math.tan, least: -1.5, most: 1.5 },
@@ -47,3 +47,11 @@ test('a power that is not whole lies between the whole ones beside it', () => {
 });
 
 test('a whole number of halvings is exact', () => expect([power(2, -3), power(2, 3), power(2, 52)]).toEqual([0.125, 8, 4503599627370496]));
+
+test.each([[0.25, 2, 0.5], [0.125, 3, 0.5], [0.0081, 4, 0.3], [0.00032, 5, 0.2], [1, 5, 1], [0.7, 1, 0.7]])('%f has the %i. root %f', (value, degree, expected) =>
+  expect(root(value, degree)).toBeCloseTo(expected, 15));
+
+test('a root to the power of its degree is the number again, for small ones too', () => {
+  fc.assert(fc.property(fc.double({ min: 1e-9, max: 1, noNaN: true }), fc.integer({ min: 1, max: 8 }), (value, degree) =>
+    Math.abs(power(root(value, degree), degree) / value - 1) < 1e-14));
+});
