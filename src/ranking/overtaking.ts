@@ -1,5 +1,5 @@
 import type { ValueTable } from './robustness.ts';
-import { inMillionths, millionths } from './weightings.ts';
+import { millionths, toWholeMillionths } from './weightings.ts';
 
 type Vector = readonly number[];
 /** normal · weights ≥ bound */
@@ -99,7 +99,8 @@ export function overtakingWeights(values: ValueTable, machine: number, central: 
   ]);
   if (!found) return undefined;
   // What rounding left a hair above the weight before it, or below nought, is put back.
-  const kept: number[] = [];
-  for (const [index, weight] of found.entries()) kept.push(Math.max(0, Math.min(weight, kept[Math.min(index, ranked) - 1] ?? 1)));
-  return inMillionths(kept);
+  const kept = new Float64Array(found.length);
+  for (const [index, weight] of found.entries()) kept[index] = Math.max(0, Math.min(weight, kept[Math.min(index, ranked) - 1] ?? 1));
+  toWholeMillionths(kept);
+  return [...kept];
 }

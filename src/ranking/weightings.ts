@@ -1,4 +1,4 @@
-import { power } from '../units/transcendental.ts';
+import { root } from '../units/transcendental.ts';
 
 /** How many weightings are tried; a power of two, over which Sobol's points are spread most evenly. */
 export const weightingCount = 1024;
@@ -35,60 +35,76 @@ const directions: readonly number[][] = [
   }),
 ];
 
-/** One coordinate of Sobol's point, in the middle of its cell and so between 0 and 1. */
-function coordinate(point: number, dimension: number): number {
-  let cell = 0;
-  for (let bit = 0; bit < bits; bit++) if ((point >> bit) & 1) cell ^= directions[dimension]![bit]!;
-  return (cell + 0.5) / weightingCount;
+/** Sobol's points by dimension: the cell each lies in. It is taken to be in its middle, so never at 0 nor 1. */
+const cells = directions.map((numbers) => {
+  const ofPoints = new Uint16Array(weightingCount);
+  for (let point = 1; point < weightingCount; point++) ofPoints[point] = ofPoints[point & (point - 1)]! ^ numbers[31 - Math.clz32(point & -point)]!;
+  return ofPoints;
+});
+const middleOf = (cell: number) => (cell + 0.5) / weightingCount;
+
+/** Roots of all that a coordinate can be, by degree: a table is made once and serves every order. */
+const roots = new Map<number, Float64Array>();
+
+function rootsOf(degree: number): Float64Array {
+  const table = roots.get(degree) ?? Float64Array.from({ length: weightingCount }, (_, cell) => root(middleOf(cell), degree));
+  roots.set(degree, table);
+  return table;
 }
 
-/** A point of the simplex, even over it for points even over the cube: sticks broken off, each as likely as all that are left. */
-function brokenSticks(point: number, pieces: number): number[] {
-  const sticks: number[] = [];
+/** A point of the simplex, even over it for points even over the cube: pieces broken off a stick, each as likely as any. */
+function breakStick(pieces: Float64Array, point: number): void {
+  const last = pieces.length - 1;
   let rest = 1;
-  for (let piece = 0; piece < pieces - 1; piece++) {
-    const kept = rest * power(coordinate(point, piece), 1 / (pieces - 1 - piece));
-    sticks.push(rest - kept);
+  for (let piece = 0; piece < last; piece++) {
+    const kept = rest * rootsOf(last - piece)[cells[piece]![point]!]!;
+    pieces[piece] = rest - kept;
     rest = kept;
   }
-  return [...sticks, rest];
+  pieces[last] = rest;
 }
 
-/** The map of the simplex onto its part of falling coordinates: each stick is shared by all up to its rank. */
-function falling(sticks: readonly number[]): number[] {
+/** Maps the simplex onto its part of falling coordinates: each piece is shared by all up to its rank. */
+function letFall(pieces: Float64Array): void {
   let sum = 0;
-  return sticks.map((stick, index) => stick / (index + 1)).reverse().map((share) => (sum += share)).reverse();
+  for (let rank = pieces.length - 1; rank >= 0; rank--) {
+    sum += pieces[rank]! / (rank + 1);
+    pieces[rank] = sum;
+  }
 }
 
-/** The items in the order that a share of all their orders stands for. */
-function permuted(items: readonly number[], share: number): number[] {
-  const left = [...items];
+/** Deals out the weights from a rank on in one of all their orders, each of which has as large a part of the shares. */
+function deal(weights: Float64Array, from: number, share: number): void {
   let rest = share;
-  return items.map(() => {
-    const scaled = rest * left.length;
-    const place = Math.min(left.length - 1, Math.floor(scaled));
+  for (let rank = from; rank < weights.length; rank++) {
+    const scaled = rest * (weights.length - rank);
+    const place = Math.floor(scaled);
     rest = scaled - place;
-    return left.splice(place, 1)[0]!;
-  });
+    const dealt = weights[rank + place]!;
+    weights[rank + place] = weights[rank]!;
+    weights[rank] = dealt;
+  }
 }
 
-/** Whole millionths that still add up to one and fall where the weights do: what rounding leaves over goes to the first. */
-export function inMillionths(weights: readonly number[]): number[] {
-  const whole = weights.map((weight) => Math.floor(weight * millionths));
-  const left = millionths - whole.reduce((sum, weight) => sum + weight, 0);
-  return whole.map((weight, index) => (index === 0 ? weight + left : weight));
+/** Rounds to whole millionths that still add up to one and fall where the weights do: what is left over goes to the first. */
+export function toWholeMillionths(weights: Float64Array): void {
+  let left = millionths;
+  for (let rank = 0; rank < weights.length; rank++) {
+    weights[rank] = Math.floor(weights[rank]! * millionths);
+    left -= weights[rank]!;
+  }
+  weights[0]! += left;
 }
 
 function sampled(ranked: number, unranked: number): Float64Array {
-  const count = ranked + unranked;
   const table = new Float64Array(weightingCount * columns);
+  const weights = new Float64Array(ranked + unranked);
   for (let point = 0; point < weightingCount; point++) {
-    const sticks = brokenSticks(point, count);
-    const byRank = ranked === 0 ? sticks : falling(sticks);
-    const weights = ranked === 0 || unranked < 2
-      ? byRank
-      : [...byRank.slice(0, ranked), ...permuted(byRank.slice(ranked), coordinate(point, count - 1))];
-    table.set(inMillionths(weights), point * columns);
+    breakStick(weights, point);
+    if (ranked > 0) letFall(weights);
+    if (ranked > 0 && unranked > 1) deal(weights, ranked, middleOf(cells[weights.length - 1]![point]!));
+    toWholeMillionths(weights);
+    table.set(weights, point * columns);
   }
   return table;
 }

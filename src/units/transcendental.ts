@@ -30,3 +30,19 @@ export function power(base: number, exponent: number): number {
   if (!Number.isSafeInteger(exponent)) return steady(base ** exponent);
   return exponent < 0 ? 1 / wholePower(base, -exponent) : wholePower(base, exponent);
 }
+
+/**
+ * A root of a number from 0 to 1, by Newton's steps down from 1: nothing but sums, products and quotients, the
+ * same everywhere.
+ * @example root(0.25, 2) // 0.5
+ */
+export function root(value: number, degree: number): number {
+  let before = 2, now = 1;
+  while (now < before) {
+    before = now;
+    let quotient = value;
+    for (let factor = 1; factor < degree; factor++) quotient /= before;
+    now = ((degree - 1) * before + quotient) / degree;
+  }
+  return before;
+}
