@@ -1,4 +1,5 @@
 import type { Need } from '../needs/need.ts';
+import { failsAlone, helps, mayBeHelped } from './alone.ts';
 import type { Candidate, World } from './candidate.ts';
 import { evaluate } from './evaluate.ts';
 import { isFailedGate } from './verdict.ts';
@@ -38,24 +39,32 @@ const hitting = (sets: readonly Some[]): Some[] => sets.reduce<Some[]>(
   [0n],
 );
 
-/** What of some needs a candidate fails, whatever else is asked: those it fails alone, or the first set it fails together. */
-function failingOf(candidate: Candidate, needs: readonly Need[], world: World) {
-  const of = (some: Some) => needs.filter((_need, index) => ((some >> BigInt(index)) & 1n) === 1n);
-  const gatesIn = (some: Some) => evaluate(candidate, of(some), world).judged.filter(isFailedGate);
-  const fails = (some: Some) => gatesIn(some).length > 0;
-  const alone = new Map<Some, boolean>();
-  const failsAlone = (bit: Some) => {
-    const known = alone.get(bit) ?? fails(bit);
-    alone.set(bit, known);
-    return known;
+/** What is asked: the musts, of which some are, and the wishes beside them, which are there in any case. */
+interface Asked {
+  musts: readonly Need[];
+  wishes: readonly Need[];
+  world: World;
+}
+
+/** What of some musts a candidate fails: those it fails alone, or else the first set it fails together. */
+function failingOf(candidate: Candidate, { musts, wishes, world }: Asked) {
+  const of = (some: Some) => musts.filter((_need, index) => ((some >> BigInt(index)) & 1n) === 1n);
+  const gatesIn = (needs: readonly Need[]) => evaluate(candidate, [...needs, ...wishes], world).judged.filter(isFailedGate).map(({ need }) => need);
+  const helpers = musts.filter(helps);
+  const fails = (some: Some): boolean => {
+    const needs = of(some);
+    if (needs.some((need) => failsAlone(candidate, need, world))) return true;
+    const gates = gatesIn(needs);
+    if (gates.length === 0) return false;
+    const more = helpers.filter((need) => !needs.includes(need));
+    // What is put on for another need may help, though that need isn't among these.
+    return more.length === 0 || !gates.some(mayBeHelped) || gatesIn([...needs, ...more]).some((need) => needs.includes(need));
   };
   return (asked: Some): { each: Some } | { together: Some } | undefined => {
-    const gates = new Set(gatesIn(asked).map(({ need }) => need.id));
-    if (gates.size === 0) return undefined;
-    const bits = bitsIn(asked);
-    const failed = needs.flatMap(({ id }, index) => (gates.has(id) ? [1n << BigInt(index)] : []));
-    const each = union(failed.filter(failsAlone));
-    return each === 0n ? { together: leastFailing(0n, false, bits, fails) } : { each };
+    const each = union(musts.map((need, index) => ({ need, bit: 1n << BigInt(index) }))
+      .filter(({ need, bit }) => (asked & bit) !== 0n && failsAlone(candidate, need, world)).map(({ bit }) => bit));
+    if (each !== 0n) return { each };
+    return gatesIn(of(asked)).length === 0 ? undefined : { together: leastFailing(0n, false, bitsIn(asked), fails) };
   };
 }
 
@@ -66,24 +75,24 @@ const mostVisits = (world: World) => 2 ** world.book.value('relax.conflicts');
  * The largest sets of needs that one of the candidates meets, each and no other: by Reiter's tree of what to
  * give up, candidate by candidate, cut where another has met as much.
  */
-function largestMet(candidates: readonly Candidate[], needs: readonly Need[], world: World): { met: Some[]; whole: boolean } {
-  const everything = (1n << BigInt(needs.length)) - 1n;
+function largestMet(candidates: readonly Candidate[], asked: Asked): { met: Some[]; whole: boolean } {
+  const everything = (1n << BigInt(asked.musts.length)) - 1n;
   let met: Some[] = [];
   let whole = true;
   for (const candidate of candidates) {
-    const failing = failingOf(candidate, needs, world);
+    const failing = failingOf(candidate, asked);
     const seen = new Set<Some>();
-    const visit = (asked: Some) => {
-      if (seen.has(asked) || met.some((each) => isWithin(asked, each))) return;
-      if (seen.size >= mostVisits(world)) {
+    const visit = (some: Some) => {
+      if (seen.has(some) || met.some((each) => isWithin(some, each))) return;
+      if (seen.size >= mostVisits(asked.world)) {
         whole = false;
         return;
       }
-      seen.add(asked);
-      const found = failing(asked);
-      if (!found) met = [...met.filter((each) => !isWithin(each, asked)), asked];
-      else if ('each' in found) visit(asked & ~found.each);
-      else for (const bit of bitsIn(found.together)) visit(asked & ~bit);
+      seen.add(some);
+      const found = failing(some);
+      if (!found) met = [...met.filter((each) => !isWithin(each, some)), some];
+      else if ('each' in found) visit(some & ~found.each);
+      else for (const bit of bitsIn(found.together)) visit(some & ~bit);
     };
     visit(everything);
   }
@@ -108,11 +117,11 @@ function someOf(inConflict: Some, met: readonly Some[]): Some[] {
 
 /**
  * Which needs can't be met together by any candidate, exactly, and what to give up for one to be met. Only
- * musts can conflict: a wish is left undone.
+ * musts can conflict, each as it is judged among the wishes: a wish itself is left undone.
  */
 export function conflictsOf(candidates: readonly Candidate[], needs: readonly Need[], world: World): Conflicts {
   const musts = needs.filter(({ must }) => must);
-  const { met, whole } = largestMet(candidates, musts, world);
+  const { met, whole } = largestMet(candidates, { musts, wishes: needs.filter(({ must }) => !must), world });
   const everything = (1n << BigInt(musts.length)) - 1n;
   const corrections = met.map((each) => everything & ~each);
   const inConflict = union(corrections);

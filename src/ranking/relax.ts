@@ -6,11 +6,12 @@ import { needsOf } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
 import type { FigureId } from '../trade/book.ts';
 import { toMillionth } from '../units/compare.ts';
+import { failsAlone } from './alone.ts';
 import { candidatesOf } from './candidates.ts';
 import type { World } from './candidate.ts';
-import { evaluate, type Standing } from './evaluate.ts';
+import { evaluate, type Evaluation, type Standing } from './evaluate.ts';
 import { hangsOn } from './options.ts';
-import { isFailedGate, type Judged } from './verdict.ts';
+import { isFailedGate } from './verdict.ts';
 
 /** A bound the buyer gave: where it stands in his answers, and which way it gives. */
 export interface Bound {
@@ -119,9 +120,9 @@ const atLeastAs = (wanted: Standing) => (standing: Standing) => orders.indexOf(s
 
 /**
  * The least change of a bound by which one of some machines comes back: to stand if any can, else to be
- * asked about. Undefined where none does, however far the bound is moved within reason.
+ * asked about; and which of them may. Undefined where none does, however far the bound is moved within reason.
  */
-export function relax(bound: Bound, machines: readonly Machine[], search: Search): Relaxed | undefined {
+export function relax(bound: Bound, machines: readonly Machine[], search: Search): { relaxed: Relaxed; machines: Machine[] } | undefined {
   const { world, catalogue } = search;
   const ladder = ladderOf(bound, world);
   const asked = new Map<number, Need[]>();
@@ -143,12 +144,13 @@ export function relax(bound: Bound, machines: readonly Machine[], search: Search
     const figure = found.judged.find(({ need }) => need.id === bound.need)?.verdict.has;
     return figure === undefined ? firstHolding(holds, 0, best) : firstFrom(ladder.reaching(figure), holds, best);
   }, ladder.count);
-  return { ...bound, to: ladder.at(least) };
+  const back = machines.filter((machine) => judgedFar.some(({ candidate, found }) => candidate.machine === machine && found.standing !== 'ruled-out'));
+  return { relaxed: { ...bound, to: ladder.at(least) }, machines: back };
 }
 
 /** Whether a candidate could come back with other needs in place of some: every gate it fails hangs on them. */
-export const mayComeBack = (judged: readonly Judged[], changed: readonly Need[], needs: readonly Need[]) =>
-  judged.filter(isFailedGate).every(({ need }) => hangsOn(need, changed, needs));
+export const mayComeBack = ({ build, judged }: Evaluation, changed: readonly Need[], needs: readonly Need[], world: World) =>
+  judged.filter(isFailedGate).every(({ need }) => hangsOn(need, changed, needs) && (changed.includes(need) || !failsAlone(build, need, world)));
 
 /** The needs that are not the same once a bound is moved. */
 export function changedBy(bound: Bound, needs: readonly Need[], search: Search): Need[] {

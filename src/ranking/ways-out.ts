@@ -39,8 +39,8 @@ export function backOf({ standing, toAsk }: Ranking): Back {
 export const brings = ({ stands, asks }: Back) => stands.length + asks.length > 0;
 
 /** Machines ruled out that may come back with other needs in place of some. */
-export const mayReturn = ({ ruledOut, needs }: Ranking, changed: readonly Need[]) =>
-  ruledOut.filter(({ inGeneral, groups }) => [inGeneral, ...groups].some(({ judged }) => mayComeBack(judged, changed, needs)))
+export const mayReturn = ({ ruledOut, needs, world }: Ranking, changed: readonly Need[]) =>
+  ruledOut.filter(({ inGeneral, groups }) => [inGeneral, ...groups].some((each) => mayComeBack(each, changed, needs, world)))
     .map(({ machine }) => machine);
 
 /** For each bound that can be moved within reason so that a machine comes back, how far, and what does. */
@@ -51,10 +51,11 @@ export function relaxations(ranking: Ranking, catalogue: Catalogue, answers: Ans
     const bound = need.must ? boundOf(need) : undefined;
     if (!bound) return [];
     const machines = mayReturn(ranking, changedBy(bound, ranking.needs, search));
-    const relaxed = machines.length > 0 ? relax(bound, machines, search) : undefined;
-    if (!relaxed) return [];
+    const found = machines.length > 0 ? relax(bound, machines, search) : undefined;
+    if (!found) return [];
+    const { relaxed } = found;
     // Told is what a ranking of the relaxed answers brings back, and nothing else.
-    const back = backOf(rank({ ...catalogue, machines }, withBound(answers, relaxed, relaxed.to), undefined, catalogue));
+    const back = backOf(rank({ ...catalogue, machines: found.machines }, withBound(answers, relaxed, relaxed.to), undefined, catalogue));
     return brings(back) ? [{ ...back, relaxed }] : [];
   });
 }
@@ -120,7 +121,7 @@ function tryWay({ needs, tasks }: Gone, ranking: Ranking, catalogue: Catalogue, 
     const machines = some.machines.filter(({ id }) => (back.stands.length > 0 ? back.stands : back.asks).includes(id));
     const rest = gone.filter((id) => id !== need.id);
     const only = ({ id }: Need) => !rest.includes(id);
-    const relaxed = bound && relax(bound, machines, { catalogue, answers: moved, world: ranking.world, only });
+    const { relaxed } = (bound && relax(bound, machines, { catalogue, answers: moved, world: ranking.world, only })) ?? {};
     if (!relaxed) return { need: need.id, ...hireOf(need.task, answers, ranking) };
     const answersMoved = withBound(moved, relaxed, relaxed.to);
     const found = backOf(rank({ ...catalogue, machines }, answersMoved, only, catalogue));
