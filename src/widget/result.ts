@@ -4,6 +4,7 @@ import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
+import { sayRobustness, sayWeights } from '../reasons/say-robustness.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WorkingEntry } from '../reasons/schema.ts';
@@ -158,7 +159,9 @@ function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
   return html`<details><summary>${result.unitsHeading(units.length)}</summary><ul class="lot" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
 }
 
-function scoresTemplate({ contributions }: Entry, voice: Voice) {
+/** What it earns of each weight, how firm its place is, and the way to other weights. */
+function scoresTemplate(entry: Entry, { shortlist, answers, voice, change }: ResultView) {
+  const { contributions } = entry;
   const { words, reader } = voice;
   const percent = (value: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(100 * value);
   const rows = criteria.flatMap((criterion) => {
@@ -168,12 +171,15 @@ function scoresTemplate({ contributions }: Entry, voice: Voice) {
   return html`
     <details>
       <summary>${words.result.scoreHeading}</summary>
+      ${sayRobustness(entry, shortlist.shortlist.length, voice).map((each) => html`<p>${each}</p>`)}
+      <p class="lesser">${sayWeights(entry, answers, voice)}</p>
       <table class="scores"><tbody>${rows.map(({ criterion, weight, points }) => html`
         <tr>
           <th scope="row">${words.criteria[criterion]}</th>
           <td>${words.result.points(percent(points), percent(weight))}</td>
           <td><span class="bar" aria-hidden="true"><span .style=${`inline-size:${weight > 0 ? (100 * points) / weight : 0}%`}></span></span></td>
         </tr>`)}</tbody></table>
+      <p><button class="text" type="button" @click=${() => change('priorities')}>${words.result.changeOrder}</button></p>
     </details>
   `;
 }
@@ -214,11 +220,11 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
         <div>
           <h3 id="machine-${entry.machine}">${machine.name}</h3>
           <p class="lesser">${machine.make} · ${frame} · ${words.tiers[machine.tier]}</p>
-          ${tradeOffTemplate(entry, view)}
         </div>
         <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${priceText(entry.package, voice)}</strong></p>
       </header>
       <div class="body">
+        ${tradeOffTemplate(entry, view)}
         <div class="columns">
           ${reasonsTemplate(words.result.why, of('for'), firstShown, voice)}
           <div class="stack">
@@ -232,7 +238,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
           ${whyBelowTemplate(entry, voice)}
           ${workingTemplate(entry, voice)}
           ${owningTemplate(entry, voice)}
-          ${scoresTemplate(entry, voice)}
+          ${scoresTemplate(entry, view)}
         </div>
       </div>
     </article>
