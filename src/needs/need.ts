@@ -1,6 +1,6 @@
 import type { TaskId, comfortWishes } from '../answers/schema.ts';
 import type { ImplementKind } from '../catalogue/schema.ts';
-import type { RuleId } from '../trade/book.ts';
+import type { FigureId, RuleId } from '../trade/book.ts';
 import type { Working } from '../trade/working.ts';
 import type { Quantity } from '../units/quantity.ts';
 
@@ -46,6 +46,10 @@ export type Demand =
   | { capability: 'implement'; kinds: readonly ImplementKind[]; capacity?: Length }
   /** With the implement of the task lifted, the front axle still steers and the rear one isn't overloaded. */
   | { capability: 'implement.axles' }
+  /** With all that it carries at work it weighs no more than it may. */
+  | { capability: 'gross-mass'; lifts: readonly Lift[]; carried: Mass | undefined }
+  /** Power at the PTO for something towed. */
+  | { capability: 'pto.power'; power: FigureId }
   | { capability: 'implement.pull'; ground: Ground; soil: Soil }
   | { capability: 'implement.hours'; area: Quantity<'area'> }
   | { capability: 'drawbar' }
@@ -104,7 +108,7 @@ export type Need = Demand & {
 
 /** Something the buyer left unsaid, or a slope, because of which tasks don't count as cleared. */
 export interface NotCleared {
-  id: 'slope.unsaid' | 'slope.steep-unsaid' | 'slope.over-limit' | 'drivers.unsaid' | 'overhead.unsaid';
+  id: 'slope.unsaid' | 'slope.steep-unsaid' | 'slope.over-limit' | 'drivers.unsaid' | 'overhead.unsaid' | 'wagon.unsaid';
   tasks: readonly TaskId[];
   from: readonly string[];
   rule?: RuleId;

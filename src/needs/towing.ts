@@ -2,7 +2,7 @@ import { taskOf, type Answers } from '../answers/answers.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { tan } from '../units/transcendental.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { Need } from './need.ts';
+import type { Need, NotCleared } from './need.ts';
 import { steepest } from './slope.ts';
 
 interface Towed {
@@ -17,8 +17,9 @@ function towedBy(answers: Answers, book: RuleBook): Towed[] {
   const wagon = taskOf(answers, 'tow-wagon');
   const hay = taskOf(answers, 'make-hay');
   return [
+    // Brakes that a small tractor would have to work itself are not counted on.
     ...(wagon ? [{
-      task: wagon.task, must: wagon.must === true, mass: wagon.weight, braked: wagon.brakes !== undefined && wagon.brakes !== 'none',
+      task: wagon.task, must: wagon.must === true, mass: wagon.weight, braked: wagon.brakes === 'inertia',
       from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes'],
     }] : []),
     // A baler is towed and has no brakes of its own.
@@ -37,6 +38,7 @@ export function needsOfTowing(answers: Answers, book: RuleBook): Need[] {
     const base = { task, must, safety: true, working: [] } as const;
     return [
       { ...base, id: `${task}.drawbar`, capability: 'drawbar', from: ['tasks'] },
+      ...(task === 'make-hay' ? [{ ...base, id: 'make-hay.baler', capability: 'pto.power', power: 'hay.baler-power', safety: false, from: ['tasks'], rule: 'hay.baler-power' } as const] : []),
       ...(towed === undefined ? [] : [{
         ...base, id: `${task}.towed-mass`, capability: 'tow.mass', towed, braked, from, rule: braked ? 'tow.ratio.braked' : 'tow.ratio.unbraked',
       } as const]),
@@ -47,3 +49,9 @@ export function needsOfTowing(answers: Answers, book: RuleBook): Need[] {
     ];
   });
 }
+
+/** A wagon nobody weighed is cleared behind no machine. */
+export const notClearedByTowing = (answers: Answers): NotCleared[] => {
+  const wagon = taskOf(answers, 'tow-wagon');
+  return wagon && wagon.weight === undefined ? [{ id: 'wagon.unsaid', tasks: ['tow-wagon'], from: ['tasks.tow-wagon.weight'] }] : [];
+};

@@ -3,9 +3,13 @@ import type { Candidate, World } from './candidate.ts';
 import { evaluate } from './evaluate.ts';
 import { isFailedGate } from './verdict.ts';
 
-/** Gates that something put on for another need may help: a cab lower than a roll bar, a loader that weighs the front down. */
+/**
+ * Gates that something put on for another need may help: a cab lower than a roll bar, a loader that weighs the
+ * front down, a part that nobody measured or weighed, with which it must be asked about.
+ */
 const helped: readonly Need['capability'][] = [
-  'height.stored', 'height.working', 'implement.axles', 'hitch.front-axle', 'loader.rear-axle', 'slope.tip-angle',
+  'height.stored', 'height.working', 'length', 'implement.axles', 'hitch.front-axle', 'loader.rear-axle', 'slope.tip-angle',
+  'trailer.payload', 'trailer.tow-rating', 'trailer.tongue',
 ];
 
 export const mayBeHelped = ({ capability }: Need) => helped.includes(capability);

@@ -46,7 +46,7 @@ interface Asked {
   world: World;
 }
 
-/** What of some musts a candidate fails: those it fails alone, or else the first set it fails together. */
+/** What of the musts a candidate fails alone, and what of the others together. */
 function failingOf(candidate: Candidate, { musts, wishes, world }: Asked) {
   const of = (some: Some) => musts.filter((_need, index) => ((some >> BigInt(index)) & 1n) === 1n);
   const gatesIn = (needs: readonly Need[]) => evaluate(candidate, [...needs, ...wishes], world).judged.filter(isFailedGate).map(({ need }) => need);
@@ -60,11 +60,11 @@ function failingOf(candidate: Candidate, { musts, wishes, world }: Asked) {
     // What is put on for another need may help, though that need isn't among these.
     return more.length === 0 || !gates.some(mayBeHelped) || gatesIn([...needs, ...more]).some((need) => needs.includes(need));
   };
-  return (asked: Some): { each: Some } | { together: Some } | undefined => {
-    const each = union(musts.map((need, index) => ({ need, bit: 1n << BigInt(index) }))
-      .filter(({ need, bit }) => (asked & bit) !== 0n && failsAlone(candidate, need, world)).map(({ bit }) => bit));
-    if (each !== 0n) return { each };
-    return gatesIn(of(asked)).length === 0 ? undefined : { together: leastFailing(0n, false, bitsIn(asked), fails) };
+  const alone = union(musts.map((need, index) => (failsAlone(candidate, need, world) ? 1n << BigInt(index) : 0n)));
+  return {
+    alone,
+    /** The first of what is asked that it fails together; undefined where it meets all of it. */
+    together: (asked: Some) => (gatesIn(of(asked)).length === 0 ? undefined : leastFailing(0n, false, bitsIn(asked), fails)),
   };
 }
 
@@ -79,8 +79,9 @@ function largestMet(candidates: readonly Candidate[], asked: Asked): { met: Some
   const everything = (1n << BigInt(asked.musts.length)) - 1n;
   let met: Some[] = [];
   let whole = true;
-  for (const candidate of candidates) {
-    const failing = failingOf(candidate, asked);
+  // Those that fail least by themselves first: the others seldom meet anything that these don't.
+  const all = candidates.map((candidate) => failingOf(candidate, asked)).sort((a, b) => bitsIn(a.alone).length - bitsIn(b.alone).length);
+  for (const { alone, together } of all) {
     const seen = new Set<Some>();
     const visit = (some: Some) => {
       if (seen.has(some) || met.some((each) => isWithin(some, each))) return;
@@ -89,12 +90,11 @@ function largestMet(candidates: readonly Candidate[], asked: Asked): { met: Some
         return;
       }
       seen.add(some);
-      const found = failing(some);
-      if (!found) met = [...met.filter((each) => !isWithin(each, some)), some];
-      else if ('each' in found) visit(some & ~found.each);
-      else for (const bit of bitsIn(found.together)) visit(some & ~bit);
+      const conflict = together(some);
+      if (conflict === undefined) met = [...met.filter((each) => !isWithin(each, some)), some];
+      else for (const bit of bitsIn(conflict)) visit(some & ~bit);
     };
-    visit(everything);
+    visit(everything & ~alone);
   }
   return { met, whole };
 }

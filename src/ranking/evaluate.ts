@@ -21,7 +21,9 @@ export interface Evaluation {
   standing: Standing;
 }
 
-const isHauled = ({ capability }: Need) => capability === 'trailer.payload' || capability === 'trailer.tow-rating' || capability === 'trailer.tongue';
+/** Needs that are judged with all ballast on. */
+const weighedLast: readonly Need['capability'][] = ['trailer.payload', 'trailer.tow-rating', 'trailer.tongue', 'gross-mass'];
+const waitsForBallast = ({ capability }: Need) => weighedLast.includes(capability);
 
 /** The heaviest ballast each end asks for. */
 function ballastIn(judged: readonly (Judged | undefined)[]) {
@@ -50,9 +52,9 @@ function made({ build, judged: settled }: Choice, needs: readonly Need[], world:
   const asked = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [need]));
   const verdictOn = (need: (typeof asked)[number], on: Build): Judged =>
     ({ need, verdict: build.unmet?.[need.id] ?? verdicts.get(need) ?? judge(need, on, world) });
-  const before = asked.map((need) => (isHauled(need) ? undefined : verdictOn(need, build)));
-  // What a trailer carries is known when all ballast is: it travels along.
-  const loaded = asked.some(isHauled) ? { ...build, ballast: ballastIn(before) } : build;
+  const before = asked.map((need) => (waitsForBallast(need) ? undefined : verdictOn(need, build)));
+  // What a trailer or the axles carry in all is known when all ballast is.
+  const loaded = asked.some(waitsForBallast) ? { ...build, ballast: ballastIn(before) } : build;
   const judged = asked.map((need, index) => before[index] ?? verdictOn(need, loaded));
   const additions = additionsOf(build, judged, needs);
   const count = (of: (each: Judged) => boolean) => judged.filter(of).length;

@@ -4,10 +4,11 @@ import type { World } from './candidate.ts';
 import { judgeBackhoe } from './judges/backhoe.ts';
 import { judgeCutter, judgeCutterHours } from './judges/cutter.ts';
 import { judgeCab, judgeFitting, judgeTransmission } from './judges/fittings.ts';
+import { judgeGrossMass } from './judges/gross-mass.ts';
 import { judgeGroundPressure, judgeTyres } from './judges/ground.ts';
 import { judgePayload, judgeTongue, judgeTowRating } from './judges/haul.ts';
 import { judgeFrontAxle, judgeHitchLift, judgeImplementAxles } from './judges/hitch.ts';
-import { judgeImplement, judgeImplementHours, judgePull } from './judges/implement.ts';
+import { judgeImplement, judgeImplementHours, judgePtoPower, judgePull } from './judges/implement.ts';
 import { judgeAnyLoader, judgeLoaderHeight, judgeLoaderLift, judgeLoose, judgeRearAxle, judgeThirdFunction } from './judges/loader.ts';
 import { judgeMower, judgeMowerHours } from './judges/mowing.ts';
 import { judgeExhaustIntact, judgeNoise, judgeRecall, judgeRops, judgeSeatBelt, judgeServiced, judgeVibration } from './judges/operator.ts';
@@ -34,6 +35,8 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   backhoe: judgeBackhoe,
   implement: judgeImplement,
   'implement.axles': judgeImplementAxles,
+  'gross-mass': judgeGrossMass,
+  'pto.power': judgePtoPower,
   'implement.pull': judgePull,
   'implement.hours': judgeImplementHours,
   drawbar: judgeDrawbar,

@@ -21,6 +21,7 @@ export function massParts({ machine, unit, loader, mower, backhoe, cab, ballast,
   add('machine', machine.mass, 'mass');
   if (loader) add('loader', loader.have === 'unknown' ? undefined : loader.part.mass, 'loaders.mass');
   else if (unit?.fitted?.loader === true) missing.push('loaders.mass');
+  else if (machine.loaders === undefined && unit?.fitted?.loader !== false) missing.push('loaders');
   if (cab) add('cab', cab.part.mass, 'cabs.mass');
   if (mower?.kind === 'belly') add('deck', mower.deck.part.mass, 'decks.mass');
   else if (unit?.fitted?.deck === true) {

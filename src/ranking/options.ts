@@ -5,7 +5,7 @@ import type { ComfortWish, Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import type { Addition } from './addition.ts';
 import { additionsOf } from './additions.ts';
-import { keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
+import { hungFor, keyOf, type Build, type Fitted, type Mower, type Tool } from './build.ts';
 import { have, inYears, type Candidate, type Have, type World } from './candidate.ts';
 import { isMoneyNeed, judge } from './judge.ts';
 import { massParts, totalOf } from './mass.ts';
@@ -203,6 +203,15 @@ function sharedKinds(needs: readonly Need[]): ReadonlySet<ImplementKind> {
   return new Set(kinds.filter((kind, index) => kinds.indexOf(kind) < index));
 }
 
+/** Tools that a bare machine couldn't carry as they are, and by how much: a loader in front, or weights, may help. */
+function axleRisk(build: Build, needs: readonly Need[], world: World): readonly [count: number, short: number] {
+  const { loader: _loader, ...bare } = build;
+  const verdicts = needs.filter(({ capability, task }) => capability === 'implement.axles' && task !== undefined && hungFor(task, build) !== undefined)
+    .map((need) => judge(need as Parameters<typeof judge>[0], bare, world));
+  const risky = verdicts.filter(({ outcome, additions }) => outcome !== 'met' || additions !== undefined);
+  return [risky.length, risky.reduce((sum, { has = 0, wants = 0 }) => sum + Math.abs(wants - has), 0)];
+}
+
 function standingOf(option: Option, candidate: Candidate, needs: readonly Need[], own: readonly Need[], world: World): Standing {
   const build = { ...candidate, ...option };
   const judged = own.map((need): Judged => ({ need, verdict: judge(need as Parameters<typeof judge>[0], build, world) }));
@@ -226,6 +235,7 @@ function standingOf(option: Option, candidate: Candidate, needs: readonly Need[]
       totalOf(parts) - hung - attachment,
       missing.length,
       build.cab ? 1 : 0,
+      ...axleRisk(build, needs, world),
     ],
     peaks: [
       heaviest(additions, 'rear-ballast'), heaviest(additions, 'front-ballast'), hung, attachment,

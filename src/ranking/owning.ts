@@ -41,7 +41,8 @@ export function owningOf(evaluation: Evaluation, answers: Answers, world: World)
   }
   const { share, hours, workings } = kept;
   const paid = (price.low + price.high) / 2;
-  const end = valueKept(paid, share);
+  // Tax and delivery are spent, and what is fitted is sold with the machine at the best.
+  const end = valueKept((price.goods[0] + price.goods[1]) / 2, share);
   const capital = cite(capitalRecovery(paid, end.result.value, book.value('own.interest'), years), { rate: 'own.interest' });
   const housed = cite(housing(paid, end.result.value, book.value('own.housing')), { share: 'own.housing' });
   const repaired = cite(
@@ -63,6 +64,6 @@ export function owningOf(evaluation: Evaluation, answers: Answers, world: World)
   if (isRefusal(hour)) return ['units.hours'];
   return {
     years, hoursPerYear, perYear: total.result.value, perHour: hour.result.value, parts,
-    workings: [...workings, end, loss, capital, housed, repaired, use, fuel, oil, total, hour],
+    workings: [...workings, end, loss, capital, housed, repaired, use, fuel, oil, labour, total, hour],
   };
 }

@@ -13,6 +13,8 @@ export interface PackagePrice {
   high: number;
   /** Price of the machine or unit alone, low and high. */
   machine: readonly [number, number];
+  /** The same with what is added, without tax and delivery: what one owns of it. */
+  goods: readonly [number, number];
   /** Additions whose price must be asked, so that the package costs more than it says. */
   unpriced: readonly Addition[];
 }
@@ -52,7 +54,7 @@ export function packagePrice({ machine, unit }: Candidate, bill: Bill): PackageP
   const range = unit ? (unit.price ? [unit.price.value] : []) : typical;
   if (range.length === 0) return undefined;
   const [low, high] = [Math.min(...range), Math.max(...range)];
-  return { low: withBill(low, bill), high: withBill(high, bill), machine: [low, high], unpriced: bill.unpriced };
+  return { low: withBill(low, bill), high: withBill(high, bill), machine: [low, high], goods: [low + bill.extra, high + bill.extra], unpriced: bill.unpriced };
 }
 
 /** The limit against the lowest price the package can have: over it is over it, whatever must be asked. */
@@ -86,7 +88,7 @@ function judgeInstalment(need: Need & DemandOf<'instalment'>, price: PackagePric
   }).sort((a, b) => a.has! - b.has!);
   const [least] = verdicts;
   if (!least) return unknown('dealer.finance');
-  return least.outcome === 'met' && price.unpriced.length > 0 ? { ...least, ...unknown('additions.price') } : least;
+  return least.outcome === 'met' && price.unpriced.length > 0 ? { ...least, outcome: 'unknown', missing: ['additions.price'] } : least;
 }
 
 export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, price: PackagePrice | undefined, world: World): Verdict =>
@@ -95,7 +97,7 @@ export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, price:
 /** The outcome of {@link judgeMoney} alone, by the lowest price of a package, for a lot with very many units. */
 export function moneyOutcome(need: Need & DemandOf<'price' | 'instalment'>, low: number | undefined, bill: Bill, world: World): Verdict['outcome'] {
   if (need.capability === 'instalment') {
-    return judgeInstalment(need, low === undefined ? undefined : { low, high: low, machine: [low, low], unpriced: bill.unpriced }, world).outcome;
+    return judgeInstalment(need, low === undefined ? undefined : { low, high: low, machine: [low, low], goods: [low, low], unpriced: bill.unpriced }, world).outcome;
   }
   if (need.currency !== world.dealer.currency || low === undefined) return 'unknown';
   return !atMost(low, need.atMost) ? 'failed' : bill.unpriced.length > 0 ? 'unknown' : 'met';

@@ -12,13 +12,15 @@ const hourly = ['mower.hours', 'rotary-cutter.hours', 'implement.hours', 'loader
  */
 export function yearlyHours(answers: Answers, judged: readonly Judged[], book: RuleBook): number {
   const { budget, tasks = [] } = answers;
-  if (budget?.hoursPerYear !== undefined) return budget.hoursPerYear;
+  if (budget?.hoursPerYear) return budget.hoursPerYear;
   const hours = tasks.map(({ task, perYear }) => {
     const once = judged.find(({ need, verdict }) => need.task === task && hourly.includes(need.capability) && verdict.has !== undefined);
     const times = perYear ?? (task === 'mow-lawn' ? book.value('mow.per-year') : undefined);
-    return once && times !== undefined ? inUnit('time', once.verdict.has as Quantity<'time'>, 'h') * times : undefined;
+    // The meter runs while the machine works, not while its driver greases it.
+    const driver = once?.need.capability === 'loader.loose' ? 1 : book.value('mow.labour');
+    return once && times !== undefined ? (inUnit('time', once.verdict.has as Quantity<'time'>, 'h') * times) / driver : undefined;
   });
   const sum = hours.reduce<number>((all, each) => all + (each ?? 0), 0);
   const whole = hours.length > 0 && hours.every((each) => each !== undefined);
-  return whole ? sum : Math.max(sum, book.value('keep.hours-per-year'));
+  return whole && sum > 0 ? sum : Math.max(sum, book.value('keep.hours-per-year'));
 }

@@ -103,7 +103,8 @@ function textTemplate(field: Field, label: string, hint: string | undefined, fau
 function orderTemplate(field: Extract<Field, { control: 'order' }>, view: StepView) {
   const { words } = view.voice;
   const ticked = view.boxes[field.at]?.ticked ?? [];
-  const places = Array.from({ length: field.places }, (_, place) => place);
+  // A place more than are taken, so that whoever has more to say can, and nobody's order is cut short.
+  const places = Array.from({ length: Math.min(field.options.length, Math.max(field.places, ticked.findLastIndex((each) => each !== '') + 2)) }, (_, place) => place);
   const chosen = (place: number) => (event: Event) => {
     const next = places.map((each) => ticked[each] ?? '');
     next[place] = (event.target as HTMLSelectElement).value;

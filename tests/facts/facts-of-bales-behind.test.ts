@@ -62,7 +62,7 @@ test('with a bale behind the front gets light, and the rear axle bears it', () =
   expect(whyNot(limited(3040), heavy, 'small-standard')).toEqual(['lift-bales.rear-axle']);
   const light = altered('small-standard', () => ({ loaders: [] }), withSpear);
   expect(additionsOf(light, heavy, 'small-standard').map(({ what }) => what)).toContain('front-ballast');
-  expect(whyNot(altered('small-standard', () => ({ loaders: [], grossMass: lb(3100) }), withSpear), heavy, 'small-standard')).toEqual(['lift-bales.rear-axle']);
+  expect(whyNot(altered('small-standard', () => ({ loaders: [], grossMass: lb(3100) }), withSpear), heavy, 'small-standard')).toEqual(['work.gross-mass']);
 });
 
 // Texas A&M AgriLife Extension E-319: 1,100 lb at 5 by 5 ft.
@@ -153,16 +153,16 @@ test('a bucketful that lifts the rear axle asks for ballast, and mulch for less 
 
 // From here on what the tool does not do yet, though it should: each test turns red when it does.
 
-test.fails('a spear of category 2 doesn’t go on a hitch of category 1', () => {
+test('a spear of category 2 doesn’t go on a hitch of category 1', () => {
   expect(standing(withImplement(withSpear, 'rear-spear', () => ({ hitchCategory: '2' })), heavy)).not.toContain('small-standard');
 });
 
-test.fails('a spear behind whose mass nobody gave is told as estimated', () => {
+test('a spear behind whose mass nobody gave is told as estimated', () => {
   const entry = shortlist(withImplement(withSpear, 'rear-spear', () => ({ mass: undefined })), heavy).shortlist.find(({ machine }) => machine === 'small-standard');
   expect(entry === undefined || entry.reasons.some(({ id }) => id === 'figure.estimated')).toBe(true);
 });
 
-test.fails.each<[string, Log]>([['of which nothing is known', {}], ['of which only the height is known', { height: inches(60) }]])(
+test.each<[string, Log]>([['of which nothing is known', {}], ['of which only the height is known', { height: inches(60) }]])(
   'a log %s wants a third function all the same', (_what, more) => {
     expect(out(lineUp(), log(more))).toEqual(expect.arrayContaining(subcompacts));
   },
@@ -172,14 +172,16 @@ const box = (mass: number, distance: number): ImplementDocument =>
   ({ id: 'box', name: 'The box', kind: 'ballast-box', mass: lb(mass), price: usd(1), centreDistance: inches(distance) });
 const onlyBoxes = (...boxes: ImplementDocument[]): CatalogueDocument => ({ ...lineUp(), implements: [...lineUp().implements!.filter(({ kind }) => kind !== 'ballast-box'), ...boxes] });
 
-test.fails('a ballast box nearer to the axle than most must be heavier for it', () => {
+test('a ballast box nearer to the axle than most must be heavier for it', () => {
   const ballast = (...boxes: ImplementDocument[]) => additionsOf(onlyBoxes(...boxes), heavy, 'mid-deluxe').find(({ what }) => what === 'rear-ballast')!;
   // 130.6 lb are wanted at 17.7 in behind the ball ends, 160.0 right at them.
   expect([ballast(box(135, 18)).id, ballast(box(165, 0)).id], 'control').toEqual(['box', 'box']);
-  expect(ballast(box(135, 0)).mass!).toBeGreaterThanOrEqual(toSi(lb(159.9)));
+  // That box is left alone, and ballast asked for where it usually sits.
+  expect(ballast(box(135, 0))).not.toHaveProperty('id');
+  expect(ballast(box(135, 0)).mass!).toBeGreaterThanOrEqual(toSi(lb(130.5)));
 });
 
-test.fails('of two ballast boxes that serve the one is taken with which the front axle bears the load', () => {
+test('of two ballast boxes that serve the one is taken with which the front axle bears the load', () => {
   const weak = (...boxes: ImplementDocument[]) => withMachine(onlyBoxes(...boxes), 'mid-deluxe', () => ({ frontAxleLimit: lb(3500) }));
   const stands = (...boxes: ImplementDocument[]) => standing(weak(...boxes), bale({ weight: lb(800), diameter: inches(60) })).includes('mid-deluxe');
   const [light, strong] = [box(350, 18), { ...box(900, 18), id: 'strong' }];
@@ -190,17 +192,17 @@ test.fails('of two ballast boxes that serve the one is taken with which the fron
 /** With the bale, its spear and a box of 500 lb the mid weighs 5,005 lb and may weigh 5,100. */
 const nearly = withMachine(lineUp(), 'mid-deluxe', () => ({ grossMass: lb(5100) }));
 
-test.fails('a cab counts in what the machine weighs with its load', () => {
+test('a cab counts in what the machine weighs with its load', () => {
   expect(standing(nearly, heavy), 'control').toContain('mid-deluxe');
   expect(standing(nearly, { ...heavy, comfort: { cab: 'heat', must: ['cab'] } })).not.toContain('mid-deluxe');
 });
 
-test.fails('liquid in the tyres counts in what the machine weighs with its load', () => {
+test('liquid in the tyres counts in what the machine weighs with its load', () => {
   const of = (liquid: boolean) => unitOf(soundUnit('u', 'mid-deluxe', { tyres: { type: 'industrial', liquid } }), heavy, nearly).verdict;
   expect([of(false), of(true)]).toEqual(['stands', 'ruled-out']);
 });
 
-test.fails('a bale within the lift of the bare machine is still too much where the whole is heavier than it may be', () => {
+test('a bale within the lift of the bare machine is still too much where the whole is heavier than it may be', () => {
   const may = (mass: number) => standing(withMachine(lineUp(), 'mid-deluxe', () => ({ grossMass: lb(mass) })), bale({ weight: lb(300) })).includes('mid-deluxe');
   // 2,900, a loader of 645 without its bucket, 160 of spear and the bale.
   expect([may(4006), may(4004)]).toEqual([true, false]);

@@ -155,7 +155,7 @@ test('front weights are asked for where the front gets light', () => {
 
 test('front weights beyond what the machine may weigh rule out, and where nobody gave that they are asked about', () => {
   expect(standing(bare({ grossMass: lb(3980) }), carry(1000))).toContain('mid-deluxe');
-  expect(whyNot(bare({ grossMass: lb(3970) }), carry(1000), 'mid-deluxe')).toEqual(['carry-implement.front-axle']);
+  expect(whyNot(bare({ grossMass: lb(3970) }), carry(1000), 'mid-deluxe')).toEqual(['work.gross-mass']);
   expect(toAsk(mid(() => ({ loaders: [], grossMass: undefined })), carry(1000))).toEqual(['mid-deluxe']);
 });
 
@@ -273,12 +273,12 @@ test.each([[0.5, 8, true], [0.51, 8, false], [1, 2, true], [1, 2.1, false]])('a 
 // From here on what the tool does not do yet, though it should: each test turns red when it does.
 
 /** With 1,000 lb behind it weighs 4,760: 2,900, its loader of 860, and the load. */
-test.fails('a machine that with its load weighs more than it may is ruled out, whether or not it asks for ballast', () => {
+test('a machine that with its load weighs more than it may is ruled out, whether or not it asks for ballast', () => {
   const may = (mass: number) => standing(mid(() => ({ grossMass: lb(mass) })), carry(1000)).includes('mid-deluxe');
   expect([may(4761), may(4759)]).toEqual([true, false]);
 });
 
-test.fails('an implement whose centre nobody gave is told as estimated, if it isn’t asked about', () => {
+test('an implement whose centre nobody gave is told as estimated, if it isn’t asked about', () => {
   const heavy = (centreDistance: ImplementDocument['centreDistance']) =>
     withImplement(onlyId('tiller-60'), 'tiller-60', () => ({ mass: lb(1200), centreDistance, ptoPower: hp(20) }));
   expect(out(heavy(inches(60)), till), 'control').toContain('mid-economy');
@@ -290,14 +290,14 @@ test.fails('an implement whose centre nobody gave is told as estimated, if it is
 const spreader = (id: string, price: number, mass: number, full: number): ImplementDocument =>
   ({ id, name: id, kind: 'spreader', mass: lb(mass), fullMass: lb(full), price: usd(price), centreDistance: inches(24), hitchCategory: '1' });
 
-test.fails('the spreader that is cheaper and lighter when empty isn’t chosen where only the other may be carried full', () => {
+test('the spreader that is cheaper and lighter when empty isn’t chosen where only the other may be carried full', () => {
   const light = (...tools: ImplementDocument[]) => withMachine(only(() => false, ...tools), 'mid-economy', () => ({ grossMass: lb(4100), frontAxleShare: 0.25 }));
   const [cheap, dear] = [spreader('cheap', 1000, 100, 1250), spreader('dear', 2000, 150, 400)];
   expect([standing(light(dear), spread).includes('mid-economy'), standing(light(cheap), spread).includes('mid-economy')], 'control').toEqual([true, false]);
   expect(standing(light(cheap, dear), spread)).toContain('mid-economy');
 });
 
-test.fails('the cheaper of two tillers as heavy isn’t chosen where only the one nearer to the axle may be carried', () => {
+test('the cheaper of two tillers as heavy isn’t chosen where only the one nearer to the axle may be carried', () => {
   const tiller = (id: string, price: number, distance: number): ImplementDocument =>
     ({ id, name: id, kind: 'tiller', mass: lb(700), price: usd(price), width: inches(60), centreDistance: inches(distance), hitchCategory: '1', ptoPower: hp(20) });
   const light = (...tools: ImplementDocument[]) => withMachine(only(() => false, ...tools), 'mid-economy', () => ({ grossMass: lb(3650), frontAxleShare: 0.25 }));
@@ -313,13 +313,13 @@ test('a drive is cleared of snow by a blade in one go, at the pace of pushing sn
   expect(hours(onlyId('rear-blade-72'))).toBeCloseTo(0.2097, 3);
 });
 
-test.fails('whoever bales wants the PTO power of a baler', () => {
+test('whoever bales wants the PTO power of a baler', () => {
   const hay = mustDo({ task: 'make-hay' });
   const of = (power: number) => withMachine(lineUp(), 'large-economy', () => ({ engine: { ptoPower: hp(power) } }));
   expect([standing(of(35), hay).includes('large-economy'), standing(of(34), hay).includes('large-economy')]).toEqual([true, false]);
 });
 
-test.fails('without the mass of the loader nobody knows whether front weights may be carried as well', () => {
+test('without the mass of the loader nobody knows whether front weights may be carried as well', () => {
   const catalogue = withMachine(lineUp(), 'mid-economy', () => ({ grossMass: lb(3900), frontAxleShare: 0.2 }));
   expect(out(catalogue, carry(1000)), 'control').toContain('mid-economy');
   expect(standing(withLoader(catalogue, 'mid-economy', () => ({ mass: undefined })), carry(1000))).not.toContain('mid-economy');

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { inches, lineUp, soundUnit, usd, withMachine } from '../support/catalogue-for-tests.ts';
+import { inches, lb, lineUp, soundUnit, usd, withMachine } from '../support/catalogue-for-tests.ts';
 import { because, mustDo, mustHave, out, standing, unitOf } from '../support/reckon.ts';
 
 const withBelly = ['subcompact-economy', 'subcompact-deluxe', 'small-standard', 'small-deluxe', 'mid-deluxe'];
@@ -23,7 +23,7 @@ test('a belly mower goes under subcompact, small and deluxe mid, and under nothi
 
 test.each(['mid-economy', 'wide-mid-standard', 'large-economy', 'large-deluxe'])('control: with a mid-PTO and a deck %s would take one', (id) => {
   const given = withMachine(lineUp(), id, () => ({
-    midPto: { availability: 'fitted' }, decks: [{ id: 'a-deck', availability: 'field-kit', width: inches(72), lift: 'independent' }],
+    midPto: { availability: 'fitted' }, decks: [{ id: 'a-deck', availability: 'field-kit', mass: lb(280), width: inches(72), lift: 'independent' }],
   }));
   expect(standing(given, belly)).toContain(id);
 });

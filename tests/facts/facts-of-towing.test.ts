@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 import type { AnswersDocument, TaskDocument } from '../../src/answers/schema.ts';
 import type { MachineDocument, UnitDocument } from '../../src/catalogue/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { degrees, inches, lb, lineUp, soundUnit, withMachine, type Change } from '../support/catalogue-for-tests.ts';
+import { degrees, hp, inches, lb, lineUp, soundUnit, withMachine, type Change } from '../support/catalogue-for-tests.ts';
 import { because, mustDo, out, saying, standing, toAsk, unitOf } from '../support/reckon.ts';
 
 const all = lineUp().machines.map(({ id }) => id);
@@ -34,8 +34,8 @@ test('a wagon only wished for rules no machine out, and one that can’t be clea
 
 // Manuals of farm tractors: up to 1.5 of the tractor without brakes, up to 3 or 4.5 with; the rule book keeps 1 and 3.
 test('without brakes of its own a wagon weighs no more than the tractor, with them more', () => {
-  expect([stands(tow(2900)), stands(tow(2901)), stands(tow(2901, 'none')), stands(tow(2901, 'inertia')), stands(tow(4350, 'hydraulic'))])
-    .toEqual([true, false, false, true, true]);
+  expect([stands(tow(2900)), stands(tow(2901)), stands(tow(2901, 'none')), stands(tow(2901, 'inertia')), stands(tow(4350, 'inertia')), stands(tow(2901, 'hydraulic'))])
+    .toEqual([true, false, false, true, true, false]);
   expect(whyNot(tow(2901))).toEqual(['tow-wagon.towed-mass']);
   expect(stands(tow(2901), mid(() => ({ mass: lb(2910) }))), 'control: behind a heavier tractor').toBe(true);
 });
@@ -43,7 +43,7 @@ test('without brakes of its own a wagon weighs no more than the tractor, with th
 test('with brakes a wagon weighs at most three times the tractor, whatever its maker allows', () => {
   const strong = mid(() => ({ towedMass: lb(20_000) }));
   const level = { slope: degrees(0) };
-  expect([stands(tow(8700, 'air', level), strong), stands(tow(8710, 'air', level), strong)]).toEqual([true, false]);
+  expect([stands(tow(8700, 'inertia', level), strong), stands(tow(8710, 'inertia', level), strong)]).toEqual([true, false]);
 });
 
 test('a maker’s own limit counts where it is the less, and where it is unknown it is asked for', () => {
@@ -97,7 +97,7 @@ test('no wagon is cleared on a slope nobody measured, nor over 15 degrees', () =
 
 test('a small square baler of 3,000 lb wants a tractor as heavy, for it has no brakes', () => {
   expect(standing(lineUp(), mustDo({ task: 'make-hay' }))).toEqual(['wide-mid-standard', 'large-economy', 'large-deluxe']);
-  expect(standing(mid(() => ({ mass: lb(3000) })), mustDo({ task: 'make-hay' })), 'control').toContain('mid-deluxe');
+  expect(standing(mid(({ engine }) => ({ mass: lb(3000), engine: { ...engine, ptoPower: hp(36) } })), mustDo({ task: 'make-hay' })), 'control').toContain('mid-deluxe');
 });
 
 /** The tractor itself on the buyer's trailer: 2,900 of mid, 860 of loader and 150 of reserve are 3,910 lb. */
@@ -147,7 +147,7 @@ test('rear ballast that is bought for the loader travels along', () => {
 });
 
 // What the tool does not do yet, though it should: the test turns red when it does.
-test.fails('a wagon nobody weighed is not cleared', () => {
+test('a wagon nobody weighed is not cleared', () => {
   const unsaid = mustDo({ task: 'tow-wagon' });
   const { notCleared, shortlist: standing } = shortlist(lineUp(), unsaid);
   expect(notCleared.length > 0 || standing.length === 0).toBe(true);

@@ -27,7 +27,7 @@ test.each<[string, Change<MachineDocument>, AnswersDocument, string[]]>([
   ['driven wheels, for loader work on rolling ground', () => ({ drivenWheels: undefined }), balesOnRolling, ['slope.driven-wheels']],
   ['share on the front axle, for lifting bales', () => ({ frontAxleShare: undefined }), bales, ['lift-bales.rear-axle']],
   ['wheelbase, for lifting bales', () => ({ wheelbase: undefined }), bales, ['lift-bales.rear-axle']],
-  ['mass, for lifting bales', () => ({ mass: undefined }), bales, ['lift-bales.rear-axle']],
+  ['mass, for lifting bales', () => ({ mass: undefined }), bales, ['lift-bales.rear-axle', 'work.gross-mass']],
   ['share on the front axle, for an implement behind', () => ({ frontAxleShare: undefined }), carrying, ['carry-implement.front-axle']],
   ['height with the ROPS standing, under a branch', () => ({ height: undefined }), branch, ['operator.overhead']],
   ['mass, on a trailer', () => ({ mass: undefined }), trailer, ['haul.payload', 'haul.tow-rating']],

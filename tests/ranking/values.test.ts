@@ -62,7 +62,7 @@ test('half as strong as wished earns nothing, a near miss a little less than a n
 });
 
 test('on a lawn a lighter machine fits better, and a surplus of mass counts against it', () => {
-  const fit = (mass: number) => worth('fit', saying({ tasks: [{ task: 'mow-lawn', deck: 'belly' }] }), withMachine(lineUp(), 'mid-deluxe', () => ({ mass: lb(mass) })))!.value!;
+  const fit = (mass: number) => worth('fit', saying({ tasks: [{ task: 'mow-lawn', deck: 'belly' }] }), withMachine(lineUp(), 'mid-deluxe', () => ({ mass: lb(mass), grossMass: lb(12_000) })))!.value!;
   expect(fit(1500)).toBeGreaterThan(fit(2900));
   expect(fit(2900)).toBeGreaterThan(fit(3600));
   expect([fit(500), fit(6000)]).toEqual([1, 0]);

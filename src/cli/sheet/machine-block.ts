@@ -1,5 +1,6 @@
 import type { Criterion } from '../../answers/schema.ts';
 import { sayTradeOff } from '../../reasons/say-contrast.ts';
+import { sayRobustness } from '../../reasons/say-robustness.ts';
 import { sayFrame, sayOwning, sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
 import { owningParts } from '../../ranking/owning.ts';
@@ -41,7 +42,8 @@ function reasonLines(title: string, mark: string, kind: Reason['kind'], entry: E
 }
 
 /** Points by criterion, the weightiest first, and what they add up to. */
-function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
+function scoreLines(entry: Entry, scene: Scene): string[] {
+  const { contributions, score } = entry;
   const { own, voice: { words } } = scene;
   const ofHundred = (share: number) => numberIn(scene, Math.round(share * 1000) / 10, 1);
   const parts = Object.entries(contributions).sort(([, a], [, b]) => b.weight - a.weight);
@@ -50,7 +52,10 @@ function scoreLines({ contributions, score }: Entry, scene: Scene): string[] {
   const unknown = parts.flatMap(([criterion, { missing = [] }]) => (missing.length === 0 ? [] : item(
     '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(words.list(missing.map((spec) => words.specs[spec as Spec] ?? spec)))}`, 3,
   )));
-  return ['', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown];
+  return [
+    '', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown,
+    ...sayRobustness(entry, scene.result.shortlist.length, scene.voice).flatMap((each) => paragraph(each, 3)),
+  ];
 }
 
 /** What it costs to own and run, by its parts. */

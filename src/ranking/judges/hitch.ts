@@ -38,8 +38,8 @@ export interface Hung {
 }
 
 /**
- * With a load behind the front axle keeps enough to steer, if need be by front weights the machine may
- * carry, and the rear axle and its tyres bear what is on them.
+ * With a load behind the front axle keeps enough to steer, if need be by front weights, and the rear axle and
+ * its tyres bear what is on them. What the whole may weigh is judged with all that is on it.
  */
 export function judgeAxlesWith(hung: Hung, need: string, build: Build, { book }: World): Verdict {
   const { machine, loader } = build;
@@ -47,6 +47,7 @@ export function judgeAxlesWith(hung: Hung, need: string, build: Build, { book }:
   if (mass === undefined || frontAxleShare === undefined || wheelbase === undefined) {
     return unknown(...absent({ mass, frontAxleShare, wheelbase }));
   }
+  // A loader that nobody weighed doesn't help to keep the front down.
   const frame = (loader?.have === 'has' || hung.loaderOn ? (loader?.part.mass ?? 0) : 0) as Mass;
   const bareFront = (mass * frontAxleShare) as Mass;
   const working = frontAxleLoad(bareFront, { mass: frame, ahead: 0 as Length }, { mass: hung.mass, behind: hung.behindAxle }, wheelbase);
@@ -67,8 +68,6 @@ export function judgeAxlesWith(hung: Hung, need: string, build: Build, { book }:
     return failed({ ...told, has: bears.result.value, wants: onRear.result.value, workings: [...workings, onRear, bears] });
   }
   if (steers) return met({ ...told, has, wants, workings });
-  if (machine.grossMass === undefined) return unknown('grossMass');
-  if (!atMost(total.result.value, machine.grossMass)) return failed({ ...told, has, wants, workings });
   return met({ ...told, has, wants, workings, additions: [{ what: 'front-ballast', mass: added, for: [need] }] });
 }
 
@@ -97,5 +96,8 @@ export const judgeImplementAxles: Judge<DemandOf<'implement.axles'>> = ({ task, 
   // The need for the implement says so; the axles of a thing nobody weighed are not told twice.
   if (mass === undefined) return unknown('implements.mass');
   const behind = implement.centreDistance ?? world.book.value('hitch.rated-behind');
-  return judgeAxlesWith({ mass, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + behind) as Length }, id, build, world);
+  return judgeAxlesWith({
+    mass, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + behind) as Length,
+    ...(implement.centreDistance === undefined && { estimated: ['implements.centreDistance'] }),
+  }, id, build, world);
 };

@@ -30,6 +30,14 @@ export const judgeImplement: Judge<DemandOf<'implement'>> = (need, build, world)
   ]);
 };
 
+/** Power at the PTO for something towed that isn't in the package. */
+export const judgePtoPower: Judge<DemandOf<'pto.power'>> = ({ power }, { machine }, world) => {
+  if (machine.rearPto === undefined) return unknown('rearPto');
+  if (machine.rearPto.speeds.length === 0) return failed();
+  const left = powerLeft(machine, world);
+  return left ? { ...wantsAtLeast(left.value, world.book.value(power), { unit: 'W', workings: left.workings }), ...(left.estimated && { estimated: left.estimated }) } : unknown('engine.ptoPower');
+};
+
 /** Time for one pass over an area, or as many as the job takes, at the pace of the implement. */
 export function hoursWith({ implement }: Tool, area: Quantity<'area'>, { book }: World, pace: Pace | undefined = traitsOf[implement.kind!].pace): Verdict {
   if (!pace) return moot();

@@ -7,16 +7,16 @@ import { greatestLoad, type Carried } from '../../trade/formulas/greatest-load.t
 import { heapVolume } from '../../trade/formulas/bucket.ts';
 import { armFromOneRating, armFromTwoRatings, liftAt, type LoaderArm } from '../../trade/formulas/loader-arm.ts';
 import { loadsWanted, timeForLoads } from '../../trade/formulas/loads.ts';
-import { totalMass } from '../../trade/formulas/total-mass.ts';
 import { cite, isRefusal, type Working } from '../../trade/working.ts';
 import { atMost, byCodeUnit } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build, Tool } from '../build.ts';
 import { have, type World } from '../candidate.ts';
-import { absent, failed, met, moot, unknown, wantsAtLeast, type Spec, type Verdict } from '../verdict.ts';
+import { absent, failed, met, moot, unknown, wantsAtLeast, worst, type Spec, type Verdict } from '../verdict.ts';
 import { leastLimit } from './axle-limits.ts';
 import { hitchLift, judgeAxlesWith } from './hitch.ts';
 import type { Judge } from './judging.ts';
+import { judgeCategory } from './tool.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
@@ -104,7 +104,8 @@ function judgeRide(lift: WeighedLift, { implement }: Tool, build: Build, world: 
   const behind = (book.value('rear-spear.face') + centre) as Length;
   const working = hitchLift(rated, behind, world);
   // The spear's own mass is nearer than the bale's; taken at the bale's distance it errs on the safe side.
-  return wantsAtLeast(working.result.value, lift.load + spear, { unit: 'kg', workings: [working] });
+  const lifted = wantsAtLeast(working.result.value, lift.load + spear, { unit: 'kg', workings: [working] });
+  return { ...worst([lifted, judgeCategory(implement, build.machine)]), ...(implement.mass === undefined && { estimated: ['implements.mass' as const] }) };
 }
 
 /** What rides behind, and the distance of its centre behind the ball ends. */
@@ -137,7 +138,8 @@ function judgeRideAxles({ id, task, load, loadAhead }: Need & Lift, build: Build
 
 /** A third function works a grapple; a field kit is added. */
 export const judgeThirdFunction: Judge<DemandOf<'third-function'>> = ({ id, task }, build, { asOfYear }) => {
-  if (build.tools?.[task!] === undefined) return moot();
+  // Without a loader, or where the job is left undone, there is no grapple to work.
+  if (!build.loader || build.leftOut?.some((left) => left.startsWith(`${task}.`))) return moot();
   const part = build.machine.thirdFunction;
   const state = have(build, 'thirdFunction', part, asOfYear);
   if (state === 'unknown') return unknown('thirdFunction');
@@ -180,12 +182,6 @@ export const judgeLoaderHeight: Judge<DemandOf<'loader.height'>> = (need, build)
   return wantsAtLeast(fullHeight, need.atLeast, { unit: 'm', workings: [] });
 };
 
-/** The ballast box a dealer sells that is heavy enough, the lightest first. */
-const ballastBox = (wanted: number, { implements: sold }: World) =>
-  sold
-    .filter(({ kind, mass }) => kind === 'ballast-box' && mass !== undefined && atMost(wanted, mass))
-    .sort((a, b) => a.mass! - b.mass! || byCodeUnit(a.id, b.id))[0];
-
 /** A machine at loader work: what it carries in front, and the ballast that keeps its rear axle down. */
 export interface Loaded {
   /** What it lifts of the buyer's load: all, or as much as it can. */
@@ -206,7 +202,49 @@ export interface Loaded {
 export const lifts = (lift: Lift, build: Build) =>
   build.loader !== undefined && toolFor(lift, build) !== undefined && !ridesBehind(lift.task, build);
 
-/** A machine with its heaviest load on the loader, or the figures that are missing. */
+/** A way to ballast a machine: a box the dealer sells at its own distance, or what is wanted where one usually sits. */
+interface Ballasted {
+  ballast: Mass;
+  box: Implement | undefined;
+  /** Centre of the ballast behind the ball ends. */
+  ballastBehind: Length;
+  working: Working;
+}
+
+/** The ways there are, the lightest first; none where none is wanted, and the boxes after it, for the front axle may want one. */
+function ballastings(at: (behind: number) => Working, { book, implements: sold }: World): readonly Ballasted[] {
+  const typical = book.value('ballast.behind-ball-ends') as Length;
+  const plain = { ballastBehind: typical, working: at(typical), box: undefined };
+  const boxes = sold
+    .filter(({ kind, mass }) => kind === 'ballast-box' && mass !== undefined)
+    .map((box) => ({ ballast: box.mass!, box, ballastBehind: box.centreDistance ?? typical, working: at(box.centreDistance ?? typical) }))
+    .filter(({ ballast, working }) => atMost(working.result.value, ballast))
+    .sort((a, b) => a.ballast - b.ballast || byCodeUnit(a.box.id, b.box.id));
+  const wanted = plain.working.result.value as Mass;
+  return wanted === 0 || boxes.length === 0 ? [{ ...plain, ballast: wanted }, ...boxes] : boxes;
+}
+
+/** What a way of ballasting runs into: the front axle still bears too much, or the hitch can't lift it. */
+function hindrance(state: Loaded, build: Build, world: World): Verdict | undefined {
+  const { machine: { mass, hitch, frontAxleShare, wheelbase } } = build;
+  const onFront = frontAxleLoad(
+    (mass! * frontAxleShare!) as Mass,
+    { mass: state.front, ahead: state.ahead },
+    { mass: state.ballast, behind: (world.book.value('hitch.ball-ends-behind-axle') + state.ballastBehind) as Length },
+    wheelbase!,
+  );
+  const bears = leastLimit('front', build);
+  if (bears && !atMost(onFront.result.value, bears.result.value)) {
+    return failed({ has: bears.result.value, wants: onFront.result.value, unit: 'kg', bound: 'at-least', workings: [...state.workings, onFront, bears] });
+  }
+  if (state.ballast === 0) return undefined;
+  if (hitch?.lift610 === undefined) return unknown('hitch.lift610');
+  const lift = hitchLift(hitch.lift610, state.ballastBehind, world);
+  return atMost(state.ballast, lift.result.value) ? undefined
+    : failed({ has: lift.result.value, wants: state.ballast, unit: 'kg', bound: 'at-least', workings: [...state.workings, lift] });
+}
+
+/** A machine with a load on the loader, ballasted the lightest way that serves, or the figures that are missing. */
 export function loaded(lift: Lift, build: Build, world: World): Loaded | readonly Spec[] {
   const { machine: { mass, frontAxleShare, wheelbase }, loader } = build;
   const part = loader?.part;
@@ -231,22 +269,16 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
     (book.value('hitch.ball-ends-behind-axle') + behind) as Length,
     book.value('loader.rear-share'),
   ), { share: 'loader.rear-share' });
-  const typical = book.value('ballast.behind-ball-ends') as Length;
-  const wanted = ballastAt(typical);
-  const none = wanted.result.value === 0;
-  const box = none ? undefined : ballastBox(wanted.result.value, world);
-  const ballastBehind = box?.centreDistance ?? typical;
-  const final = box ? ballastAt(ballastBehind) : wanted;
-  return {
-    load, holder: holder.mass, frame, front, ahead, box, ballastBehind,
-    ballast: (box?.mass ?? final.result.value) as Mass, workings: [lifting[2], final],
-  };
+  const states = ballastings(ballastAt, world).map(({ working, ...way }): Loaded => ({
+    load, holder: holder.mass, frame, front, ahead, ...way, workings: [lifting[2], working],
+  }));
+  return states.find((state) => hindrance(state, build, world) === undefined) ?? states[0]!;
 }
 
 /**
  * The rear axle keeps its share with the loader loaded and furthest forward, if need be by rear ballast
- * that the hitch can lift and the machine may weigh, and the front axle carries no more than it may where
- * its limit is published. A loader too small for the load lifts what it can.
+ * that the hitch can lift, and the front axle carries no more than it may where its limit is published. A
+ * loader too small for the load lifts what it can. What the whole may weigh is judged with all that is on it.
  */
 export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, world) => {
   if (ridesBehind(need.task, build)) return { ...judgeRideAxles(need, build, world), by: 'hitch' };
@@ -254,31 +286,10 @@ export const judgeRearAxle: Judge<DemandOf<'loader.rear-axle'>> = (need, build, 
   if (!toolFor(need, build)) return moot();
   const state = loaded(need, build, world);
   if (!('ballast' in state)) return unknown(...state);
-  const { ballast, box, ballastBehind, load, holder, frame } = state;
-  const { machine: { mass, hitch, grossMass, frontAxleShare, wheelbase } } = build;
-  const { book } = world;
-  const onFront = frontAxleLoad(
-    (mass! * frontAxleShare!) as Mass,
-    { mass: state.front, ahead: state.ahead },
-    { mass: ballast, behind: (book.value('hitch.ball-ends-behind-axle') + ballastBehind) as Length },
-    wheelbase!,
-  );
-  const bears = leastLimit('front', build);
-  if (bears && !atMost(onFront.result.value, bears.result.value)) {
-    return failed({ has: bears.result.value, wants: onFront.result.value, unit: 'kg', bound: 'at-least', workings: [...state.workings, onFront, bears] });
-  }
-  if (ballast === 0) return met({ workings: state.workings });
-  if (hitch?.lift610 === undefined) return unknown('hitch.lift610');
-  const lift = hitchLift(hitch.lift610, ballastBehind, world);
-  const total = totalMass({ machine: mass!, loader: frame, attachment: holder, load, ballast }, 'mass.aboard');
-  const workings = [...state.workings, lift, total];
-  if (!atMost(ballast, lift.result.value)) {
-    return failed({ has: lift.result.value, wants: ballast, unit: 'kg', bound: 'at-least', workings });
-  }
-  if (grossMass === undefined) return unknown('grossMass');
-  if (!atMost(total.result.value, grossMass)) {
-    return failed({ has: total.result.value, wants: grossMass, unit: 'kg', bound: 'at-most', workings });
-  }
+  const hindered = hindrance(state, build, world);
+  if (hindered) return hindered;
+  const { ballast, box, workings } = state;
+  if (ballast === 0) return met({ workings });
   return met({
     workings,
     additions: [{

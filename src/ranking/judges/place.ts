@@ -57,7 +57,8 @@ export const judgeWorkingHeight: Judge<DemandOf<'height.working'>> = ({ atMost: 
 };
 
 export const judgeLength: Judge<DemandOf<'length'>> = ({ atMost: depth }, build, { book }) => {
-  const path = build.loader ? 'lengthWithLoader' : 'length';
+  // Of a machine nobody says whether it has a loader, it is as long as with one.
+  const path = build.loader || (build.machine.loaders === undefined && build.unit?.fitted?.loader !== false) ? 'lengthWithLoader' : 'length';
   const long = build.machine[path] ?? build.machine.lengthWithLoader;
   if (long === undefined) return unknown(path);
   const working = parking(long, book.value('place.depth-clearance') as Length);

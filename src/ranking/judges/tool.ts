@@ -88,7 +88,7 @@ function judgePower(implement: Partial<Implement>, machine: Machine, world: Worl
 const categories = ['0', '1', '2', '3'] as const;
 
 /** An implement's pins go into a hitch of its own category or, with bushings, of a larger one: never of a smaller. */
-function judgeCategory({ hitchCategory }: Partial<Implement>, { hitch }: Machine): Verdict {
+export function judgeCategory({ hitchCategory }: Partial<Implement>, { hitch }: Machine): Verdict {
   if (hitchCategory === undefined) return unknown('implements.hitchCategory');
   if (hitch?.category === undefined) return unknown('hitch.category');
   const own = hitch.category === '1-limited' ? '1' : hitch.category;
@@ -122,7 +122,8 @@ export function judgeTool({ implement }: Tool, { machine, unit }: Build, world: 
     judgeCategory(implement, machine),
     ...judgeFlow(implement, machine),
   ];
-  const verdict = worst(verdicts);
+  const verdict = { ...worst(verdicts), ...(centreDistance === undefined && { estimated: ['implements.centreDistance' as const] }) };
   // Where all is met, the power is what a buyer asks about.
-  return verdict.outcome === 'met' ? (verdicts.find(({ unit: of }) => of === 'W') ?? verdict) : verdict;
+  const power = verdict.outcome === 'met' ? verdicts.find(({ unit: of }) => of === 'W') : undefined;
+  return power ? { ...power, ...(verdict.estimated && { estimated: [...verdict.estimated, ...(power.estimated ?? [])] }) } : verdict;
 }

@@ -1,8 +1,12 @@
-import type { Words } from './words.ts';
+import type { Often, Words } from './words.ts';
 
 const list = (items: readonly string[]) =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} und ${items.at(-1)}`;
 // After a colon every noun stays in its plain case, whatever is asked for.
+const inWays = (often: Often) => ({
+  every: 'bei jeder Gewichtung, die zu Ihren Angaben passt', 'nearly-every': 'bei fast jeder Gewichtung, die zu Ihren Angaben passt',
+  'hardly-any': 'bei kaum einer Gewichtung, die zu Ihren Angaben passt', none: 'bei keiner der erprobten Gewichtungen, die zu Ihren Angaben passen',
+}[often] ?? `bei etwa ${often} von 10 Gewichtungen, die zu Ihren Angaben passen`);
 const askFor = (missing: string) => `Bitte beim Händler erfragen: ${missing}.`;
 
 export const de: Words = {
@@ -67,7 +71,7 @@ export const de: Words = {
     drawbar: 'Zugpendel (ob vorhanden)', towedMass: 'zulässige Anhängelast', thirdFunction: 'dritter Steuerkreis am Frontlader (ob möglich)',
     'hitch.category': 'Kategorie des Dreipunkts', 'hydraulics.flow': 'Fördermenge der Hydraulik', 'tyres.inflation': 'Luftdruck der Reifen',
     'tyres.fillMass': 'Gewicht der Flüssigkeit in den Reifen', noiseAtEarDecibels: 'Lärm am Ohr des Fahrers', seatVibration: 'Schwingungen am Sitz',
-    'loaders.bucketVolume': 'Inhalt der Schaufel', 'backhoe.centreBehind': 'Abstand des Schwerpunkts des Anbaubaggers nach hinten', 'implements.listed': 'Gerät für ihn in dieser Modellübersicht',
+    'loaders.bucketVolume': 'Inhalt der Schaufel', 'backhoe.centreBehind': 'Abstand des Schwerpunkts des Anbaubaggers nach hinten', 'implements.centreDistance': 'wie weit hinten das Gerät wiegt', 'implements.listed': 'Gerät für ihn in dieser Modellübersicht',
     'implements.hitchCategory': 'Dreipunktkategorie des Geräts', 'implements.capacity': 'Astdicke, die das Gerät aufnimmt', 'implements.fullMass': 'Gewicht des gefüllten Geräts',
   },
   questions: {
@@ -446,6 +450,7 @@ export const de: Words = {
     'handle-logs.loader': 'Frontlader für Ihre Stämme', 'handle-logs.weight': 'Hubkraft für Ihre Stämme', 'handle-logs.height': 'Hubhöhe für Ihre Stämme', 'handle-logs.rear-axle': 'Hinterachse, die mit Stamm am Boden bleibt',
     'handle-logs.third-function': 'dritter Steuerkreis für einen Greifer', 'move-loose.loader': 'Frontlader für loses Material', 'move-loose.rear-axle': 'Hinterachse, die mit voller Schaufel am Boden bleibt', 'move-loose.hours': 'Zeit, es zu bewegen',
     'tow-wagon.drawbar': 'Zugpendel', 'tow-wagon.towed-mass': 'Halten Ihres Anhängers', 'tow-wagon.tow-pull': 'Zugkraft für Ihren Anhänger bergauf',
+    'work.gross-mass': 'das zulässige Gewicht bei der Arbeit', 'make-hay.baler': 'die Leistung für eine Ballenpresse',
     'make-hay.drawbar': 'Zugpendel für die Ballenpresse', 'make-hay.towed-mass': 'Halten einer Ballenpresse', 'make-hay.tow-pull': 'Zugkraft für eine Ballenpresse bergauf',
     'land.tyres': 'Reifen, die zu Ihrem Boden passen', 'land.pressure': 'Reifen, die nicht einsinken', 'haul.tongue': 'Stützlast Ihres Zugfahrzeugs',
     'budget.monthly': 'Ihre Grenze im Monat', 'budget.service': 'Wartung durch den Händler', 'operator.noise': 'leise genug für Ihren Tag', 'operator.vibration': 'ruhig genug für Ihren Tag',
@@ -502,6 +507,12 @@ export const de: Words = {
     'implement.hours.met': ({ has, task }) => `${task}: Einmal dauert das etwa ${has}.`,
     'implement.hours.failed': ({ has, task }) => `${task}: Einmal dauert das etwa ${has}.`,
     'implement.hours.unknown': ({ missing, task }) => `${task}: Wie lange das dauert, können wir nicht sagen. ${askFor(missing)}`,
+    'gross-mass.met': ({ has, wants }) => `Am schwersten wiegt er etwa ${has}; er darf ${wants} wiegen.`,
+    'gross-mass.failed': ({ has, wants }) => `Am schwersten würde er etwa ${has} wiegen; er darf nur ${wants} wiegen.`,
+    'gross-mass.unknown': ({ missing }) => `Ob er bei der Arbeit so viel wiegen darf, können wir nicht sagen. ${askFor(missing)}`,
+    'pto.power.met': ({ has, wants }) => `An der Zapfwelle hat er ${has} für eine Ballenpresse; eine übliche braucht ${wants}.`,
+    'pto.power.failed': ({ has, wants }) => (has ? `An der Zapfwelle hat er nur ${has} für eine Ballenpresse; eine übliche braucht ${wants}.` : 'Er hat keine Heckzapfwelle für eine Ballenpresse.'),
+    'pto.power.unknown': ({ missing }) => `Ob er eine Ballenpresse antreibt, können wir nicht sagen. ${askFor(missing)}`,
     'drawbar.met': () => 'Er hat ein Zugpendel zum Anhängen.',
     'drawbar.failed': () => 'Er hat kein Zugpendel. Wird höher angehängt, kann sich der Traktor nach hinten überschlagen.',
     'drawbar.unknown': ({ missing }) => `Ob er etwas ziehen darf, können wir nicht sagen. ${askFor(missing)}`,
@@ -651,6 +662,7 @@ export const de: Words = {
     'slope.steep-unsaid': (tasks) => `Sie haben „steil“ gesagt, aber nicht, wie steil. Bis das gemessen ist, ist dort keine Arbeit freigegeben${tasks && `: ${tasks}`}.`,
     'slope.over-limit': (tasks) => `Ihr Gelände ist steiler als die Grenze, über der wir mit keinem Traktor Mähen oder Laderarbeit freigeben. Nicht freigegeben: ${tasks}. Fragen Sie jemanden, der Geräte für Hänge hat.`,
     'drivers.unsaid': () => 'Sie haben nicht gesagt, wer fährt. Bis das bekannt ist, ist hier nichts für Neulinge oder junge Leute freigegeben.',
+    'wagon.unsaid': () => 'Sie haben nicht gesagt, wie schwer der Anhänger ist. Solange er nicht gewogen ist, ist das Ziehen hinter keiner Maschine freigegeben.',
     'overhead.unsaid': () => 'Sie haben nicht gesagt, was über Ihnen hängt. Bis das bekannt ist, ist Arbeit unter Balken, Dächern oder Ästen nicht freigegeben.',
   },
   cautions: {
@@ -873,6 +885,9 @@ export const de: Words = {
     changeHidden: (question) => `Ändern: ${question}`,
     notSaid: 'Nicht gesagt',
     scoreHeading: 'Wie er abschneidet',
+    weightsFrom: (order) => `Punkte von 100. Die Gewichte folgen Ihrer Reihenfolge: ${order}.`,
+    weightsAlike: 'Punkte von 100. Sie haben keine Reihenfolge genannt, deshalb zählt alles gleich viel.',
+    changeOrder: 'Reihenfolge ändern',
     points: (points, weight) => `${points} von ${weight}`,
     dealersFigure: 'Wert dieses Händlers',
     contact: 'Händler fragen',
@@ -917,6 +932,15 @@ export const de: Words = {
     trade: (than, gains, losses) => (gains || losses
       ? `Gegenüber ${than}: ${[gains, losses].filter((part) => part !== '').join(', aber ')}.`
       : `Ähnlich wie ${than} bei dem, was Ihnen wichtig ist, soweit bekannt.`),
+  },
+  robustness: {
+    first: (often) => `Auf Platz eins ${inWays(often)}.`,
+    topThree: (often) => `Unter den ersten drei ${inWays(often)}.`,
+    tiedWith: (machines) => `Gleichauf mit ${machines}: dieselbe Punktzahl.`,
+    overtakes: (changes) => `Die kleinste Änderung der Gewichte, die zu Ihren Angaben passt und ihn auf Platz eins bringt: ${changes}.`,
+    weightChange: (criterion, from, to) => `„${criterion}“ von ${from} auf ${to}`,
+    overtakesByAHair: 'Schon um ein Haar andere Gewichte brächten ihn auf Platz eins.',
+    neverFirst: 'Keine Gewichte, die zu Ihren Angaben passen, bringen ihn allein auf Platz eins.',
   },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),

@@ -1,8 +1,11 @@
-import type { Words } from './words.ts';
+import type { Often, Words } from './words.ts';
 
 const list = (items: readonly string[]) =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 const askFor = (missing: string) => `Not known: ${missing}. Ask the dealer.`;
+const inWays = (often: Often) => ({
+  every: 'in every way', 'nearly-every': 'in nearly every way', 'hardly-any': 'in hardly any way', none: 'in no way we tried',
+}[often] ?? `in about ${often} of 10 ways`);
 const comesTo = (typical: boolean) => (typical ? 'can be had from' : 'comes to');
 
 export const en: Words = {
@@ -64,7 +67,7 @@ export const en: Words = {
     drawbar: 'whether it has a drawbar', towedMass: 'what it may tow', thirdFunction: 'whether its loader can have a third function',
     'hitch.category': 'the category of its hitch', 'hydraulics.flow': 'the flow of its hydraulics', 'tyres.inflation': 'the pressure in its tyres',
     'tyres.fillMass': 'the weight of the liquid in its tyres', noiseAtEarDecibels: 'the noise at the driver’s ear', seatVibration: 'the vibration of its seat',
-    'loaders.bucketVolume': 'what its bucket holds', 'backhoe.centreBehind': 'how far back its backhoe weighs', 'implements.listed': 'an implement for it in this line-up',
+    'loaders.bucketVolume': 'what its bucket holds', 'backhoe.centreBehind': 'how far back its backhoe weighs', 'implements.centreDistance': 'how far back the implement weighs', 'implements.listed': 'an implement for it in this line-up',
     'implements.hitchCategory': 'the hitch category of the implement', 'implements.capacity': 'how thick a branch it takes', 'implements.fullMass': 'the weight of the implement when full',
   },
   questions: {
@@ -442,6 +445,7 @@ export const en: Words = {
     'handle-logs.loader': 'a loader for your logs', 'handle-logs.weight': 'lifting your logs', 'handle-logs.height': 'lifting logs that high', 'handle-logs.rear-axle': 'a rear axle that stays down with a log',
     'handle-logs.third-function': 'a third function for a grapple', 'move-loose.loader': 'a loader to move it with', 'move-loose.rear-axle': 'a rear axle that stays down with a full bucket', 'move-loose.hours': 'the time to move it',
     'tow-wagon.drawbar': 'a drawbar', 'tow-wagon.towed-mass': 'holding your wagon', 'tow-wagon.tow-pull': 'pulling your wagon uphill',
+    'work.gross-mass': 'the weight it may have at work', 'make-hay.baler': 'the power for a baler',
     'make-hay.drawbar': 'a drawbar for the baler', 'make-hay.towed-mass': 'holding a baler', 'make-hay.tow-pull': 'pulling a baler uphill',
     'land.tyres': 'tyres that suit your ground', 'land.pressure': 'tyres that don’t sink in', 'haul.tongue': 'your truck’s tow ball',
     'budget.monthly': 'your limit a month', 'budget.service': 'service by the dealer', 'operator.noise': 'a noise low enough for your day', 'operator.vibration': 'a ride smooth enough for your day',
@@ -498,6 +502,12 @@ export const en: Words = {
     'implement.hours.met': ({ has, task }) => `It takes about ${has} to ${task} once.`,
     'implement.hours.failed': ({ has, task }) => `It takes about ${has} to ${task} once.`,
     'implement.hours.unknown': ({ missing, task }) => `We can’t say how long it takes to ${task}. ${askFor(missing)}`,
+    'gross-mass.met': ({ has, wants }) => `At its heaviest it weighs about ${has}; it may weigh ${wants}.`,
+    'gross-mass.failed': ({ has, wants }) => `At its heaviest it would weigh about ${has}; it may weigh only ${wants}.`,
+    'gross-mass.unknown': ({ missing }) => `We can’t say if it may weigh that much at work. ${askFor(missing)}`,
+    'pto.power.met': ({ has, wants }) => `It has ${has} at the PTO for a baler; a common one wants ${wants}.`,
+    'pto.power.failed': ({ has, wants }) => (has ? `It has only ${has} at the PTO for a baler; a common one wants ${wants}.` : 'It has no rear PTO for a baler.'),
+    'pto.power.unknown': ({ missing }) => `We can’t say if it turns a baler. ${askFor(missing)}`,
     'drawbar.met': () => 'It has a drawbar to tow from.',
     'drawbar.failed': () => 'It has no drawbar. Towing from anywhere higher can pull a tractor over backwards.',
     'drawbar.unknown': ({ missing }) => `We can’t say if it may tow. ${askFor(missing)}`,
@@ -647,6 +657,7 @@ export const en: Words = {
     'slope.steep-unsaid': (tasks) => `You said steep, but not how steep. Until it is measured, no work on it is cleared${tasks && `: ${tasks}`}.`,
     'slope.over-limit': (tasks) => `Your ground is steeper than the slope beyond which we clear no mowing and no loader work on any machine. Not cleared: ${tasks}. Ask someone with equipment made for slopes.`,
     'drivers.unsaid': () => 'You left out who will drive. Until that is known, nothing here is cleared for a new or young driver.',
+    'wagon.unsaid': () => 'You left out how heavy the wagon is. Until it is weighed, towing it is not cleared behind any machine.',
     'overhead.unsaid': () => 'You left out what hangs overhead. Until that is known, work under beams, roofs or branches is not cleared.',
   },
   cautions: {
@@ -776,6 +787,9 @@ export const en: Words = {
     changeHidden: (question) => `Change: ${question}`,
     notSaid: 'Not said',
     scoreHeading: 'How it ranks',
+    weightsFrom: (order) => `Points of 100. The weights follow your order: ${order}.`,
+    weightsAlike: 'Points of 100. You named no order, so all weigh alike.',
+    changeOrder: 'Change what matters most',
     points: (points, weight) => `${points} of ${weight}`,
     dealersFigure: 'this dealer’s figure',
     contact: 'Ask the dealer',
@@ -820,6 +834,15 @@ export const en: Words = {
     trade: (than, gains, losses) => (gains || losses
       ? `Against ${than} it ${[gains, losses].filter((part) => part !== '').join(', but ')}.`
       : `Much like ${than} in what you weigh, as far as that is known.`),
+  },
+  robustness: {
+    first: (often) => `Comes first ${inWays(often)} to weigh what you told us.`,
+    topThree: (often) => `Is among the first three ${inWays(often)} to weigh what you told us.`,
+    tiedWith: (machines) => `Tied with ${machines}: the same score.`,
+    overtakes: (changes) => `The smallest change of weights that fits what you told us and puts it first: ${changes}.`,
+    weightChange: (criterion, from, to) => `“${criterion}” from ${from} to ${to}`,
+    overtakesByAHair: 'Weights that differ by a hair would put it first.',
+    neverFirst: 'No weights that fit what you told us put it first alone.',
   },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),

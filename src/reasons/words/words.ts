@@ -46,6 +46,9 @@ export interface Said {
 
 type Sentence = (said: Said) => string;
 
+/** In how many of the ways to weigh: of ten, where it is neither all of them nor none nor close to that. */
+export type Often = 'every' | 'nearly-every' | 'hardly-any' | 'none' | number;
+
 export type UnitReasonId =
   | 'unit.lien-open' | 'unit.imported' | 'unit.pto-shield-missing' | 'unit.meter-unverified'
   | 'unit.held' | 'unit.service-record' | 'unit.service-record-unknown' | 'unit.generation-edge'
@@ -178,6 +181,10 @@ export interface Words {
     changeHidden(question: string): string;
     notSaid: string;
     scoreHeading: string;
+    /** Where the weights come from: the buyer's order, as a list, or no order at all. */
+    weightsFrom(order: string): string;
+    weightsAlike: string;
+    changeOrder: string;
     points(points: string, weight: string): string;
     dealersFigure: string;
     contact: string;
@@ -211,6 +218,17 @@ export interface Words {
     gains: Readonly<Record<Criterion, string>>;
     losses: Readonly<Record<Criterion, string>>;
     trade(than: string, gains: string, losses: string): string;
+  };
+  /** How firm a place is, over every weighting that agrees with what the buyer said. */
+  robustness: {
+    first(often: Often): string;
+    topThree(often: Often): string;
+    tiedWith(machines: string): string;
+    /** The nearest weights that put the second first; a list of changes, of 100 each. */
+    overtakes(changes: string): string;
+    weightChange(criterion: string, from: string, to: string): string;
+    overtakesByAHair: string;
+    neverFirst: string;
   };
   sources: {
     published(title: string, where: string): string;

@@ -44,7 +44,7 @@ const places: Readonly<Record<Module, string>> = {
   'ranking/judges/tool': 'driving an implement by the PTO',
   'ranking/judges/towing': 'towing',
   'ranking/kept-value': 'what a tractor is worth later',
-  'ranking/owning': 'what owning costs',
+  'ranking/rank': 'ranking the lot', 'ranking/owning': 'what owning costs',
   'ranking/price': 'what a package costs, and its instalments',
   'ranking/values': 'what earns how much in the ranking',
   'ranking/weights': 'how much each criterion counts',
