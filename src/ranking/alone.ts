@@ -7,12 +7,10 @@ import { isFailedGate } from './verdict.ts';
  * Gates that something put on for another need may help: a cab lower than a roll bar, a loader that weighs the
  * front down, a part that nobody measured or weighed, with which it must be asked about.
  */
-const helped: readonly Need['capability'][] = [
-  'height.stored', 'height.working', 'length', 'implement.axles', 'hitch.front-axle', 'loader.rear-axle', 'slope.tip-angle',
-  'trailer.payload', 'trailer.tow-rating', 'trailer.tongue',
-];
+const helped: readonly Need['capability'][] = ['height.stored', 'height.working', 'length', 'slope.tip-angle', 'trailer.payload', 'trailer.tow-rating', 'trailer.tongue', 'gross-mass'];
 
-export const mayBeHelped = ({ capability }: Need) => helped.includes(capability);
+export const mayBeHelped = ({ capability }: Need) =>
+  helped.includes(capability) || capability.endsWith('-axle') || capability.endsWith('.axles');
 
 /** Needs for which something is put on that may help another. */
 export const helps = ({ capability }: Need) =>
@@ -29,11 +27,12 @@ function memoOf(need: Need, world: World): Map<string, boolean> {
 }
 
 /** Whether a candidate fails a gate though nothing else is asked: then it fails it whatever else is. Reckoned once. */
-export function failsAlone(candidate: Candidate, need: Need, world: World): boolean {
+export function failsAlone({ machine, unit }: Candidate, need: Need, world: World): boolean {
   if (mayBeHelped(need)) return false;
   const memo = memoOf(need, world);
-  const key = JSON.stringify([candidate.machine.id, candidate.unit?.id]);
-  const fails = memo.get(key) ?? evaluate(candidate, [need], world).judged.some(isFailedGate);
+  const key = JSON.stringify([machine.id, unit?.id]);
+  // A build is a candidate too: what is on it isn't asked for here.
+  const fails = memo.get(key) ?? evaluate({ machine, ...(unit && { unit }) }, [need], world).judged.some(isFailedGate);
   memo.set(key, fails);
   return fails;
 }

@@ -4,9 +4,10 @@ import { hungFor } from '../ranking/build.ts';
 import { inYears, type World } from '../ranking/candidate.ts';
 import { clashesIn } from '../ranking/not-together.ts';
 import type { Ranking, Weighed } from '../ranking/rank.ts';
+import { boundOf } from '../ranking/relax.ts';
 import type { Judged } from '../ranking/verdict.ts';
 import type { Weights } from '../ranking/weights.ts';
-import { byCodeUnit, toMillionth } from '../units/compare.ts';
+import { atMost, byCodeUnit, toMillionth } from '../units/compare.ts';
 import type { Reason } from './schema.ts';
 
 type Figures = Reason['figures'];
@@ -49,7 +50,18 @@ export function aboutOf({ need, verdict }: Judged, build: Weighed['build']): Pic
   return Object.keys(about).length > 0 ? { about } : {};
 }
 
-function reasonOfNeed(judged: Judged, build: Weighed['build'], failing: Ranking['failing']): Reason[] {
+/** What a reason is about, and that it is a near miss, by the rule that says what is near. */
+const withNear = ({ about }: Pick<Reason, 'about'>, near: boolean): Pick<Reason, 'about'> =>
+  (near ? { about: { ...about, near: 'near-miss.share' } } : { ...(about && { about }) });
+
+/** Whether a machine that stands misses a bound the buyer gave, and called no must, by a little. */
+function isNear({ need, verdict: { outcome, has, wants } }: Judged, { standing, build }: Weighed, { book }: World): boolean {
+  if (standing !== 'stands' || need.must || outcome !== 'failed' || has === undefined || !wants) return false;
+  return boundOf(need) !== undefined && !build.leftOut?.includes(need.id) && atMost(Math.abs(has - wants) / wants, book.value('near-miss.share'));
+}
+
+function reasonOfNeed(judged: Judged, weighed: Weighed, { failing, world }: Ranking): Reason[] {
+  const { build } = weighed;
   const { leftOut = [] } = build;
   const { need, verdict } = judged;
   const { outcome } = verdict;
@@ -63,7 +75,7 @@ function reasonOfNeed(judged: Judged, build: Weighed['build'], failing: Ranking[
     // A need that rules out many decides more than one that all meet.
     weight: toMillionth(base + (failing.get(need.id) ?? 0)),
     figures: figuresOf(judged),
-    ...aboutOf(judged, build),
+    ...withNear(aboutOf(judged, build), isNear(judged, weighed, world)),
     ...(verdict.workings.length > 0 && { working: [...verdict.workings] }),
     ...(verdict.missing && { missing: [...verdict.missing] }),
   }];
@@ -150,10 +162,11 @@ const byDecision = (a: Reason, b: Reason) =>
  * Reasons for, against and unknown of one candidate, the decisive first. There is always one against or
  * unknown: at the least the criterion that costs it most, or that its condition is yet to be seen.
  */
-export function reasonsOf(weighed: Weighed, { weights, world, failing }: Ranking): Reason[] {
+export function reasonsOf(weighed: Weighed, ranking: Ranking): Reason[] {
+  const { weights, world } = ranking;
   const { unit } = weighed.build;
   const reasons = [
-    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed.build, failing)),
+    ...weighed.judged.flatMap((judged) => reasonOfNeed(judged, weighed, ranking)),
     ...reasonsOfEstimates(weighed.judged),
     ...weighed.additions.map(reasonOfAddition),
     ...clashesIn(weighed.build).map(([id = '', other = '']): Reason => ({

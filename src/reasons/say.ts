@@ -84,7 +84,10 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, vo
 export const sayFrame = (frame: string, { words, nameOf }: Voice) => words.frames[frame] ?? nameOf(frame);
 
 /** A reason in words. */
-export const sayReason = (reason: Reason, voice: Voice) => voice.words.reasons[reason.id as ReasonId](said(reason, voice));
+export function sayReason(reason: Reason, voice: Voice): string {
+  const sentence = voice.words.reasons[reason.id as ReasonId](said(reason, voice));
+  return reason.about?.['near'] ? `${sentence} ${voice.words.waysOut.near}` : sentence;
+}
 
 /** Why a gate is failed or unknown, in words. */
 export function sayBecause(because: Because, outcome: 'failed' | 'unknown', task: TaskId | undefined, voice: Voice): string {

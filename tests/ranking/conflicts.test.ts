@@ -144,7 +144,7 @@ test('the conflicts told are all there are: no choice of needs says otherwise', 
     expect(missing).toEqual([]);
     checked += 1;
   }), atLength(60));
-  expect(checked).toBeGreaterThan(8);
+  expect(checked).toBeGreaterThan(5);
 }, 2 * aMinute);
 
 test('each way out really brings back what it says, gives up no safety by itself, and gives up nothing in vain', () => {

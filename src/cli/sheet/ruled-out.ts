@@ -1,4 +1,5 @@
 import { sayBecause } from '../../reasons/say.ts';
+import { changesTold, sayChange } from '../../reasons/say-ways-out.ts';
 import { heading, item, paragraph } from './layout.ts';
 import { machineFacts } from './machine-block.ts';
 import type { Scene } from './scene.ts';
@@ -17,12 +18,10 @@ export function ruledOut(scene: Scene): string[] {
   ];
 }
 
-/** What would change the answer: which machines come back without a need or a task. */
+/** What would change the answer: which machines come back without a need or a task, or with a bound moved. */
 export function changes(scene: Scene): string[] {
-  const { words, nameOf } = scene.voice;
-  const lines = scene.result.changes.flatMap(({ need, task, stands, asks }) => {
-    const machines = words.list([...stands.map((id) => nameOf(id)), ...asks.map((id) => `${nameOf(id)} (${words.result.unitVerdict.ask})`)]);
-    return item('-', task ? words.result.withoutTask(words.tasks[task], machines) : words.result.withoutNeed(words.needs[need!] ?? need!, machines));
-  });
-  return lines.length === 0 ? [] : [...heading(words.result.changesHeading), ...lines];
+  const { result, voice } = scene;
+  // Where nothing fits the ways out say it all.
+  if (result.waysOut.length > 0 || result.changes.length === 0) return [];
+  return [...heading(voice.words.result.changesHeading), ...changesTold(result).flatMap((change) => item('-', sayChange(change, voice)))];
 }

@@ -11,6 +11,7 @@ import { notesOf } from './notes.ts';
 import { priceOf } from './package.ts';
 import { changes, ruledOut } from './ruled-out.ts';
 import { machineOf, type Scene } from './scene.ts';
+import { waysOut } from './ways-out.ts';
 
 /** A day as it is written in a place, or as it came where no calendar has it. */
 function dayIn(locale: string, day: string): string {
@@ -70,7 +71,7 @@ export function sheetOf(told: Pick<Scene, 'result' | 'catalogue' | 'answers'>, {
   const reader = readerFor(words, units, dealer.locale, dealer.currency);
   const voice = { words, reader, nameOf: namesIn(told.catalogue, reader) };
   const scene: Scene = { ...told, voice, own, notes: notesOf(voice, own, ruleBook(rules)), decisive: decisiveNeeds(told.result) };
-  const parts = [title, notCleared, demands, standing, toAsk, ruledOut, changes].flatMap((part) => part(scene));
+  const parts = [title, notCleared, demands, standing, toAsk, waysOut, ruledOut, changes].flatMap((part) => part(scene));
   // The notes come last of the reckoning, when every sum has been said.
   return [...parts, ...scene.notes.lines(), ...cautions(scene), ...closing(scene)];
 }

@@ -69,6 +69,19 @@ export interface QuestionWords {
   fields: Readonly<Record<string, { label: string; hint?: string; options?: Readonly<Record<string, string>>; hints?: Readonly<Record<string, string>> }>>;
 }
 
+/** Needs whose bound the buyer gave, and could move. */
+export type BoundId =
+  | 'land.gate' | 'storage.door-width' | 'storage.door-height' | 'storage.depth' | 'budget.limit' | 'budget.monthly'
+  | 'mow-lawn.hours' | 'dig.backhoe' | 'carry-implement.lift' | 'chip-brush.implement'
+  | `${'lift-bales' | 'lift-pallets' | 'handle-logs'}.${'weight' | 'height'}`;
+
+/** The bound that would do, the buyer's own, and how far they are apart. */
+interface MovedBound {
+  to: string;
+  from: string;
+  more: string;
+}
+
 /**
  * Everything a language says. A language is one file of this type: what is missing fails the type check.
  */
@@ -229,6 +242,25 @@ export interface Words {
     weightChange(criterion: string, from: string, to: string): string;
     overtakesByAHair: string;
     neverFirst: string;
+  };
+  waysOut: {
+    /** Said behind a wish that is missed by a little. */
+    near: string;
+    /** A bound moved, as it stands after "with". */
+    relaxed: Readonly<Record<BoundId, (bound: MovedBound) => string>>;
+    withRelaxed(relaxed: string, machines: string): string;
+    saves(amount: string): string;
+    heading: string;
+    explained: string;
+    more(count: number): string;
+    /** What is given up, as one of a list. */
+    give: { relaxed(relaxed: string): string; need(need: string): string; task(task: string): string };
+    way(given: string, machines: string, price: string): string;
+    hire: Readonly<Record<'rare' | 'unsaid', (task: string) => string>>;
+    conflictsHeading: string;
+    alone(need: string): string;
+    together(needs: string): string;
+    moreConflicts: string;
   };
   sources: {
     published(title: string, where: string): string;
