@@ -7,7 +7,8 @@ import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayRobustness, sayWeights } from '../reasons/say-robustness.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
-import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WorkingEntry } from '../reasons/schema.ts';
+import { changesTold, sayChange, sayConflict, sayWay } from '../reasons/say-ways-out.ts';
+import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WayOutEntry, WorkingEntry } from '../reasons/schema.ts';
 import { showAmount } from '../units/show.ts';
 import { sayAnswer } from './say-answer.ts';
 
@@ -258,16 +259,40 @@ function notClearedTemplate({ shortlist, voice }: ResultView) {
 }
 
 function changesTemplate({ shortlist, voice }: ResultView) {
-  const { words, nameOf } = voice;
-  if (shortlist.changes.length === 0) return nothing;
+  // Where nothing fits the ways out say it all.
+  if (shortlist.waysOut.length > 0 || shortlist.changes.length === 0) return nothing;
   return html`
     <section class="close">
-      <h3>${words.result.changesHeading}</h3>
-      <ul class="plain">${shortlist.changes.map(({ need, task, stands, asks }) => {
-        const machines = words.list([...stands.map((id) => nameOf(id)), ...asks.map((id) => `${nameOf(id)} (${words.result.unitVerdict.ask})`)]);
-        return html`<li>${need ? words.result.withoutNeed(words.needs[need] ?? need, machines) : words.result.withoutTask(words.tasks[task!], machines)}</li>`;
-      })}</ul>
+      <h3>${voice.words.result.changesHeading}</h3>
+      <ul class="plain">${changesTold(shortlist).map((change) => html`<li>${sayChange(change, voice)}</li>`)}</ul>
     </section>
+  `;
+}
+
+const wayTemplate = (entry: WayOutEntry, { shortlist, voice }: ResultView) => {
+  const { way, hire } = sayWay(entry, shortlist, voice);
+  return html`<li><span>${way}</span>${hire.map((each) => html`<br /><span class="lesser">${each}</span>`)}</li>`;
+};
+
+/** Where nothing fits: what stands in the way, and every way out of it, the least first. */
+function waysOutTemplate(view: ResultView) {
+  const { shortlist: { conflicts: { sets, complete }, waysOut }, voice } = view;
+  const { waysOut: words } = voice.words;
+  const rest = waysOut.slice(firstShown);
+  return html`
+    ${sets.length > 0 ? html`
+      <section class="close" part="conflicts">
+        <h3>${words.conflictsHeading}</h3>
+        <ul class="plain">${sets.map((set) => html`<li>${sayConflict(set, voice)}</li>`)}</ul>
+        ${complete ? nothing : html`<p class="lesser">${words.moreConflicts}</p>`}
+      </section>` : nothing}
+    ${waysOut.length > 0 ? html`
+      <section class="close" part="ways-out">
+        <h3>${words.heading}</h3>
+        <p>${words.explained}</p>
+        <ol class="plain">${waysOut.slice(0, firstShown).map((entry) => wayTemplate(entry, view))}</ol>
+        ${rest.length > 0 ? html`<details><summary>${words.more(rest.length)}</summary><ol class="plain" start=${firstShown + 1}>${rest.map((entry) => wayTemplate(entry, view))}</ol></details>` : nothing}
+      </section>` : nothing}
   `;
 }
 
@@ -355,6 +380,7 @@ export function resultTemplate(view: ResultView) {
           <div class="close"><h3>${result.askHeading}</h3><p>${result.askExplained}</p></div>
           ${repeat(askDealer, ({ machine }) => machine, (entry) => machineTemplate(entry, false, view))}
         </section>` : nothing}
+      ${waysOutTemplate(view)}
       ${changesTemplate(view)}
       ${ruledOutTemplate(view)}
       ${contactTemplate(view)}
