@@ -8,6 +8,8 @@ export interface Addition {
   /** In the dealer's currency; absent where it must be asked. */
   price?: number;
   labourHours?: number;
+  /** It is fitted later, and nobody said how long that takes: the labour must be asked. */
+  labourAsked?: true;
   mass?: Quantity<'mass'>;
   /** Ids of the needs it is for. */
   for: readonly string[];

@@ -9,14 +9,19 @@ interface Part {
   id?: string;
   price?: { value: number } | undefined;
   labourHours?: number | undefined;
+  availability?: string | undefined;
   mass?: Addition['mass'] | undefined;
 }
+
+/** Had in these ways, a part is fitted in the shop. */
+const later = ['field-kit', 'aftermarket'];
 
 const bought = (what: Addition['what'], part: Part, needs: readonly string[]): Addition => ({
   what,
   ...(part.id !== undefined && { id: part.id }),
   ...(part.price && { price: part.price.value }),
   ...(part.labourHours !== undefined && { labourHours: part.labourHours }),
+  ...(part.labourHours === undefined && later.includes(part.availability ?? '') && { labourAsked: true as const }),
   ...(part.mass !== undefined && { mass: part.mass }),
   for: needs,
 });

@@ -1,5 +1,6 @@
+import { millionths } from '../units/whole-parts.ts';
 import type { ValueTable } from './robustness.ts';
-import { millionths, toWholeMillionths } from './weightings.ts';
+import { toWholeMillionths } from './weightings.ts';
 
 type Vector = readonly number[];
 /** normal · weights ≥ bound */
@@ -8,10 +9,10 @@ interface Bound {
   bound: number;
 }
 
-/** The lead that counts as coming first: wide enough to be left once weights and values are rounded to millionths. */
-export const lead = 20 / millionths;
+/** The lead that counts as coming first, a hundredth of a point of 100: some of it is left once all is rounded to millionths. */
+export const lead = 100 / millionths;
 /** Slack below nought by less than this is rounding. */
-const tolerance = 1e-11;
+const tolerance = 1 / (millionths * millionths);
 
 const dot = (a: Vector, b: Vector) => a.reduce((sum, each, index) => sum + each * b[index]!, 0);
 const plus = (a: Vector, b: Vector, times: number) => a.map((each, index) => each + times * b[index]!);
@@ -46,7 +47,7 @@ export function nearestWithin(from: Vector, bounds: readonly Bound[]): Vector | 
   let active: { index: number; pull: number }[] = [];
   const slackOf = (index: number) => dot(bounds[index]!.normal, point) - bounds[index]!.bound;
   // Each round settles a bound; many more rounds than bounds would be rounding going in circles.
-  for (let round = 0; round < 50 * bounds.length; round++) {
+  for (let round = 0; round < 100 * bounds.length; round++) {
     const slacks = bounds.map((_, index) => slackOf(index));
     const worst = slacks.indexOf(Math.min(...slacks));
     if (slacks[worst]! >= -tolerance) return point;

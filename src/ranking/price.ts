@@ -37,7 +37,7 @@ export function billOf(additions: readonly Addition[], need: DemandOf<'price'> |
     ({ what }) => what !== 'implement' || !need?.includes || need.includes.includes('implements'),
   );
   const unpriced = counted.filter(
-    ({ price, labourHours }) => price === undefined || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
+    ({ price, labourHours, labourAsked }) => price === undefined || labourAsked || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
   );
   const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined && dealer.delivery
     ? (dealer.delivery.perDistance.value * need.delivery) / dealer.delivery.per

@@ -1,4 +1,5 @@
-import { columns, millionths, weightingCount, weightingsOf } from './weightings.ts';
+import { millionths, sharedParts } from '../units/whole-parts.ts';
+import { columns, weightingCount, weightingsOf } from './weightings.ts';
 
 /** What is worth how much: a row a machine, a column a criterion in the buyer's order, 0 to 1, unknown as 0. */
 export type ValueTable = readonly (readonly number[])[];
@@ -9,11 +10,10 @@ export interface Shares {
   topThree: number;
 }
 
-/** One place is cut into so many parts, so that up to sixteen that tie for it share it in whole numbers. */
-const partsOfAPlace = 720_720;
+type Six = readonly [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
 
 const inColumns = (values: ValueTable) => Array.from({ length: columns }, (_, column) =>
-  Float64Array.from(values, (row) => Math.round((row[column] ?? 0) * millionths)));
+  Float64Array.from(values, (row) => Math.round((row[column] ?? 0) * millionths))) as unknown as Six;
 
 /**
  * Acceptability of each machine over every weighting that agrees with the buyer's order. Machines equal in a
@@ -24,14 +24,14 @@ const inColumns = (values: ValueTable) => Array.from({ length: columns }, (_, co
  */
 export function sharesOf(values: ValueTable, ranked: number): Shares[] {
   const machines = values.length;
-  const weightings = weightingsOf(ranked, (values[0]?.length ?? ranked) - ranked);
-  const [a, b, c, d, e, f] = inColumns(values) as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+  const weights = weightingsOf(ranked, (values[0]?.length ?? ranked) - ranked) as unknown as Six;
+  const [a, b, c, d, e, f] = inColumns(values);
   const scores = new Float64Array(machines);
   const leaders = new Int32Array(machines);
   const first = new Float64Array(machines);
   const topThree = new Float64Array(machines);
-  for (let row = 0; row < weightings.length; row += columns) {
-    const [wa, wb, wc, wd, we, wf] = [weightings[row]!, weightings[row + 1]!, weightings[row + 2]!, weightings[row + 3]!, weightings[row + 4]!, weightings[row + 5]!];
+  for (let point = 0; point < weightingCount; point++) {
+    const wa = weights[0][point]!, wb = weights[1][point]!, wc = weights[2][point]!, wd = weights[3][point]!, we = weights[4][point]!, wf = weights[5][point]!;
     let best = -1, second = -1, third = -1;
     for (let machine = 0; machine < machines; machine++) {
       const score = wa * a[machine]! + wb * b[machine]! + wc * c[machine]! + wd * d[machine]! + we * e[machine]! + wf * f[machine]!;
@@ -56,13 +56,14 @@ export function sharesOf(values: ValueTable, ranked: number): Shares[] {
       if (score === best) atBest += 1;
       if (score === third) atThird += 1;
     }
-    const placesAtThird = 3 - (found - atThird);
+    // As many of the three places as are taken by scores equal to the third.
+    const placesAtThird = 1 + (second === third ? 1 : 0) + (best === third ? 1 : 0);
     for (let index = 0; index < found; index++) {
       const machine = leaders[index]!;
-      if (scores[machine] === best) first[machine]! += partsOfAPlace / atBest;
-      topThree[machine]! += scores[machine]! > third ? partsOfAPlace : (placesAtThird * partsOfAPlace) / atThird;
+      if (scores[machine] === best) first[machine]! += sharedParts / atBest;
+      topThree[machine]! += scores[machine]! > third ? sharedParts : (placesAtThird * sharedParts) / atThird;
     }
   }
-  const whole = weightingCount * partsOfAPlace;
+  const whole = weightingCount * sharedParts;
   return values.map((_, machine) => ({ first: first[machine]! / whole, topThree: topThree[machine]! / whole }));
 }

@@ -3,8 +3,8 @@ import type { Criterion } from '../answers/schema.ts';
 import { overtakingWeights } from '../ranking/overtaking.ts';
 import type { Ranking } from '../ranking/rank.ts';
 import { sharesOf } from '../ranking/robustness.ts';
-import { millionths } from '../ranking/weightings.ts';
 import { ranksOf } from '../ranking/weights.ts';
+import { millionths } from '../units/whole-parts.ts';
 import type { Entry } from './schema.ts';
 
 type RobustnessEntry = Pick<Entry, 'firstShare' | 'topThreeShare' | 'tiedWith' | 'overtakes'>;

@@ -50,6 +50,7 @@ const addition = z.strictObject({
   id: optional(z.string()),
   price: optional(z.number()),
   labourHours: optional(z.number()),
+  labourAsked: optional(z.literal(true)),
   mass: optional(z.number()),
   for: z.array(z.string()),
 });

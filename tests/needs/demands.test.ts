@@ -32,6 +32,8 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['cut-rough.cutter', of({ task: 'cut-rough', growth: 'brush' }), { ...weighs, capability: 'rotary-cutter', growth: 'brush', task: 'cut-rough', from: ['tasks.cut-rough.growth'], rule: 'cut.power.brush' }],
   ['cut-rough.hours', of({ task: 'cut-rough', must: true }, { land: { rough: to(3, 'acre') } }),
     { ...weighs, capability: 'rotary-cutter.hours', area: si('3 acre'), task: 'cut-rough', from: ['land.rough'], rule: 'cut.speed' }],
+  ['mow-lawn.hours', of({ task: 'mow-lawn', hours: to(2, 'h') }), undefined],
+  ['cut-rough.hours', of({ task: 'cut-rough' }), undefined],
   ['dig.backhoe', of({ task: 'dig' }), { ...weighs, capability: 'backhoe', task: 'dig', from: ['tasks.dig.depth'] }],
   ['dig.backhoe', of({ task: 'dig', depth: to(6, 'ft') }), { ...weighs, capability: 'backhoe', atLeast: si('6 ft'), task: 'dig', from: ['tasks.dig.depth'] }],
   ['dig.axles', of({ task: 'dig' }), { ...wished, capability: 'implement.axles', task: 'dig', from: ['tasks'], rule: 'hitch.front-share' }],
@@ -109,6 +111,7 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['tow-wagon.tow-pull', of({ task: 'tow-wagon' }, { land: { slope: 'flat' } }), undefined],
   ['make-hay.towed-mass', of({ task: 'make-hay', must: true }),
     { ...gate, capability: 'tow.mass', towed: si('3000 lb'), braked: false, task: 'make-hay', from: ['tasks'], rule: 'tow.ratio.unbraked' }],
+  ['make-hay.baler', of({ task: 'make-hay' }), { ...weighs, capability: 'pto.power', power: 'hay.baler-power', task: 'make-hay', from: ['tasks'], rule: 'hay.baler-power' }],
   ['make-hay.tow-pull', of({ task: 'make-hay' }, { land: { slope: { value: 10, unit: 'percent' }, ground: 'wet' } }),
     { ...wished, capability: 'tow.pull', towed: si('3000 lb'), grade: 0.1, ground: 'wet', task: 'make-hay', from: ['tasks', 'land.slope', 'land.ground'], rule: 'tow.rolling' }],
 
@@ -116,8 +119,9 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['slope.driven-wheels', of({ task: 'mow-lawn' }, { land: { slope: 'rolling' } }), undefined],
   ['slope.tip-angle', { land: { slope: 'rolling' } }, { ...gate, capability: 'slope.tip-angle', slope: si('10 deg'), carried: 0.5, lifts: [], from: ['land.slope'], rule: 'slope.margin' }],
   ['slope.tip-angle', { land: { slope: 'steep' } }, undefined],
+  ['slope.tip-angle', { land: { slope: 'flat' } }, undefined],
   ['slope.tip-angle', {}, undefined],
-  ['slope.tip-angle', { land: { slope: 'rolling' }, tasks: [{ task: 'move-loose' }, { task: 'handle-logs', weight: to(900, 'lb') }, { task: 'lift-bales' }] },
+  ['slope.tip-angle', { land: { slope: 'rolling' }, tasks: [{ task: 'move-loose' }, { task: 'handle-logs', weight: to(900, 'lb') }, { task: 'lift-bales' }, { task: 'lift-pallets' }] },
     { ...gate, capability: 'slope.tip-angle', slope: si('10 deg'), carried: 0.5, from: ['land.slope'], rule: 'slope.margin',
       lifts: [{ task: 'handle-logs', holder: 'grapple', load: si('900 lb'), loadAhead: si('24 in') }, { task: 'move-loose', holder: 'bucket', loadAhead: si('15 in') }] }],
 
@@ -131,6 +135,11 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['storage.door-width', { storage: { doorWidth: to(8, 'ft') } }, { ...weighs, must: true, capability: 'width', passage: 'door', atMost: si('8 ft'), from: ['storage.doorWidth'], rule: 'place.side-clearance' }],
   ['storage.door-height', { storage: { doorHeight: to(7, 'ft') } }, { ...weighs, must: true, capability: 'height.stored', atMost: si('7 ft'), from: ['storage.doorHeight'], rule: 'place.height-clearance' }],
   ['storage.depth', { storage: { depth: to(20, 'ft') } }, { ...weighs, must: true, capability: 'length', atMost: si('20 ft'), from: ['storage.depth'], rule: 'place.depth-clearance' }],
+
+  ...(['land.gate', 'storage.door-width', 'storage.door-height', 'storage.depth'] as const).flatMap((id): [string, Said, undefined][] => [
+    [id, { land: {}, storage: { kind: 'garage' } }, undefined],
+    [id, { storage: { kind: 'outdoors', doorWidth: to(8, 'ft'), doorHeight: to(7, 'ft'), depth: to(20, 'ft') } }, undefined],
+  ]),
 
   ['haul.payload', { haul: { how: 'own-trailer', trailer: { gross: to(3, 't'), empty: to(800, 'kg') } } },
     { ...gate, capability: 'trailer.payload', atMost: 2200, from: ['haul.trailer.gross', 'haul.trailer.empty'], rule: 'haul.reserve' }],
@@ -149,6 +158,8 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
     { ...gate, capability: 'trailer.deck-width', atMost: 2, from: ['haul.trailer.deckWidth'], rule: 'haul.deck-side' }],
   ['haul.deck-length', { haul: { how: 'own-trailer', trailer: { deckLength: to(5, 'm') } } },
     { ...gate, capability: 'trailer.deck-length', atMost: 5, from: ['haul.trailer.deckLength'] }],
+  ['haul.deck-width', { haul: { how: 'own-trailer', trailer: { deckLength: to(5, 'm') } } }, undefined],
+  ['haul.deck-length', { haul: { how: 'own-trailer', trailer: { deckWidth: to(2, 'm') } } }, undefined],
   ['haul.deck-width', { haul: { trailer: { deckWidth: to(2, 'm') } } }, undefined],
 
   ['budget.limit', { budget: { limit: { value: 20_000, currency: 'USD' } } },
@@ -197,10 +208,12 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['operator.vibration', of({ task: 'mow-lawn', hours: to(5, 'h') }), { ...weighs, capability: 'vibration', day: 18_000, from: ['tasks.mow-lawn.hours'], rule: 'vibration.action' }],
   ['operator.vibration', { comfort: { smoothSeat: true } }, { ...weighs, capability: 'vibration', day: 10_800, from: ['comfort.smoothSeat'], rule: 'vibration.action' }],
   ['operator.vibration', { comfort: { cab: 'heat' } }, undefined],
+  ['drivers.legs', { drivers: { limits: 'legs' } }, { ...weighs, capability: 'transmission', kinds: ['hydrostatic', 'power-reverser'], from: ['drivers.limits'] }],
   ['drivers.legs', { drivers: { limits: 'both' } }, { ...weighs, capability: 'transmission', kinds: ['hydrostatic', 'power-reverser'], from: ['drivers.limits'] }],
   ['drivers.legs', { drivers: { limits: 'reach' } }, undefined],
   ['drivers.legs', { drivers: { limits: 'none' } }, undefined],
 ])('%s of %j', (id, said, expected) => {
+  expect(needs(said).filter((each) => typeof each.id !== 'string')).toEqual([]);
   const found = need(id, said);
   if (!expected) return expect(found).toBeUndefined();
   const { working: _working, id: _id, ...asked } = found!;
@@ -355,6 +368,8 @@ test.each<[string, Said, object[]]>([
   ['nothing of what hangs overhead', { ...under, tasks: [{ task: 'dig' }] }, [{ id: 'overhead.unsaid', tasks: ['dig'], from: ['land.overhead'] }]],
   ['nothing of who drives', { land: { slope: 'flat', overhead: 'open' }, tasks: [{ task: 'dig' }] }, [{ id: 'drivers.unsaid', tasks: ['dig'], from: ['drivers.least', 'drivers.under18'] }]],
   ['not how old he is', { ...ground('flat'), drivers: { least: 'new' } }, [{ id: 'drivers.unsaid', tasks: [], from: ['drivers.least', 'drivers.under18'] }]],
+  ['no weight of a wagon', { ...ground('flat'), tasks: [{ task: 'tow-wagon' }] }, [{ id: 'wagon.unsaid', tasks: ['tow-wagon'], from: ['tasks.tow-wagon.weight'] }]],
+  ['nothing of the land', { ...driver, tasks: [{ task: 'dig' }] }, [{ ...unsaid, id: 'slope.unsaid', tasks: ['dig'] }, { id: 'overhead.unsaid', tasks: ['dig'], from: ['land.overhead'] }]],
   ['not what he can', { ...ground('flat'), drivers: { under18: true } }, [{ id: 'drivers.unsaid', tasks: [], from: ['drivers.least', 'drivers.under18'] }]],
 ])('who says %s leaves this open, in full', (_what, said, open) => {
   expect(left(said)).toEqual(open);

@@ -264,7 +264,6 @@ test('a machine that stands by an estimate of its power says so, and the estimat
 const trailer = saying({ haul: { how: 'own-trailer', trailer: { gross: lb(5500), empty: lb(2000) } } });
 const garage = saying({ storage: { kind: 'garage', depth: inches(140) } });
 const firm = (limit: number): AnswersDocument => ({ ...mustDo({ task: 'mow-lawn', deck: 'belly' }), budget: { limit: { value: limit, currency: 'USD' }, firm: true } });
-const far = tillers({ mass: lb(2000), centreDistance: inches(60), ptoPower: hp(20) });
 
 test.each<[string, CatalogueDocument, Change<MachineDocument>, AnswersDocument, string]>([
   ['which loader is on it, on a trailer', lineUp(), () => ({ loaders: undefined }), trailer, 'mid-deluxe'],
@@ -273,11 +272,6 @@ test.each<[string, CatalogueDocument, Change<MachineDocument>, AnswersDocument, 
 ])('without %s a machine that is ruled out does not stand', (_what, catalogue, change, answers, machine) => {
   expect(out(catalogue, answers), 'control').toContain(machine);
   expect(standing(withMachine(catalogue, machine, change), answers)).not.toContain(machine);
-});
-
-test('without the centre of an implement a machine that is ruled out does not stand', () => {
-  expect(out(far, till), 'control').toContain('mid-deluxe');
-  expect(standing({ ...far, implements: far.implements!.map(({ centreDistance: _distance, ...each }) => each) }, till)).not.toContain('mid-deluxe');
 });
 
 test('what is too weak for a load is too weak for a heavier one, whatever ballast boxes there are', () => {

@@ -45,6 +45,7 @@ test('amounts become SI however deep they lie, and all else stays as it is', () 
     slope: { value: 20, unit: 'percent' },
     height: { value: { value: 1, unit: 'ft' }, source: 'measured' },
     no: false,
+    typed: { value: '5', unit: 'lb' },
   };
   expect(inSi(document)).toEqual({
     weight: expect.closeTo(453.59237, 9),
@@ -53,6 +54,7 @@ test('amounts become SI however deep they lie, and all else stays as it is', () 
     slope: { value: 20, unit: 'percent' },
     height: { value: expect.closeTo(0.3048, 9), source: 'measured' },
     no: false,
+    typed: { value: '5', unit: 'lb' },
   });
 });
 
