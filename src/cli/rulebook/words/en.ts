@@ -43,13 +43,18 @@ const places: Readonly<Record<Module, string>> = {
   'ranking/judges/slope': 'working on a slope',
   'ranking/judges/tool': 'driving an implement by the PTO',
   'ranking/judges/towing': 'towing',
+  'ranking/conflicts': 'which needs can’t be met together',
   'ranking/kept-value': 'what a tractor is worth later',
+  'ranking/conflicts': 'needs that conflict', 'ranking/judges/gross-mass': 'the whole weight at work', 'ranking/relax': 'the least change that helps', 'ranking/ways-out': 'ways out', 'reasons/reasons-of': 'choosing the reasons',
   'ranking/rank': 'ranking the lot', 'ranking/owning': 'what owning costs',
   'ranking/price': 'what a package costs, and its instalments',
+  'ranking/relax': 'how far a bound must give for a machine to come back',
   'ranking/values': 'what earns how much in the ranking',
+  'ranking/ways-out': 'the ways out where nothing fits',
   'ranking/weights': 'how much each criterion counts',
   'ranking/yearly-hours': 'the hours a tractor runs in a year',
   'reasons/cautions': 'the cautions that go with a result',
+  'reasons/reasons-of': 'reasons for and against a machine',
   'reasons/trade-offs': 'telling what one machine gives up for another',
 };
 
