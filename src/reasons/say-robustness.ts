@@ -13,7 +13,10 @@ function oftenOf(share: number): Often {
   return ofTen === 0 ? 'hardly-any' : ofTen === 10 ? 'nearly-every' : ofTen;
 }
 
-/** What would put the second first: each weight that changes, the greatest change first, in as few digits as show it. */
+/** More changes at once nobody keeps in mind; the document holds them all. */
+const changesTold = 3;
+
+/** What would put the second first: the weights that change most, the greatest change first, in as few digits as show it. */
 function sayOvertaking({ contributions, overtakes }: Entry, { words, reader }: Voice): string {
   if (!overtakes) return words.robustness.neverFirst;
   const changes = criteria.flatMap((criterion) => {
@@ -24,7 +27,9 @@ function sayOvertaking({ contributions, overtakes }: Entry, { words, reader }: V
     const { format } = new Intl.NumberFormat(reader.locale, { maximumFractionDigits });
     const shown = changes.map(({ criterion, from, to }) => ({ criterion, from: format(100 * from), to: format(100 * to) })).filter(({ from, to }) => from !== to);
     // A weight is only ever gained where another is lost.
-    if (shown.length > 1) return words.robustness.overtakes(words.list(shown.map(({ criterion, from, to }) => words.robustness.weightChange(words.criteria[criterion], from, to))));
+    if (shown.length < 2) continue;
+    const told = shown.slice(0, changesTold).map(({ criterion, from, to }) => words.robustness.weightChange(words.criteria[criterion], from, to));
+    return words.robustness.overtakes(words.list(told), shown.length > changesTold);
   }
   return words.robustness.overtakesByAHair;
 }

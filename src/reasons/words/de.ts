@@ -944,7 +944,7 @@ export const de: Words = {
     first: (often) => `Auf Platz eins ${inWays(often)}.`,
     topThree: (often) => `Unter den ersten drei ${inWays(often)}.`,
     tiedWith: (machines) => `Gleichauf mit ${machines}: dieselbe Punktzahl.`,
-    overtakes: (changes) => `Die kleinste Änderung der Gewichte, die zu Ihren Angaben passt und ihn auf Platz eins bringt: ${changes}.`,
+    overtakes: (changes, lesser) => `Die kleinste Änderung der Gewichte, die zu Ihren Angaben passt und ihn auf Platz eins bringt: ${changes}${lesser ? '; der Rest um weniger' : ''}.`,
     weightChange: (criterion, from, to) => `„${criterion}“ von ${from} auf ${to}`,
     overtakesByAHair: 'Schon um ein Haar andere Gewichte brächten ihn auf Platz eins.',
     neverFirst: 'Keine Gewichte, die zu Ihren Angaben passen, bringen ihn allein auf Platz eins.',

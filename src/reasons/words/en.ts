@@ -839,7 +839,7 @@ export const en: Words = {
     first: (often) => `Comes first ${inWays(often)} to weigh what you told us.`,
     topThree: (often) => `Is among the first three ${inWays(often)} to weigh what you told us.`,
     tiedWith: (machines) => `Tied with ${machines}: the same score.`,
-    overtakes: (changes) => `The smallest change of weights that fits what you told us and puts it first: ${changes}.`,
+    overtakes: (changes, lesser) => `The smallest change of weights that fits what you told us and puts it first: ${changes}${lesser ? '; the rest by less' : ''}.`,
     weightChange: (criterion, from, to) => `“${criterion}” from ${from} to ${to}`,
     overtakesByAHair: 'Weights that differ by a hair would put it first.',
     neverFirst: 'No weights that fit what you told us put it first alone.',

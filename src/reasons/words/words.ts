@@ -237,8 +237,8 @@ export interface Words {
     first(often: Often): string;
     topThree(often: Often): string;
     tiedWith(machines: string): string;
-    /** The nearest weights that put the second first; a list of changes, of 100 each. */
-    overtakes(changes: string): string;
+    /** The nearest weights that put the second first: the greatest changes, of 100 each, and if there are lesser ones. */
+    overtakes(changes: string, lesser: boolean): string;
     weightChange(criterion: string, from: string, to: string): string;
     overtakesByAHair: string;
     neverFirst: string;
