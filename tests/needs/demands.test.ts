@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { answersOf } from '../../src/answers/answers.ts';
-import type { AnswersDocument, TaskDocument } from '../../src/answers/schema.ts';
+import { taskIds, type AnswersDocument, type TaskDocument } from '../../src/answers/schema.ts';
 import { needsOf, notCleared } from '../../src/needs/all.ts';
 import type { Need } from '../../src/needs/need.ts';
 import { ruleBook } from '../../src/trade/book.ts';
@@ -104,6 +104,10 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
     { ...wished, capability: 'tow.mass', towed: 2000, braked: false, task: 'tow-wagon', from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes'], rule: 'tow.ratio.unbraked' }],
   ['tow-wagon.towed-mass', of({ task: 'tow-wagon', weight: to(2, 't'), brakes: 'inertia' }),
     { ...wished, capability: 'tow.mass', towed: 2000, braked: true, task: 'tow-wagon', from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes'], rule: 'tow.ratio.braked' }],
+  ...(['hydraulic', 'air'] as const).map((brakes): [string, Said, Record<string, unknown>] => [
+    'tow-wagon.towed-mass', of({ task: 'tow-wagon', weight: to(2, 't'), brakes }),
+    { ...wished, capability: 'tow.mass', towed: 2000, braked: false, task: 'tow-wagon', from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes'], rule: 'tow.ratio.unbraked' },
+  ]),
   ['tow-wagon.tow-pull', of({ task: 'tow-wagon', must: true, weight: to(2, 't') }, { land: { slope: { value: 10, unit: 'percent' } } }),
     { ...gate, capability: 'tow.pull', towed: 2000, grade: 0.1, ground: 'firm', task: 'tow-wagon', from: ['tasks.tow-wagon.weight', 'tasks.tow-wagon.brakes', 'land.slope', 'land.ground'], rule: 'tow.rolling' }],
   ['tow-wagon.tow-pull', of({ task: 'tow-wagon', weight: to(2, 't') }), undefined],
@@ -124,6 +128,16 @@ test.each<[string, Said, Record<string, unknown> | undefined]>([
   ['slope.tip-angle', { land: { slope: 'rolling' }, tasks: [{ task: 'move-loose' }, { task: 'handle-logs', weight: to(900, 'lb') }, { task: 'lift-bales' }, { task: 'lift-pallets' }] },
     { ...gate, capability: 'slope.tip-angle', slope: si('10 deg'), carried: 0.5, from: ['land.slope'], rule: 'slope.margin',
       lifts: [{ task: 'handle-logs', holder: 'grapple', load: si('900 lb'), loadAhead: si('24 in') }, { task: 'move-loose', holder: 'bucket', loadAhead: si('15 in') }] }],
+
+  ...taskIds.map((task): [string, Said, Record<string, unknown> | undefined] => [
+    'work.gross-mass', { tasks: [{ task: 'tow-wagon' }, { task } as TaskDocument] },
+    task === 'tow-wagon' ? undefined : {
+      ...gate, capability: 'gross-mass', from: ['tasks'], lifts: task === 'move-loose' ? [{ task, holder: 'bucket', loadAhead: si('15 in') }] : [],
+    },
+  ]),
+  ['work.gross-mass', {}, undefined],
+  ['work.gross-mass', { tasks: [{ task: 'carry-implement', weight: to(500, 'kg') }, { task: 'lift-pallets', weight: to(800, 'lb') }] },
+    { ...gate, capability: 'gross-mass', from: ['tasks'], carried: 500, lifts: [{ task: 'lift-pallets', holder: 'pallet-forks', load: si('800 lb'), loadAhead: si('28 in') }] }],
 
   ['land.tyres', of({ task: 'mow-lawn' }), { ...weighs, capability: 'tyres', lawn: true, from: ['tasks'] }],
   ['land.tyres', { land: { ground: 'soft' } }, { ...weighs, capability: 'tyres', ground: 'soft', lawn: false, from: ['land.ground'] }],
