@@ -69,7 +69,7 @@ function failingOf(candidate: Candidate, { musts, wishes, world }: Asked) {
 }
 
 /** Sets visited for one candidate, at the most: every part of the needs whose conflicts are found in full. */
-const mostVisits = (world: World) => 2 ** world.book.value('relax.conflicts');
+const mostVisits = (world: World) => 1 << world.book.value('relax.conflicts');
 
 /**
  * The largest sets of needs that one of the candidates meets, each and no other: by Reiter's tree of what to

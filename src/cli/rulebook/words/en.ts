@@ -44,13 +44,17 @@ const places: Readonly<Record<Module, string>> = {
   'ranking/judges/tool': 'driving an implement by the PTO',
   'ranking/judges/towing': 'towing',
   'ranking/judges/gross-mass': 'the whole weight at work',
+  'ranking/conflicts': 'which needs can’t be met together',
   'ranking/kept-value': 'what a tractor is worth later',
   'ranking/rank': 'ranking the lot', 'ranking/owning': 'what owning costs',
   'ranking/price': 'what a package costs, and its instalments',
+  'ranking/relax': 'how far a bound must give for a machine to come back',
   'ranking/values': 'what earns how much in the ranking',
+  'ranking/ways-out': 'the ways out where nothing fits',
   'ranking/weights': 'how much each criterion counts',
   'ranking/yearly-hours': 'the hours a tractor runs in a year',
   'reasons/cautions': 'the cautions that go with a result',
+  'reasons/reasons-of': 'reasons for and against a machine',
   'reasons/trade-offs': 'telling what one machine gives up for another',
 };
 
