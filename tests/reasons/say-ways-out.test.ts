@@ -30,7 +30,7 @@ test('no change, way out or conflict is told with a hole in it, in either system
     const sentences = sentencesOf(shortlist(catalogue, answers), voiceFor(catalogue, units, words));
     expect(sentences.filter((sentence) => hole.test(sentence))).toEqual([]);
     said += sentences.length;
-  }), runs(40));
+  }), { ...runs(40), interruptAfterTimeLimit: aMinute / 2 });
   expect(said).toBeGreaterThan(10);
 }, aMinute);
 
