@@ -1,4 +1,5 @@
 import type { Criterion } from '../answers/schema.ts';
+import { between } from '../ranking/values.ts';
 import { showAmount } from '../units/show.ts';
 import { whyNot } from './contrast.ts';
 import { sayReason, type Voice } from './say.ts';
@@ -13,9 +14,13 @@ const hundredths = (points: number, { reader }: Voice) => new Intl.NumberFormat(
   reader.locale, points < 0.001 ? { maximumSignificantDigits: 1 } : { maximumFractionDigits: 1 },
 ).format(100 * points);
 
-/** Two figures of one criterion can be told side by side where they measure the same: fit is now a mass, now a width. */
-const comparable = ([a, b]: Gap['of']) =>
-  a.value === undefined || b.value === undefined || (a.unit === b.unit && a.anchors?.join() === b.anchors?.join());
+/** Whether a figure is all that a value was read from: fit is the mean of several, and its figure that of the weakest. */
+const isWhole = ({ value, figure, anchors }: CriterionState) =>
+  value === undefined || (figure !== undefined && anchors !== undefined && Math.abs(between(figure, ...anchors) - value) < 1e-5);
+
+/** Whether the figures of two tell why one is worth more: they measure the same, and nothing else counts. */
+export const figuresTell = ({ of: [a, b] }: Gap) =>
+  isWhole(a) && isWhole(b) && (a.value === undefined || b.value === undefined || (a.unit === b.unit && a.anchors?.join() === b.anchors?.join()));
 
 function sayFigure(criterion: Criterion, { value, figure, unit, anchors }: CriterionState, { words: { contrast }, reader }: Voice): string | undefined {
   if (value === undefined) return contrast.notKnown;
@@ -31,7 +36,7 @@ export function sayGap(gap: Gap, of: string, { sides }: Contrast, voice: Voice):
   const [own, other] = (sides[0].id === of ? gap.of : [...gap.of].reverse()).map((state) => sayFigure(gap.criterion, state, voice));
   const topic = capital(contrast.topics[gap.criterion], language);
   const points = contrast.points(hundredths(gap.points, voice), gap.favours === of);
-  return own && other && own !== other && comparable(gap.of) ? contrast.gap(topic, own, other, points) : contrast.gapOfPoints(topic, points);
+  return own && other && own !== other && figuresTell(gap) ? contrast.gap(topic, own, other, points) : contrast.gapOfPoints(topic, points);
 }
 
 /** How one side does by a need; what is said of it is said of that machine. */

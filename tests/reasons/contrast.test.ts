@@ -7,7 +7,7 @@ import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { rank, type Ranking } from '../../src/ranking/rank.ts';
 import { comparableIds, compare } from '../../src/reasons/compare.ts';
 import { contrast, sideOf, whyNot } from '../../src/reasons/contrast.ts';
-import { sayGap, sayNeedState, sayTradeOff, sayWhyBelow } from '../../src/reasons/say-contrast.ts';
+import { figuresTell, sayGap, sayNeedState, sayTradeOff, sayWhyBelow } from '../../src/reasons/say-contrast.ts';
 import { namesIn, readerFor } from '../../src/reasons/say.ts';
 import type { Contrast } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
@@ -60,6 +60,22 @@ test('the differences of points, the largest first, add up to the difference of 
     expect(apart, at).toBeCloseTo(sides[0].score - sides[1].score, 4);
     criteria.slice(1).forEach(({ points }, index) => expect(points).toBeLessThanOrEqual(criteria[index]!.points));
   }
+});
+
+test('where figures are told beside the points, the better figure is the one that earns them', () => {
+  let [told, silent] = [0, 0];
+  for (const { a, b, ranking, at } of pairs) {
+    for (const gap of contrast(a, b, ranking).criteria) {
+      const [one, other] = gap.of;
+      if (!figuresTell(gap)) silent += 1;
+      if (!figuresTell(gap) || one.figure === undefined || other.figure === undefined) continue;
+      const [best, worst] = one.anchors!;
+      expect(Math.sign((one.figure - other.figure) * (best - worst)), `${at} ${gap.criterion}`).toBe(gap.favours === a.id ? 1 : -1);
+      told += 1;
+    }
+  }
+  expect(told).toBeGreaterThan(300);
+  expect(silent).toBeGreaterThan(0);
 });
 
 test('a gate favours the one that meets it, and where the gates decide one favours the upper', () => {
