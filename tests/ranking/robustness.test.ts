@@ -221,3 +221,39 @@ test('bounds that contradict each other are found out', () => {
   expect(nearestWithin([0.5, 0.5], [{ normal: [1, 0], bound: 0.8 }, { normal: [0, 1], bound: 0.3 }])).toBeUndefined();
   expect(nearestWithin([0.5, 0.5], [{ normal: [1, 0], bound: 0.8 }, { normal: [0, 1], bound: 0.1 }])!.map((each) => Math.round(each * 1e9) / 1e9)).toEqual([0.8, 0.2]);
 });
+
+/** The same by another way: Dykstra's projections onto one bound after the other, until they settle. */
+function projected(from: readonly number[], bounds: readonly { normal: readonly number[]; bound: number }[]): number[] {
+  const level = bounds.map(({ normal }) => normal.map((each) => each - total(normal) / normal.length));
+  const corrections = bounds.map(() => from.map(() => 0));
+  let point = [...from];
+  for (let round = 0; round < 4000; round++) {
+    for (const [index, { normal, bound }] of bounds.entries()) {
+      const before = point.map((each, axis) => each + corrections[index]![axis]!);
+      const short = Math.max(0, bound - scoreOf(normal, before)) / scoreOf(level[index]!, level[index]!);
+      point = before.map((each, axis) => each + short * level[index]![axis]!);
+      corrections[index] = before.map((each, axis) => each - point[axis]!);
+    }
+  }
+  return point;
+}
+
+test('the nearest point is the one that projecting again and again comes to', () => {
+  const side = fc.integer({ min: -8, max: 8 });
+  const anyBounds = fc.integer({ min: 3, max: 5 }).chain((size) => fc.record({
+    from: fc.array(side, { minLength: size, maxLength: size }),
+    within: fc.array(side, { minLength: size - 1, maxLength: size - 1 }),
+    normals: fc.array(fc.array(side, { minLength: size, maxLength: size }), { minLength: 2, maxLength: 8 }),
+  }));
+  fc.assert(fc.property(anyBounds, ({ from, within, normals }) => {
+    // Bounds that a point of the same sum keeps, so that there is one to be found.
+    const kept = [...within, total(from) - total(within)];
+    const bounds = normals.filter((normal) => new Set(normal).size > 1).map((normal) => ({ normal, bound: scoreOf(normal, kept) - 1 }));
+    const found = nearestWithin(from, bounds)!;
+    for (const { normal, bound } of bounds) expect(scoreOf(normal, found)).toBeGreaterThanOrEqual(bound - 1e-8);
+    expect(total(found)).toBeCloseTo(total(from), 8);
+    const other = projected(from, bounds);
+    const far = (point: readonly number[]) => Math.sqrt(total(point.map((each, axis) => (each - from[axis]!) ** 2)));
+    expect(far(found)).toBeLessThanOrEqual(far(other) + 1e-3);
+  }), runs(60));
+});
