@@ -103,8 +103,12 @@ function counted(each: Made, price: number | undefined, money: readonly MoneyNee
   const low = price === undefined ? undefined : withBill(price, each.bill);
   for (const need of money) {
     const outcome = moneyOutcome(need, low, each.bill, world);
-    if (outcome === 'failed') need.must ? failedGates++ : wishesFailed++;
-    else if (outcome === 'unknown' && need.must) { openMusts++; openGates++; }
+    if (outcome === 'failed' && need.must) failedGates++;
+    else if (outcome === 'failed') wishesFailed++;
+    else if (outcome === 'unknown' && need.must) {
+      openMusts++;
+      openGates++;
+    }
   }
   return {
     made: each, failedGates, openMusts, wishesFailed, low: low ?? Infinity, moneyHinders: failedGates + openMusts > before,

@@ -259,7 +259,7 @@ test('a machine that stands by an estimate of its power says so, and the estimat
   expect(standing(guessed(17.1), till)).not.toContain('subcompact-economy');
 });
 
-// From here on what the tool does not do yet, though it should: each test turns red when it does.
+// What is left unsaid never clears a machine that its figure rules out.
 
 const trailer = saying({ haul: { how: 'own-trailer', trailer: { gross: lb(5500), empty: lb(2000) } } });
 const garage = saying({ storage: { kind: 'garage', depth: inches(140) } });
