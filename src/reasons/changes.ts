@@ -4,12 +4,14 @@ import type { Need } from '../needs/need.ts';
 import { rank, type Ranking } from '../ranking/rank.ts';
 import type { Relaxed } from '../ranking/relax.ts';
 import { backOf, brings, hangsOnTasks, mayReturn, relaxations, type Back } from '../ranking/ways-out.ts';
+import { toMillionth } from '../units/compare.ts';
 import { becauseOf } from './because.ts';
 import type { RelaxedEntry, Shortlist } from './schema.ts';
 
 type Change = Shortlist['changes'][number];
 
-export const relaxedEntry = ({ is, value, to, unit }: Relaxed): RelaxedEntry => ({ is, from: value, to, unit });
+// What the buyer said comes to other last digits in other units: they are cut.
+export const relaxedEntry = ({ is, value, to, unit }: Relaxed): RelaxedEntry => ({ is, from: toMillionth(value), to, unit });
 
 /** What comes back, and what is saved where that costs less than the first that stands. */
 function backEntry({ stands, asks, low }: Back, { standing: [first] }: Ranking): Pick<Change, 'stands' | 'asks' | 'saves'> {
