@@ -14,3 +14,7 @@ export interface Addition {
   /** Ids of the needs it is for. */
   for: readonly string[];
 }
+
+/** The heaviest of one sort among what is bought, or nothing [kg]. */
+export const heaviest = (additions: readonly Addition[], what: Addition['what']) =>
+  additions.reduce((most, each) => (each.what === what ? Math.max(most, each.mass ?? 0) : most), 0);

@@ -52,3 +52,14 @@ export function hungFor(task: TaskId, { mower, tools }: Build): Tool | undefined
   const tool = tools?.[task];
   return tool && !isHolder(tool) ? tool : undefined;
 }
+
+/** What is chosen in one place, or in several. */
+export type Option = Partial<Build>;
+
+/** Two choices of one build, with what each leaves out or can't meet. */
+export const joined = <B extends Option>(build: B, option: Option): B => {
+  const leftOut = [...(build.leftOut ?? []), ...(option.leftOut ?? [])];
+  const unmet = { ...build.unmet, ...option.unmet };
+  const tools = { ...build.tools, ...option.tools };
+  return { ...build, ...option, ...(Object.keys(tools).length > 0 && { tools }), ...(leftOut.length > 0 && { leftOut }), ...(Object.keys(unmet).length > 0 && { unmet }) };
+};

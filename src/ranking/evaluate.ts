@@ -1,16 +1,17 @@
 import type { Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
+import { heaviest, type Addition } from './addition.ts';
 import { additionsOf } from './additions.ts';
-import type { Addition } from './addition.ts';
+import { askedOf, type Asked } from './asked.ts';
 import { keyOf, type Build } from './build.ts';
-import type { Unit } from '../catalogue/catalogue.ts';
 import type { Candidate, World } from './candidate.ts';
-import { isMoneyNeed, isPriceNeed, judge, type MoneyNeed } from './judge.ts';
-import { buildsOf, choicesOf, isOfTheWhole, type Choice, type Scope } from './options.ts';
-import { billOf, judgeMoney, moneyOutcome, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
-import { isFailedGate, isOpenGate, isOpenMust, type Judged } from './verdict.ts';
-
-export type Standing = 'stands' | 'ask' | 'ruled-out';
+import { judge, type Judgeable } from './judge.ts';
+import { memoriesOf } from './memories.ts';
+import { choicesOf, combinationsOf, type Choice, type Scope } from './options.ts';
+import { byPrice, type Standing } from './order.ts';
+import { billOf, judgeMoney, ownPrices, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
+import { remembered } from './remember.ts';
+import { isFailedGate, isFailedWish, isOpenGate, isOpenMust, type Judged, type Verdict } from './verdict.ts';
 
 /** A candidate in its best build: every need judged, what must be bought, what it costs. */
 export interface Evaluation {
@@ -27,15 +28,16 @@ const waitsForBallast = ({ capability }: Need) => weighedLast.includes(capabilit
 
 /** The heaviest ballast each end asks for. */
 function ballastIn(judged: readonly (Judged | undefined)[]) {
-  const heaviest = (what: Addition['what']) => Math.max(0, ...judged.flatMap((each) =>
-    (each?.verdict.additions ?? []).flatMap((addition) => (addition.what === what ? [addition.mass ?? 0] : []))));
-  return { rear: heaviest('rear-ballast'), front: heaviest('front-ballast') };
+  const additions = judged.flatMap((each) => each?.verdict.additions ?? []);
+  return { rear: heaviest(additions, 'rear-ballast'), front: heaviest(additions, 'front-ballast') };
 }
 
-/** A build judged on all but money, which alone tells units apart that are otherwise alike. */
-interface Made {
-  build: Build;
-  judged: readonly Judged[];
+/** A way to make a candidate serve, judged on all but money, which alone tells units apart that are otherwise alike. */
+export interface Way {
+  /** Without the unit: it may be that of any that is read alike. */
+  build: Omit<Build, 'unit'>;
+  /** On all that is judged before money, in its order. */
+  verdicts: readonly Verdict[];
   additions: readonly Addition[];
   bill: Bill;
   failedGates: number;
@@ -47,44 +49,33 @@ interface Made {
   key: string;
 }
 
-function made({ build, judged: settled }: Choice, needs: readonly Need[], world: World): Made {
-  const verdicts = new Map(settled.map(({ need, verdict }) => [need, verdict]));
-  const asked = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [need]));
-  const verdictOn = (need: (typeof asked)[number], on: Build): Judged =>
-    ({ need, verdict: build.unmet?.[need.id] ?? verdicts.get(need) ?? judge(need, on, world) });
-  const before = asked.map((need) => (waitsForBallast(need) ? undefined : verdictOn(need, build)));
+function wayOf({ option: { unmet = {}, ...option }, verdicts: settled }: Choice, candidate: Candidate, asked: Asked): Way {
+  const { world, needs, judged: judgeables, price, places, ofTheWhole } = asked;
+  const build: Build = { ...candidate, ...option };
+  const known = new Map(places.flatMap(({ own }) => own).map((need, index) => [need, settled[index]!]));
+  const judgedOn = (need: Judgeable, on: Build): Judged => ({ need, verdict: unmet[need.id] ?? known.get(need) ?? judge(need, on, world) });
+  const before = judgeables.map((need) => (waitsForBallast(need) ? undefined : judgedOn(need, build)));
   // What a trailer or the axles carry in all is known when all ballast is.
-  const loaded = asked.some(waitsForBallast) ? { ...build, ballast: ballastIn(before) } : build;
-  const judged = asked.map((need, index) => before[index] ?? verdictOn(need, loaded));
+  const loaded = judgeables.some(waitsForBallast) ? { ...build, ballast: ballastIn(before) } : build;
+  const judged = judgeables.map((need, index) => before[index] ?? judgedOn(need, loaded));
   const additions = additionsOf(build, judged, needs);
   const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
   return {
-    build, judged, additions, bill: billOf(additions, needs.find(isPriceNeed), world), key: keyOf(build),
+    build: { machine: candidate.machine, ...option, ...(Object.keys(unmet).length > 0 && { unmet }) },
+    verdicts: judged.map(({ verdict }) => verdict), additions, bill: billOf(additions, price, world), key: keyOf(option),
     failedGates: count(isFailedGate), openMusts: count(isOpenMust), openGates: count(isOpenGate), wishesFailed: count(isFailedWish),
-    hindered: judged.some((each) => (isFailedGate(each) || isOpenMust(each)) && isOfTheWhole(each.need, needs)),
+    hindered: judged.some((each, index) => (isFailedGate(each) || isOpenMust(each)) && ofTheWhole[index]),
   };
 }
 
-const isFailedWish = ({ need, verdict }: Judged) => !need.must && verdict.outcome === 'failed';
-
-/** Every way to make candidates serve that are alike in all but price, year and hours. */
-export interface Prepared {
-  all: readonly Made[];
-  /** The same with wishes left out, where that is asked for. */
-  lean(): readonly Made[];
-}
-
-/** Judges a candidate on all but money. */
-export function prepare(candidate: Candidate, needs: readonly Need[], world: World): Prepared {
-  const choices = choicesOf(candidate, needs, world);
-  const ways = (scope: Scope) => buildsOf(candidate, choices, scope).map((choice) => made(choice, needs, world));
-  let lean: readonly Made[] | undefined;
-  return { all: ways('all-wishes'), lean: () => (lean ??= ways('leaving-out')) };
-}
+/** Every way worth comparing to make a candidate serve; the same list for all that are read alike. */
+const waysOf = (candidate: Candidate, asked: Asked, scope: Scope): readonly Way[] =>
+  remembered(memoriesOf<readonly Way[]>(asked.world, `${scope} ${asked.sort}`)(candidate.machine), candidate, (read) =>
+    combinationsOf(choicesOf(read, asked), asked, scope).map((choice) => wayOf(choice, read, asked)));
 
 /** A way chosen at a price, and how it stands. */
 export interface Chosen {
-  made: Made;
+  way: Way;
   standing: Standing;
   /** Lowest price of the package, or infinite where none is known. */
   low: number;
@@ -97,12 +88,12 @@ interface Counted extends Chosen {
   moneyHinders: boolean;
 }
 
-function counted(each: Made, price: number | undefined, money: readonly MoneyNeed[], world: World): Counted {
-  let { failedGates, openMusts, openGates, wishesFailed } = each;
+function counted(way: Way, price: number | undefined, { money, world }: Asked): Counted {
+  let { failedGates, openMusts, openGates, wishesFailed } = way;
   const before = failedGates + openMusts;
-  const low = price === undefined ? undefined : withBill(price, each.bill);
+  const low = price === undefined ? undefined : withBill(price, way.bill);
   for (const need of money) {
-    const outcome = moneyOutcome(need, low, each.bill, world);
+    const { outcome } = judgeMoney(need, low, way.bill, world);
     if (outcome === 'failed' && need.must) failedGates++;
     else if (outcome === 'failed') wishesFailed++;
     else if (outcome === 'unknown' && need.must) {
@@ -111,7 +102,7 @@ function counted(each: Made, price: number | undefined, money: readonly MoneyNee
     }
   }
   return {
-    made: each, failedGates, openMusts, wishesFailed, low: low ?? Infinity, moneyHinders: failedGates + openMusts > before,
+    way, failedGates, openMusts, wishesFailed, low: low ?? Infinity, moneyHinders: failedGates + openMusts > before,
     standing: failedGates > 0 ? 'ruled-out' : openGates > 0 ? 'ask' : 'stands',
   };
 }
@@ -122,45 +113,54 @@ function counted(each: Made, price: number | undefined, money: readonly MoneyNee
  */
 const compare = (a: Counted, b: Counted) =>
   a.failedGates - b.failedGates || a.openMusts - b.openMusts || a.wishesFailed - b.wishesFailed
-  || (a.low === b.low ? 0 : a.low - b.low) || byCodeUnit(a.made.key, b.made.key);
+  || byPrice(a.low, b.low) || byCodeUnit(a.way.key, b.way.key);
 
-function best(ways: readonly Made[], price: number | undefined, money: readonly MoneyNeed[], world: World): Counted {
+function best(ways: readonly Way[], price: number | undefined, asked: Asked): Counted {
   const [first, ...others] = ways;
-  let least = counted(first!, price, money, world);
+  let least = counted(first!, price, asked);
   for (const each of others) {
-    const other = counted(each, price, money, world);
+    const other = counted(each, price, asked);
     if (compare(other, least) < 0) least = other;
   }
   return least;
 }
 
+/** Every way a candidate has, by its own price and at any other. */
+export interface Prepared {
+  all: readonly Way[];
+  lean: () => readonly Way[];
+}
+
+/** Judges a candidate on all but money. */
+export const prepare = (candidate: Candidate, asked: Asked): Prepared =>
+  ({ all: waysOf(candidate, asked, 'all-wishes'), lean: () => waysOf(candidate, asked, 'leaving-out') });
+
 /**
  * The best way at a machine's own price. A wish that could be met is left out only where a must of the whole,
  * such as the price or the mass on the trailer, fails with it.
  */
-export function choose(prepared: Prepared, price: number | undefined, money: readonly MoneyNeed[], world: World): Chosen {
-  const whole = best(prepared.all, price, money, world);
-  if (!whole.made.hindered && !whole.moneyHinders) return whole;
-  const lean = best(prepared.lean(), price, money, world);
-  return compare(lean, whole) < 0 ? lean : whole;
+export function choose({ all, lean }: Prepared, price: number | undefined, asked: Asked): Chosen {
+  const whole = best(all, price, asked);
+  if (!whole.way.hindered && !whole.moneyHinders) return whole;
+  const other = best(lean(), price, asked);
+  return compare(other, whole) < 0 ? other : whole;
 }
 
 /** A chosen way of one candidate, with its verdicts on money. */
-export function settle({ made: { build, judged, additions, bill }, standing }: Chosen, unit: Unit | undefined, money: readonly MoneyNeed[], world: World): Evaluation {
-  const own = unit ? { ...build, unit } : build;
+export function settle({ way: { build, verdicts, additions, bill }, standing }: Chosen, { unit }: Pick<Candidate, 'unit'>, { judged, money, world }: Asked): Evaluation {
+  const own: Build = unit ? { ...build, unit } : build;
   const price = packagePrice(own, bill);
-  return { build: own, judged: [...judged, ...money.map((need) => ({ need, verdict: judgeMoney(need, price, world) }))], additions, price, standing };
-}
-
-/** The machine's own price a choice goes by: a unit's, or the lowest typical one. */
-export function ownPrice({ machine, unit }: Candidate): number | undefined {
-  if (unit) return unit.price?.value;
-  const typical = (machine.typicalPrices ?? []).map(({ price }) => price.value);
-  return typical.length > 0 ? Math.min(...typical) : undefined;
+  return {
+    build: own, additions, price, standing,
+    judged: [
+      ...judged.map((need, index): Judged => ({ need, verdict: verdicts[index]! })),
+      ...money.map((need): Judged => ({ need, verdict: judgeMoney(need, price?.low, bill, world) })),
+    ],
+  };
 }
 
 /** The best way to make a candidate serve. */
 export function evaluate(candidate: Candidate, needs: readonly Need[], world: World): Evaluation {
-  const money = needs.filter(isMoneyNeed);
-  return settle(choose(prepare(candidate, needs, world), ownPrice(candidate), money, world), candidate.unit, money, world);
+  const asked = askedOf(needs, world);
+  return settle(choose(prepare(candidate, asked), ownPrices(candidate)?.[0], asked), candidate, asked);
 }

@@ -1,4 +1,5 @@
 import type { Capability, DemandOf, Need } from '../needs/need.ts';
+import type { Machine } from '../catalogue/catalogue.ts';
 import type { Build } from './build.ts';
 import type { World } from './candidate.ts';
 import { judgeBackhoe } from './judges/backhoe.ts';
@@ -15,6 +16,8 @@ import { judgeExhaustIntact, judgeNoise, judgeRecall, judgeRops, judgeSeatBelt, 
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
 import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
 import { judgeDrawbar, judgeTowMass, judgeTowPull } from './judges/towing.ts';
+import { demandOf, memoriesOf } from './memories.ts';
+import { remembered, type Memory } from './remember.ts';
 import type { Verdict } from './verdict.ts';
 import type { Judge } from './judges/judging.ts';
 
@@ -69,9 +72,22 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
   'slope.driven-wheels': judgeDrivenWheels,
 };
 
+export type Judgeable = Need & DemandOf<Judged>;
+
+const memories = new WeakMap<World, WeakMap<Need, (machine: Machine) => Memory<Verdict>>>();
+
+/** What was judged of machines for a demand; the same for any need that demands the same, wherever it comes from. */
+function memoriesFor(need: Need, world: World): (machine: Machine) => Memory<Verdict> {
+  const ofWorld = memories.get(world) ?? new WeakMap<Need, (machine: Machine) => Memory<Verdict>>();
+  memories.set(world, ofWorld);
+  const own = ofWorld.get(need) ?? memoriesOf<Verdict>(world, demandOf(need));
+  ofWorld.set(need, own);
+  return own;
+}
+
 /** Judges any need but those of money on a build. */
-export const judge = (need: Need & DemandOf<Judged>, build: Build, world: World): Verdict =>
-  (judges[need.capability] as Judge<typeof need>)(need, build, world);
+export const judge = (need: Judgeable, build: Build, world: World): Verdict =>
+  remembered(memoriesFor(need, world)(build.machine), build, (read) => (judges[need.capability] as Judge<Judgeable>)(need, read, world));
 
 export const isPriceNeed = (need: Need): need is Need & DemandOf<'price'> => need.capability === 'price';
 export type MoneyNeed = Need & DemandOf<'price' | 'instalment'>;

@@ -8,32 +8,39 @@ const windowed = ({ midPto, backhoe, loaders = [], cabs = [], suspensionSeat, ti
   [midPto, backhoe, ...loaders, ...cabs, suspensionSeat, tiltWheel, cruise, thirdFunction].some((part) => part?.years !== undefined);
 
 /** What of a unit is judged: two units of which this is the same meet and fail the same. */
-function alikeness(unit: Unit, machine: Machine): string {
+function alikeness(unit: Unit, withYear: boolean): string {
   const { fitted = {}, loader, deck, cab, transmission, attachments, tyres, rops, seatBelt, exhaustIntact, recallOpen, year, yearKind } = unit;
   return JSON.stringify([
     Object.entries(fitted).sort(([a], [b]) => byCodeUnit(a, b)), loader, deck, cab, transmission, attachments, tyres?.type, tyres?.liquid,
-    rops?.kind, rops?.certified, rops?.altered, seatBelt, exhaustIntact, recallOpen, ...(windowed(machine) ? [year, yearKind] : []),
+    rops?.kind, rops?.certified, rops?.altered, seatBelt, exhaustIntact, recallOpen, ...(withYear ? [year, yearKind] : []),
   ]);
 }
 
-const lots = new WeakMap<Catalogue, ReadonlyMap<string, readonly Alike[]>>();
-
-function sorted(catalogue: Catalogue): ReadonlyMap<string, readonly Alike[]> {
-  const groups = new Map(catalogue.machines.map((machine) => [machine.id, { machine, alike: new Map<string, Unit[]>() }]));
-  for (const unit of catalogue.units ?? []) {
-    const of = groups.get(unit.machine);
-    if (!of || unit.status === 'sold') continue;
-    const key = alikeness(unit, of.machine);
-    const group = of.alike.get(key);
-    if (group) group.push(unit);
-    else of.alike.set(key, [unit]);
-  }
-  return new Map([...groups].map(([id, { alike }]) => [id, [...alike.values()]]));
+interface Lot {
+  units: ReadonlyMap<string, readonly Unit[]>;
+  alike: Map<Machine, readonly Alike[]>;
 }
 
-/** The units a buyer could still buy of a machine, those alike together. Sorted once a catalogue. */
-export function unitsOf(catalogue: Catalogue, machine: Machine): readonly Alike[] {
-  let lot = lots.get(catalogue);
-  if (!lot) lots.set(catalogue, lot = sorted(catalogue));
-  return lot.get(machine.id) ?? [];
+const lots = new WeakMap<readonly Unit[], Lot>();
+
+function grouped<K>(units: readonly Unit[], by: (unit: Unit) => K): Map<K, Unit[]> {
+  const groups = new Map<K, Unit[]>();
+  for (const unit of units) {
+    const key = by(unit);
+    const group = groups.get(key);
+    if (group) group.push(unit);
+    else groups.set(key, [unit]);
+  }
+  return groups;
+}
+
+/** The units a buyer could still buy of a machine, those alike together. Sorted once a lot. */
+export function unitsOf({ units }: Pick<Catalogue, 'units'>, machine: Machine): readonly Alike[] {
+  if (!units) return [];
+  const lot = lots.get(units) ?? { units: grouped(units.filter(({ status }) => status !== 'sold'), ({ machine: of }) => of), alike: new Map() };
+  lots.set(units, lot);
+  const withYear = windowed(machine);
+  const alike = lot.alike.get(machine) ?? [...grouped(lot.units.get(machine.id) ?? [], (unit) => alikeness(unit, withYear)).values()];
+  lot.alike.set(machine, alike);
+  return alike;
 }

@@ -48,57 +48,56 @@ export function billOf(additions: readonly Addition[], need: DemandOf<'price'> |
 /** A machine's own price with the bill on top. */
 export const withBill = (price: number, { extra, tax, delivered }: Bill) => (price + extra) * tax + delivered;
 
-/** Price of a candidate with its bill: a unit's own, or the range of its machine's typical ones. Undefined where none is known. */
-export function packagePrice({ machine, unit }: Candidate, bill: Bill): PackagePrice | undefined {
-  const typical = (machine.typicalPrices ?? []).map(({ price }) => price.value);
-  const range = unit ? (unit.price ? [unit.price.value] : []) : typical;
-  if (range.length === 0) return undefined;
-  const [low, high] = [Math.min(...range), Math.max(...range)];
-  return { low: withBill(low, bill), high: withBill(high, bill), machine: [low, high], goods: [low + bill.extra, high + bill.extra], unpriced: bill.unpriced };
+/** A candidate's own price, low and high: a unit's, or the range of its machine's typical ones. Undefined where none is known. */
+export function ownPrices({ machine, unit }: Candidate): readonly [low: number, high: number] | undefined {
+  const prices = unit ? (unit.price ? [unit.price.value] : []) : (machine.typicalPrices ?? []).map(({ price }) => price.value);
+  return prices.length > 0 ? [Math.min(...prices), Math.max(...prices)] : undefined;
 }
 
+/** Price of a candidate with its bill, undefined where its own isn't known. */
+export function packagePrice(candidate: Candidate, bill: Bill): PackagePrice | undefined {
+  const own = ownPrices(candidate);
+  if (!own) return undefined;
+  const [low, high] = own;
+  return { low: withBill(low, bill), high: withBill(high, bill), machine: own, goods: [low + bill.extra, high + bill.extra], unpriced: bill.unpriced };
+}
+
+type Unpriced = Pick<Bill, 'unpriced'>;
+
 /** The limit against the lowest price the package can have: over it is over it, whatever must be asked. */
-function judgePrice(need: Need & DemandOf<'price'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
+function judgePrice(need: Need & DemandOf<'price'>, low: number | undefined, { unpriced }: Unpriced, { dealer }: World): Verdict {
   if (need.currency !== dealer.currency) return unknown('dealer.currency');
-  if (!price) return unknown('price');
-  const figures = { has: price.low, wants: need.atMost, unit: 'money', bound: 'at-most' } as const;
-  if (!atMost(price.low, need.atMost)) return failed(figures);
-  return price.unpriced.length > 0 ? { ...unknown('additions.price'), ...figures } : met(figures);
+  if (low === undefined) return unknown('price');
+  const figures = { has: low, wants: need.atMost, unit: 'money', bound: 'at-most' } as const;
+  if (!atMost(low, need.atMost)) return failed(figures);
+  return unpriced.length > 0 ? { ...unknown('additions.price'), ...figures } : met(figures);
 }
 
 /**
  * The lowest instalment of the dealer's own terms against what the buyer would pay a month. Told only with
  * deposit, months and rate, and outside the United States only where the dealer gave his own words for it.
  */
-function judgeInstalment(need: Need & DemandOf<'instalment'>, price: PackagePrice | undefined, { dealer }: World): Verdict {
+function judgeInstalment(need: Need & DemandOf<'instalment'>, low: number | undefined, { unpriced }: Unpriced, { dealer }: World): Verdict {
   if (need.currency !== dealer.currency) return unknown('dealer.currency');
   const allowed = dealer.currency === 'USD' || Object.values(dealer.terms ?? {}).some(({ finance }) => finance !== undefined);
   if (!allowed || !dealer.finance || dealer.finance.length === 0) return unknown('dealer.finance');
-  if (!price) return unknown('price');
+  if (low === undefined) return unknown('price');
   const verdicts = dealer.finance.flatMap(({ annualRate, months, depositShare }): Verdict[] => {
-    const working = instalment(price.low * (1 - depositShare), annualRate, months);
+    const financed = low * (1 - depositShare);
+    const working = instalment(financed, annualRate, months);
     if (isRefusal(working)) return [];
-    const financed = price.low * (1 - depositShare);
     const rate = annualPercentageRate(financed, working.result.value, months);
     const carried = principalFor(need.atMost, annualRate, months);
     if (isRefusal(rate) || isRefusal(carried)) return [];
     const figures = { has: working.result.value, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [working, rate, carried] } as const;
-    const loan = { deposit: price.low * depositShare, months, rate: rate.result.value };
+    const loan = { deposit: low * depositShare, months, rate: rate.result.value };
     return [{ ...(atMost(figures.has, need.atMost) ? met(figures) : failed(figures)), loan }];
   }).sort((a, b) => a.has! - b.has!);
   const [least] = verdicts;
   if (!least) return unknown('dealer.finance');
-  return least.outcome === 'met' && price.unpriced.length > 0 ? { ...least, outcome: 'unknown', missing: ['additions.price'] } : least;
+  return least.outcome === 'met' && unpriced.length > 0 ? { ...least, outcome: 'unknown', missing: ['additions.price'] } : least;
 }
 
-export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, price: PackagePrice | undefined, world: World): Verdict =>
-  (need.capability === 'price' ? judgePrice(need, price, world) : judgeInstalment(need, price, world));
-
-/** The outcome of {@link judgeMoney} alone, by the lowest price of a package, for a lot with very many units. */
-export function moneyOutcome(need: Need & DemandOf<'price' | 'instalment'>, low: number | undefined, bill: Bill, world: World): Verdict['outcome'] {
-  if (need.capability === 'instalment') {
-    return judgeInstalment(need, low === undefined ? undefined : { low, high: low, machine: [low, low], goods: [low, low], unpriced: bill.unpriced }, world).outcome;
-  }
-  if (need.currency !== world.dealer.currency || low === undefined) return 'unknown';
-  return !atMost(low, need.atMost) ? 'failed' : bill.unpriced.length > 0 ? 'unknown' : 'met';
-}
+/** Judges a need of money by the lowest price a package can have, undefined where that isn't known. */
+export const judgeMoney = (need: Need & DemandOf<'price' | 'instalment'>, low: number | undefined, bill: Unpriced, world: World): Verdict =>
+  (need.capability === 'price' ? judgePrice(need, low, bill, world) : judgeInstalment(need, low, bill, world));

@@ -4,12 +4,13 @@ import type { Catalogue, Machine, Unit } from '../catalogue/catalogue.ts';
 import { needsOf } from '../needs/all.ts';
 import type { Need } from '../needs/need.ts';
 import { ruleBook } from '../trade/book.ts';
-import { byCodeUnit, toMillionth } from '../units/compare.ts';
+import { toMillionth } from '../units/compare.ts';
+import { askedOf, type Asked } from './asked.ts';
 import type { World } from './candidate.ts';
-import { choose, evaluate, prepare, settle, type Chosen, type Evaluation, type Standing } from './evaluate.ts';
-import { isMoneyNeed } from './judge.ts';
+import { choose, evaluate, prepare, settle, type Chosen, type Evaluation, type Way } from './evaluate.ts';
 import { coefficientsOf, keptShare } from './kept-value.ts';
 import { unitsOf } from './lot.ts';
+import { byPlace, keepFirst, standsAsWell, type Place, type Standing } from './order.ts';
 import { applyingCriteria, between, priceAnchors, valuesOf, type Value } from './values.ts';
 import { weightsOf, type Weights } from './weights.ts';
 import { yearlyHours } from './yearly-hours.ts';
@@ -32,12 +33,12 @@ export interface Placed {
   units: readonly { unit: Unit; weighed: Weighed }[];
   /** How many there are. */
   count: number;
-  /** One of each kind of unit, units alike in all but price, year and hours being one kind. */
-  groups: readonly Evaluation[];
 }
 
 export interface Ranking {
   world: World;
+  /** Whose machines are ranked. */
+  catalogue: Catalogue;
   needs: readonly Need[];
   weights: Weights;
   /** Machines that stand, best first. */
@@ -49,126 +50,135 @@ export interface Ranking {
   failing: ReadonlyMap<string, number>;
 }
 
-const order: readonly Standing[] = ['stands', 'ask', 'ruled-out'];
-const lowest = ({ price }: Evaluation) => price?.low ?? Infinity;
+const placeOf = ({ machine, best: { standing, score, price } }: Placed): Place =>
+  ({ id: machine.id, standing, score, low: price?.low ?? Infinity });
 
-function byWorth(a: Weighed, b: Weighed): number {
-  return order.indexOf(a.standing) - order.indexOf(b.standing)
-    || b.score - a.score
-    || (lowest(a) === lowest(b) ? 0 : lowest(a) - lowest(b));
-}
-
-interface Found {
+interface Found extends Place {
   unit: Unit;
   chosen: Chosen;
-  score: number;
 }
 
-const compareFound = (a: Found, b: Found) =>
-  order.indexOf(a.chosen.standing) - order.indexOf(b.chosen.standing) || b.score - a.score
-  || (a.chosen.low === b.chosen.low ? 0 : a.chosen.low - b.chosen.low) || byCodeUnit(a.unit.id, b.unit.id);
-
-/**
- * Scores units alike in all but price, year and hours: what is the same of them is valued once a way of
- * making them serve. Gives the very score that weighing each by itself would.
- */
-function scorerOf(answers: Answers, applying: readonly Criterion[], weights: Weights, world: World) {
+/** Weighs evaluations by what the buyer said. */
+function scaleOf(answers: Answers, applying: readonly Criterion[], weights: Weights, world: World) {
   const { book, asOfYear } = world;
   const [bestPrice, worstPrice] = priceAnchors(answers, world);
   const [bestKept, worstKept] = [book.value('value.resale.best'), book.value('value.resale.worst')];
   const years = answers.budget?.keepYears ?? book.value('keep.years');
   const c = coefficientsOf(world);
   const parts = applying.map((criterion) => ({ criterion, weight: weights[criterion]! }));
-  return () => {
-    const fixed = new Map<Chosen['made'], { values: Partial<Record<Criterion, Value>>; perYear: number }>();
-    const fixedOf = (chosen: Chosen) => {
-      const known = fixed.get(chosen.made);
-      if (known) return known;
-      const evaluation = settle(chosen, chosen.made.build.unit, [], world);
-      const values = valuesOf(evaluation, applying.filter((each) => each !== 'price' && each !== 'resale'), answers, world);
-      const found = { values, perYear: yearlyHours(answers, evaluation.judged, book) };
-      fixed.set(chosen.made, found);
-      return found;
-    };
-    return (chosen: Chosen, { year, hours }: Unit): number => {
-      const { values, perYear } = fixedOf(chosen);
+  const ofTheWay = applying.filter((criterion) => criterion !== 'price' && criterion !== 'resale');
+  return {
+    weigh(evaluation: Evaluation): Weighed {
+      const values = valuesOf(evaluation, applying, answers, world);
+      const score = parts.reduce((sum, { criterion, weight }) => sum + weight * (values[criterion]?.value ?? 0), 0);
+      return { ...evaluation, values, score: toMillionth(score) };
+    },
+    /** What is the same of all units alike that are made to serve in one way. */
+    fixedOf(evaluation: Evaluation): Fixed {
+      return { values: valuesOf(evaluation, ofTheWay, answers, world), perYear: yearlyHours(answers, evaluation.judged, book) };
+    },
+    /** The very score that weighing a unit by itself gives. */
+    scoreOf({ values, perYear }: Fixed, low: number, { year, hours }: Unit): number {
+      const kept = () => (year === undefined || hours === undefined ? 0
+        : between(keptShare(Math.max(0, asOfYear - year), hours, years, perYear, c), bestKept, worstKept));
       let score = 0;
       for (const { criterion, weight } of parts) {
-        if (criterion === 'price') score += weight * (chosen.low === Infinity ? 0 : between(chosen.low, bestPrice, worstPrice));
-        else if (criterion === 'resale') {
-          score += weight * (year === undefined || hours === undefined ? 0
-            : between(keptShare(Math.max(0, asOfYear - year), hours, years, perYear, c), bestKept, worstKept));
-        } else score += weight * (values[criterion]?.value ?? 0);
+        score += weight * (criterion === 'price' ? (low === Infinity ? 0 : between(low, bestPrice, worstPrice))
+          : criterion === 'resale' ? kept() : (values[criterion]?.value ?? 0));
       }
       return toMillionth(score);
-    };
+    },
   };
 }
 
-/** What a reckoning goes by, from the catalogue and the buyer's own implements. */
-export const worldOf = (catalogue: Catalogue, answers: Answers): World => ({
-  book: ruleBook(catalogue.rules),
-  dealer: catalogue.dealer,
-  implements: catalogue.implements ?? [],
-  owned: answers.owned ?? [],
-  ...(answers.land?.altitude !== undefined && { altitude: answers.land.altitude }),
-  asOfYear: Number(catalogue.asOf.split('-')[0]),
-});
+interface Fixed {
+  values: Partial<Record<Criterion, Value>>;
+  perYear: number;
+}
+
+type Scale = ReturnType<typeof scaleOf>;
+
+/** The first of a machine's units on the lot, as many as are told, and the first that is free to buy. */
+function firstUnits(machine: Machine, { catalogue, asked, scale }: { catalogue: Catalogue; asked: Asked; scale: Scale }) {
+  const told = asked.world.book.value('lot.told');
+  const first: Found[] = [];
+  const free: Found[] = [];
+  let count = 0;
+  for (const alike of unitsOf(catalogue, machine)) {
+    count += alike.length;
+    const prepared = prepare({ machine, unit: alike[0]! }, asked);
+    const fixed = new Map<Way, Fixed>();
+    for (const unit of alike) {
+      const chosen = choose(prepared, unit.price?.value, asked);
+      const { way, standing, low } = chosen;
+      const same = fixed.get(way) ?? scale.fixedOf(settle(chosen, { unit }, asked));
+      fixed.set(way, same);
+      const each: Found = { id: unit.id, standing, low, score: scale.scoreOf(same, low, unit), unit, chosen };
+      keepFirst(first, each, told, byPlace);
+      // One held for someone else is shown, but can't be bought today.
+      if (unit.status !== 'held') keepFirst(free, each, 1, byPlace);
+    }
+  }
+  // Where those told are all held, the best that is free stands in for the last of them.
+  const units = free[0] && !first.includes(free[0]) ? [...first.slice(0, -1), free[0]] : first;
+  return { units, free: free[0], count };
+}
+
+interface Known {
+  buyer: string;
+  world: World;
+}
+
+const worlds = new WeakMap<Catalogue, Known>();
+
+/**
+ * What a reckoning goes by, from the catalogue and the buyer's own implements; the same again for one who
+ * said the same, so that what was judged for his answers so far is remembered.
+ */
+export function worldOf(catalogue: Catalogue, { owned = [], land }: Answers): World {
+  const buyer = JSON.stringify([owned, land?.altitude]);
+  const known = worlds.get(catalogue);
+  if (known?.buyer === buyer) return known.world;
+  const world: World = {
+    book: ruleBook(catalogue.rules),
+    dealer: catalogue.dealer,
+    implements: catalogue.implements ?? [],
+    owned,
+    ...(land?.altitude !== undefined && { altitude: land.altitude }),
+    asOfYear: Number(catalogue.asOf.split('-')[0]),
+  };
+  worlds.set(catalogue, { buyer, world });
+  return world;
+}
 
 /**
  * Judges and weighs every machine and unit of a catalogue. A machine stands if a unit of it could be
  * bought that does; with none on the lot that does, it goes by its typical price.
  *
- * @param lot  the catalogue whose units are on the lot, where only some of its machines are ranked
+ * @param only  which of the needs are asked for at all
+ * @param world  what another ranking went by, where catalogue and buyer are the same: what was judged then is remembered
  */
-export function rank(catalogue: Catalogue, answers: Answers, only?: (need: Need) => boolean, lot = catalogue): Ranking {
-  const world = worldOf(catalogue, answers);
+export function rank(catalogue: Catalogue, answers: Answers, only: (need: Need) => boolean = () => true, world = worldOf(catalogue, answers)): Ranking {
   const all = needsOf(answers, world.book);
-  const needs = only ? all.filter(only) : all;
+  const needs = all.filter(only);
+  const asked = askedOf(needs, world);
   const applying = applyingCriteria(answers, all);
   const weights = weightsOf(answers.priorities ?? [], applying);
-
-  const weigh = (evaluation: Evaluation): Weighed => {
-    const values = valuesOf(evaluation, applying, answers, world);
-    const score = applying.reduce((sum, criterion) => sum + weights[criterion]! * (values[criterion]?.value ?? 0), 0);
-    return { ...evaluation, values, score: toMillionth(score) };
-  };
-
-  const money = needs.filter(isMoneyNeed);
-  const scorer = scorerOf(answers, applying, weights, world);
-  const told = world.book.value('lot.told');
+  const scale = scaleOf(answers, applying, weights, world);
 
   const placed = catalogue.machines.map((machine): Placed => {
-    const inGeneral = weigh(evaluate({ machine }, needs, world));
-    const found: Found[] = [];
-    const groups = unitsOf(lot, machine).map((alike) => {
-      const prepared = prepare({ machine, unit: alike[0]! }, needs, world);
-      const score = scorer();
-      for (const unit of alike) {
-        const chosen = choose(prepared, unit.price?.value, money, world);
-        const each = { unit, chosen, score: score(chosen, unit) };
-        // Only those are kept that may be told, and the best that isn't held for someone else.
-        if (found.length < told) found.push(each);
-        else if (compareFound(each, found.at(-1)!) < 0) found[found.length - 1] = each;
-        else continue;
-        for (let at = found.length - 1; at > 0 && compareFound(found[at]!, found[at - 1]!) < 0; at--) {
-          [found[at - 1], found[at]] = [found[at]!, found[at - 1]!];
-        }
-      }
-      return settle(choose(prepared, alike[0]!.price?.value, money, world), alike[0], money, world);
-    });
-    const units = found.map(({ unit, chosen }) => ({ unit, weighed: weigh(settle(chosen, unit, money, world)) }));
-    // A unit held for someone else is shown, but can't be bought today.
-    const first = units.find(({ unit }) => unit.status !== 'held')?.weighed;
-    const best = first && order.indexOf(first.standing) <= order.indexOf(inGeneral.standing) ? first : inGeneral;
-    const count = unitsOf(lot, machine).reduce((sum, alike) => sum + alike.length, 0);
-    return { machine, standing: best.standing, best, inGeneral, units, count, groups };
-  }).sort((a, b) => byWorth(a.best, b.best) || byCodeUnit(a.machine.id, b.machine.id));
+    const inGeneral = scale.weigh(evaluate({ machine }, needs, world));
+    const { units: found, free, count } = firstUnits(machine, { catalogue, asked, scale });
+    const units = found.map(({ unit, chosen }) => ({ unit, weighed: scale.weigh(settle(chosen, { unit }, asked)) }));
+    const first = units.find(({ unit }) => unit === free?.unit)?.weighed;
+    const best = first && standsAsWell(first.standing, inGeneral.standing) ? first : inGeneral;
+    return { machine, standing: best.standing, best, inGeneral, units, count };
+  }).sort((a, b) => byPlace(placeOf(a), placeOf(b)));
 
   const failing = new Map(needs.map(({ id }) => [
     id,
     placed.filter(({ inGeneral }) => inGeneral.judged.some(({ need, verdict }) => need.id === id && verdict.outcome === 'failed')).length / placed.length,
   ]));
   const of = (standing: Standing) => placed.filter((each) => each.standing === standing);
-  return { world, needs, weights, standing: of('stands'), toAsk: of('ask'), ruledOut: of('ruled-out'), failing };
+  return { world, catalogue, needs, weights, standing: of('stands'), toAsk: of('ask'), ruledOut: of('ruled-out'), failing };
 }

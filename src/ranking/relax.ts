@@ -9,8 +9,10 @@ import { toMillionth } from '../units/compare.ts';
 import { failsAlone } from './alone.ts';
 import { candidatesOf } from './candidates.ts';
 import type { World } from './candidate.ts';
-import { evaluate, type Evaluation, type Standing } from './evaluate.ts';
-import { hangsOn } from './options.ts';
+import { askedOf } from './asked.ts';
+import { evaluate, type Evaluation } from './evaluate.ts';
+import { standings, standsAsWell } from './order.ts';
+import { hangsOn } from './slots.ts';
 import { isFailedGate } from './verdict.ts';
 
 /** A bound the buyer gave: where it stands in his answers, and which way it gives. */
@@ -115,9 +117,6 @@ export interface Search {
 const needsAt = ({ answers, world, only = () => true }: Search, bound: Bound, to: number) =>
   needsOf(withBound(answers, bound, to), world.book).filter(only);
 
-const orders: readonly Standing[] = ['stands', 'ask', 'ruled-out'];
-const atLeastAs = (wanted: Standing) => (standing: Standing) => orders.indexOf(standing) <= orders.indexOf(wanted);
-
 /**
  * The least change of a bound by which one of some machines comes back: to stand if any can, else to be
  * asked about; and which of them may. Undefined where none does, however far the bound is moved within reason.
@@ -135,11 +134,10 @@ export function relax(bound: Bound, machines: readonly Machine[], search: Search
   const far = needsOn(ladder.count);
   const judgedFar = machines.flatMap((machine) => candidatesOf(machine, catalogue))
     .map((candidate) => ({ candidate, found: evaluate(candidate, far, world) }));
-  const wanted = orders.find((standing) => standing !== 'ruled-out' && judgedFar.some(({ found }) => found.standing === standing));
+  const wanted = standings.find((standing) => standing !== 'ruled-out' && judgedFar.some(({ found }) => found.standing === standing));
   if (!wanted) return undefined;
-  const enough = atLeastAs(wanted);
-  const least = judgedFar.filter(({ found }) => enough(found.standing)).reduce((best, { candidate, found }) => {
-    const holds = (rung: number) => enough(evaluate(candidate, needsOn(rung), world).standing);
+  const least = judgedFar.filter(({ found }) => standsAsWell(found.standing, wanted)).reduce((best, { candidate, found }) => {
+    const holds = (rung: number) => standsAsWell(evaluate(candidate, needsOn(rung), world).standing, wanted);
     if (best < ladder.count && !holds(best - 1)) return best;
     const figure = found.judged.find(({ need }) => need.id === bound.need)?.verdict.has;
     return figure === undefined ? firstHolding(holds, 0, best) : firstFrom(ladder.reaching(figure), holds, best);
@@ -149,8 +147,10 @@ export function relax(bound: Bound, machines: readonly Machine[], search: Search
 }
 
 /** Whether a candidate could come back with other needs in place of some: every gate it fails hangs on them. */
-export const mayComeBack = ({ build, judged }: Evaluation, changed: readonly Need[], needs: readonly Need[], world: World) =>
-  judged.filter(isFailedGate).every(({ need }) => hangsOn(need, changed, needs) && (changed.includes(need) || !failsAlone(build, need, world)));
+export function mayComeBack({ build, judged }: Evaluation, changed: readonly Need[], needs: readonly Need[], world: World): boolean {
+  const places = askedOf(needs, world).places.map(({ slot }) => slot);
+  return judged.filter(isFailedGate).every(({ need }) => hangsOn(need, changed, places) && (changed.includes(need) || !failsAlone(build, need, world)));
+}
 
 /** The needs that are not the same once a bound is moved. */
 export function changedBy(bound: Bound, needs: readonly Need[], search: Search): Need[] {

@@ -58,6 +58,9 @@ export const isOpenMust = ({ need, verdict }: Judged) => need.must && verdict.ou
 /** A gate nobody can judge for want of a figure: a must, or a safety need of any job, wished for or not. */
 export const isOpenGate = ({ need, verdict }: Judged) => (need.must || need.safety) && verdict.outcome === 'unknown';
 
+/** What was only wished for, and isn't to be had. */
+export const isFailedWish = ({ need, verdict }: Judged) => !need.must && verdict.outcome === 'failed';
+
 /** Met for want of anything to judge. */
 export const moot = (): Verdict => ({ outcome: 'met', workings: [], moot: true });
 export const met = (more: Partial<Verdict> = {}): Verdict => ({ outcome: 'met', workings: [], ...more });

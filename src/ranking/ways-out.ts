@@ -5,6 +5,9 @@ import type { Need } from '../needs/need.ts';
 import { atMost, byCodeUnit } from '../units/compare.ts';
 import { candidatesOf } from './candidates.ts';
 import { conflictsOf, type Conflicts } from './conflicts.ts';
+import { evaluate, type Evaluation } from './evaluate.ts';
+import { once } from './once.ts';
+import { byPrice } from './order.ts';
 import { rank, type Placed, type Ranking } from './rank.ts';
 import { boundOf, changedBy, mayComeBack, relax, withBound, type Relaxed, type Search } from './relax.ts';
 
@@ -38,9 +41,13 @@ export function backOf({ standing, toAsk }: Ranking): Back {
 /** Whether anything comes back. */
 export const brings = ({ stands, asks }: Back) => stands.length + asks.length > 0;
 
+/** All that a machine could be bought as today, judged once a ranking. */
+const judgedOf = ({ machine }: Placed, ranking: Ranking): readonly Evaluation[] => once(ranking, machine, () =>
+  candidatesOf(machine, ranking.catalogue).map((candidate) => evaluate(candidate, ranking.needs, ranking.world)));
+
 /** Machines ruled out that may come back with other needs in place of some. */
-export const mayReturn = ({ ruledOut, needs, world }: Ranking, changed: readonly Need[]) =>
-  ruledOut.filter(({ inGeneral, groups }) => [inGeneral, ...groups].some((each) => mayComeBack(each, changed, needs, world)))
+export const mayReturn = (ranking: Ranking, changed: readonly Need[]) =>
+  ranking.ruledOut.filter((placed) => judgedOf(placed, ranking).some((each) => mayComeBack(each, changed, ranking.needs, ranking.world)))
     .map(({ machine }) => machine);
 
 /** For each bound that can be moved within reason so that a machine comes back, how far, and what does. */
@@ -55,7 +62,7 @@ export function relaxations(ranking: Ranking, catalogue: Catalogue, answers: Ans
     if (!found) return [];
     const { relaxed } = found;
     // Told is what a ranking of the relaxed answers brings back, and nothing else.
-    const back = backOf(rank({ ...catalogue, machines: found.machines }, withBound(answers, relaxed, relaxed.to), undefined, catalogue));
+    const back = backOf(rank({ ...catalogue, machines: found.machines }, withBound(answers, relaxed, relaxed.to), undefined, ranking.world));
     return brings(back) ? [{ ...back, relaxed }] : [];
   });
 }
@@ -112,7 +119,7 @@ function tryWay({ needs, tasks }: Gone, ranking: Ranking, catalogue: Catalogue, 
   const changed = [...dropped, ...(tasks.length > 0 ? ranking.needs.filter(hangsOnTasks) : [])];
   const some: Catalogue = { ...catalogue, machines: mayReturn(ranking, changed) };
   const left = withoutTasks(answers, tasks);
-  let back = backOf(rank(some, left, ({ id }) => !needs.some((need) => need.id === id), catalogue));
+  let back = backOf(rank(some, left, ({ id }) => !needs.some((need) => need.id === id), ranking.world));
   if (!brings(back)) return undefined;
   let moved = left;
   let gone = needs.map(({ id }) => id);
@@ -124,7 +131,7 @@ function tryWay({ needs, tasks }: Gone, ranking: Ranking, catalogue: Catalogue, 
     const { relaxed } = (bound && relax(bound, machines, { catalogue, answers: moved, world: ranking.world, only })) ?? {};
     if (!relaxed) return { need: need.id, ...hireOf(need.task, answers, ranking) };
     const answersMoved = withBound(moved, relaxed, relaxed.to);
-    const found = backOf(rank({ ...catalogue, machines }, answersMoved, only, catalogue));
+    const found = backOf(rank({ ...catalogue, machines }, answersMoved, only, ranking.world));
     if (!brings(found)) return { need: need.id, ...hireOf(need.task, answers, ranking) };
     [back, moved, gone] = [found, answersMoved, rest];
     return { need: need.id, relaxed };
@@ -140,7 +147,7 @@ const byCost = (a: WayOut, b: WayOut) =>
   count(a.give, ({ task }) => task !== undefined) - count(b.give, ({ task }) => task !== undefined)
   || count(a.give, ({ need, relaxed }) => need !== undefined && !relaxed) - count(b.give, ({ need, relaxed }) => need !== undefined && !relaxed)
   || a.give.reduce((sum, each) => sum + shareMoved(each), 0) - b.give.reduce((sum, each) => sum + shareMoved(each), 0)
-  || (a.low === b.low ? 0 : (a.low ?? Infinity) - (b.low ?? Infinity))
+  || byPrice(a.low ?? Infinity, b.low ?? Infinity)
   || byCodeUnit(JSON.stringify(a.give), JSON.stringify(b.give));
 
 /** Which needs conflict where nothing stands and there is nothing to ask about, and every smallest way out. */

@@ -28,13 +28,13 @@ export function changesOf(ranking: Ranking, catalogue: Catalogue, answers: Answe
   const others = (dropped: readonly Need[]): Catalogue => ({ ...catalogue, machines: mayReturn(ranking, dropped) });
   // A safety gate is never dropped by itself; it goes only with the task that raises it.
   const needs = ranking.needs.filter(({ id, safety }) => failing.has(id) && !safety).map((need) => ({
-    need: need.id, of: need.task, back: backOf(rank(others([need]), answers, ({ id }) => id !== need.id, catalogue)),
+    need: need.id, of: need.task, back: backOf(rank(others([need]), answers, ({ id }) => id !== need.id, ranking.world)),
   }));
   const tasks = (answers.tasks ?? []).map(({ task }) => ({
     task,
     back: backOf(rank(
       others(ranking.needs.filter((need) => need.task === task || hangsOnTasks(need))),
-      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) }, undefined, catalogue,
+      { ...answers, tasks: answers.tasks!.filter((each) => each.task !== task) }, undefined, ranking.world,
     )),
   }));
   const same = (a: Back, b: Back) => a.stands.join() === b.stands.join() && a.asks.join() === b.asks.join();

@@ -1,6 +1,7 @@
 import { criteria, type Criterion } from '../answers/schema.ts';
 import type { Need } from '../needs/need.ts';
 import type { Placed, Ranking, Weighed } from '../ranking/rank.ts';
+import { steps, type Place } from '../ranking/order.ts';
 import { isFailedGate, isOpenGate, type Judged } from '../ranking/verdict.ts';
 import { byCodeUnit, toMillionth } from '../units/compare.ts';
 import { aboutOf, figuresOf } from './reasons-of.ts';
@@ -16,7 +17,6 @@ export interface Side {
 export const sideOf = ({ machine, standing, best, inGeneral }: Placed): Side =>
   ({ id: machine.id, weighed: standing === 'ruled-out' ? inGeneral : best });
 
-const ranks = { stands: 0, ask: 1, 'ruled-out': 2 } as const;
 const outcomes = { met: 0, unknown: 1, failed: 2 } as const;
 
 /** How a gate stands; a wish that isn't safe is left undone and shuts nothing. */
@@ -43,15 +43,10 @@ function criterionState({ weighed: { values } }: Side, criterion: Criterion, wei
 
 /** Which of the two stands above, and by which step of the order. */
 function order([a, b]: readonly [Side, Side]): Pick<Contrast, 'above' | 'by'> {
-  const low = ({ weighed: { price } }: Side) => price?.low ?? Infinity;
-  const steps = [
-    ['standing', ranks[a.weighed.standing] - ranks[b.weighed.standing]],
-    ['score', b.weighed.score - a.weighed.score],
-    ['price', low(a) === low(b) ? 0 : low(a) - low(b)],
-    ['id', byCodeUnit(a.id, b.id)],
-  ] as const;
-  const [by, first] = steps.find(([, difference]) => difference !== 0)!;
-  return { above: first < 0 ? a.id : b.id, by };
+  const placeOf = ({ id, weighed: { standing, score, price } }: Side): Place => ({ id, standing, score, low: price?.low ?? Infinity });
+  const [one, other] = [placeOf(a), placeOf(b)];
+  const by = (Object.keys(steps) as (keyof typeof steps)[]).find((step) => steps[step](one, other) !== 0)!;
+  return { above: steps[by](one, other) < 0 ? a.id : b.id, by };
 }
 
 /** The fewest differences whose vanishing brings the lower level with the upper. */

@@ -1,0 +1,62 @@
+import type { ImplementKind } from '../catalogue/schema.ts';
+import type { DemandOf, Need } from '../needs/need.ts';
+import type { World } from './candidate.ts';
+import { isMoneyNeed, isPriceNeed, type Judgeable, type MoneyNeed } from './judge.ts';
+import { demandOf } from './memories.ts';
+import { slotsFor, type Slot } from './slots.ts';
+
+/** A place of a build, with the needs that what is chosen there settles. */
+export interface Place {
+  slot: Slot;
+  own: readonly Judgeable[];
+  /** All that its options and how they are judged hang on, as text. */
+  sort: string;
+}
+
+/** What is asked in one reckoning, with what of it is the same for every candidate. */
+export interface Asked {
+  world: World;
+  needs: readonly Need[];
+  money: readonly MoneyNeed[];
+  price: (Need & DemandOf<'price'>) | undefined;
+  /** All that is judged before money. */
+  judged: readonly Judgeable[];
+  places: readonly Place[];
+  /** Whether no choice in one place settles it, for each that is judged. */
+  ofTheWhole: readonly boolean[];
+  /** Kinds of implement that more than one of the buyer's jobs may be done with. */
+  sharedKinds: ReadonlySet<ImplementKind>;
+  /** All that ways to serve hang on, as text. */
+  sort: string;
+}
+
+const known = new WeakMap<World, WeakMap<readonly Need[], Asked>>();
+
+function gather(needs: readonly Need[], world: World): Asked {
+  const judged = needs.flatMap((need) => (isMoneyNeed(need) ? [] : [need]));
+  const kinds = needs.flatMap((need) => (need.capability === 'implement' ? need.kinds : []));
+  const shared = kinds.filter((kind, index) => kinds.indexOf(kind) < index);
+  // What hangs behind in one place is weighed against the axles in any other.
+  const besides = [...judged.filter(({ capability }) => capability === 'implement.axles').map(demandOf), ...shared];
+  const places = slotsFor(needs).map((slot): Place => {
+    const own = judged.filter(slot.serves);
+    return { slot, own, sort: ['place', slot.name, ...own.map(demandOf), ...besides].join('\n') };
+  });
+  return {
+    world, needs, judged, places,
+    money: needs.filter(isMoneyNeed),
+    price: needs.find(isPriceNeed),
+    ofTheWhole: judged.map((need) => !places.some(({ own }) => own.includes(need))),
+    sharedKinds: new Set(shared),
+    sort: ['ways', ...needs.map(demandOf)].join('\n'),
+  };
+}
+
+/** The same for the same list of needs, gathered once. */
+export function askedOf(needs: readonly Need[], world: World): Asked {
+  const ofWorld = known.get(world) ?? new WeakMap<readonly Need[], Asked>();
+  known.set(world, ofWorld);
+  const asked = ofWorld.get(needs) ?? gather(needs, world);
+  ofWorld.set(needs, asked);
+  return asked;
+}
