@@ -2,15 +2,17 @@ import type { ImplementKind } from '../catalogue/schema.ts';
 import type { DemandOf, Need } from '../needs/need.ts';
 import type { World } from './candidate.ts';
 import { isMoneyNeed, isPriceNeed, type Judgeable, type MoneyNeed } from './judge.ts';
-import { demandOf } from './memories.ts';
+import type { Way } from './evaluate.ts';
+import { demandOf, memoriesOf, type Memories } from './memories.ts';
+import type { Scope, Tried } from './options.ts';
 import { slotsFor, type Slot } from './slots.ts';
 
 /** A place of a build, with the needs that what is chosen there settles. */
 export interface Place {
   slot: Slot;
   own: readonly Judgeable[];
-  /** All that its options and how they are judged hang on, as text. */
-  sort: string;
+  /** Its options, as they were judged where the same was asked. */
+  memories: Memories<readonly Tried[]>;
 }
 
 /** What is asked in one reckoning, with what of it is the same for every candidate. */
@@ -26,8 +28,8 @@ export interface Asked {
   ofTheWhole: readonly boolean[];
   /** Kinds of implement that more than one of the buyer's jobs may be done with. */
   sharedKinds: ReadonlySet<ImplementKind>;
-  /** All that ways to serve hang on, as text. */
-  sort: string;
+  /** The ways to serve, as they were judged where the same was asked. */
+  ways: Readonly<Record<Scope, Memories<readonly Way[]>>>;
 }
 
 const known = new WeakMap<World, WeakMap<readonly Need[], Asked>>();
@@ -40,15 +42,16 @@ function gather(needs: readonly Need[], world: World): Asked {
   const besides = [...judged.filter(({ capability }) => capability === 'implement.axles').map(demandOf), ...shared];
   const places = slotsFor(needs).map((slot): Place => {
     const own = judged.filter(slot.serves);
-    return { slot, own, sort: ['place', slot.name, ...own.map(demandOf), ...besides].join('\n') };
+    return { slot, own, memories: memoriesOf(world, [slot.name, ...own.map(demandOf), ...besides].join('\n')) };
   });
+  const demands = needs.map(demandOf).join('\n');
   return {
     world, needs, judged, places,
     money: needs.filter(isMoneyNeed),
     price: needs.find(isPriceNeed),
     ofTheWhole: judged.map((need) => !places.some(({ own }) => own.includes(need))),
     sharedKinds: new Set(shared),
-    sort: ['ways', ...needs.map(demandOf)].join('\n'),
+    ways: { 'all-wishes': memoriesOf(world, `all ways\n${demands}`), 'leaving-out': memoriesOf(world, `lean ways\n${demands}`) },
   };
 }
 

@@ -6,7 +6,6 @@ import { askedOf, type Asked } from './asked.ts';
 import { keyOf, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
 import { judge, type Judgeable } from './judge.ts';
-import { memoriesOf } from './memories.ts';
 import { choicesOf, combinationsOf, type Choice, type Scope } from './options.ts';
 import { byPrice, type Standing } from './order.ts';
 import { billOf, judgeMoney, ownPrices, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
@@ -70,7 +69,7 @@ function wayOf({ option: { unmet = {}, ...option }, verdicts: settled }: Choice,
 
 /** Every way worth comparing to make a candidate serve; the same list for all that are read alike. */
 const waysOf = (candidate: Candidate, asked: Asked, scope: Scope): readonly Way[] =>
-  remembered(memoriesOf<readonly Way[]>(asked.world, `${scope} ${asked.sort}`)(candidate.machine), candidate, (read) =>
+  remembered(asked.ways[scope](candidate.machine), candidate, (read) =>
     combinationsOf(choicesOf(read, asked), asked, scope).map((choice) => wayOf(choice, read, asked)));
 
 /** A way chosen at a price, and how it stands. */

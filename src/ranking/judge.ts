@@ -1,5 +1,4 @@
 import type { Capability, DemandOf, Need } from '../needs/need.ts';
-import type { Machine } from '../catalogue/catalogue.ts';
 import type { Build } from './build.ts';
 import type { World } from './candidate.ts';
 import { judgeBackhoe } from './judges/backhoe.ts';
@@ -16,8 +15,8 @@ import { judgeExhaustIntact, judgeNoise, judgeRecall, judgeRops, judgeSeatBelt, 
 import { judgeDeckLength, judgeDeckWidth, judgeLength, judgeStoredHeight, judgeWidth, judgeWorkingHeight } from './judges/place.ts';
 import { judgeDrivenWheels, judgeTipAngle } from './judges/slope.ts';
 import { judgeDrawbar, judgeTowMass, judgeTowPull } from './judges/towing.ts';
-import { demandOf, memoriesOf } from './memories.ts';
-import { remembered, type Memory } from './remember.ts';
+import { demandOf, memoriesOf, type Memories } from './memories.ts';
+import { remembered } from './remember.ts';
 import type { Verdict } from './verdict.ts';
 import type { Judge } from './judges/judging.ts';
 
@@ -74,11 +73,11 @@ const judges: { [C in Judged]: Judge<DemandOf<C>> } = {
 
 export type Judgeable = Need & DemandOf<Judged>;
 
-const memories = new WeakMap<World, WeakMap<Need, (machine: Machine) => Memory<Verdict>>>();
+const memories = new WeakMap<World, WeakMap<Need, Memories<Verdict>>>();
 
 /** What was judged of machines for a demand; the same for any need that demands the same, wherever it comes from. */
-function memoriesFor(need: Need, world: World): (machine: Machine) => Memory<Verdict> {
-  const ofWorld = memories.get(world) ?? new WeakMap<Need, (machine: Machine) => Memory<Verdict>>();
+function memoriesFor(need: Need, world: World): Memories<Verdict> {
+  const ofWorld = memories.get(world) ?? new WeakMap<Need, Memories<Verdict>>();
   memories.set(world, ofWorld);
   const own = ofWorld.get(need) ?? memoriesOf<Verdict>(world, demandOf(need));
   ofWorld.set(need, own);

@@ -13,18 +13,23 @@ const demands = new WeakMap<Need, string>();
 
 /** What a need demands, as text: how it was come by doesn't matter to whoever judges it. */
 export function demandOf(need: Need): string {
+  const known = demands.get(need);
+  if (known !== undefined) return known;
   const { working: _working, from: _from, ...demand } = need;
-  const text = demands.get(need) ?? JSON.stringify(demand);
+  const text = JSON.stringify(demand);
   demands.set(need, text);
   return text;
 }
+
+/** Where the results of one sort of reckoning are, for a machine and all its units. */
+export type Memories<T> = (machine: Machine) => Memory<T>;
 
 /**
  * Where results of one sort of reckoning are remembered, machine by machine.
  *
  * @param sort  all that the results hang on besides world, machine and build, as text
  */
-export function memoriesOf<T>(world: World, sort: string): (machine: Machine) => Memory<T> {
+export function memoriesOf<T>(world: World, sort: string): Memories<T> {
   const all = worlds.get(world) ?? new Map<string, OfMachines>();
   worlds.set(world, all);
   if (all.size >= most) all.clear();

@@ -6,7 +6,6 @@ import type { Asked } from './asked.ts';
 import { hungFor, joined, keyOf, type Build, type Option } from './build.ts';
 import type { Candidate } from './candidate.ts';
 import { judge, type Judgeable } from './judge.ts';
-import { memoriesOf } from './memories.ts';
 import { massParts, totalOf } from './mass.ts';
 import { once } from './once.ts';
 import { remembered } from './remember.ts';
@@ -14,7 +13,7 @@ import { costOf } from './price.ts';
 import { isFailedGate, isFailedWish, isOpenMust, worst, type Judged, type Verdict } from './verdict.ts';
 
 /** One option of a slot judged by itself, with what may count against it elsewhere. */
-interface Tried {
+export interface Tried {
   option: Option;
   /** The verdicts on the needs it settles, in their order. */
   verdicts: readonly Verdict[];
@@ -137,7 +136,7 @@ export type Choices = readonly (readonly Tried[])[];
 
 /** What a candidate can be made of: the options of each place, judged once. */
 export const choicesOf = (candidate: Candidate, asked: Asked): Choices =>
-  asked.places.map(({ slot, own, sort }) => remembered(memoriesOf<readonly Tried[]>(asked.world, sort)(candidate.machine), candidate, (read) =>
+  asked.places.map(({ slot, own, memories }) => remembered(memories(candidate.machine), candidate, (read) =>
     slot.options(read, asked.needs, asked.world).map((option) => tried(option, read, own, asked))));
 
 /**

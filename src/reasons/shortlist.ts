@@ -116,11 +116,11 @@ function unknownsOf(ranking: Ranking): Shortlist['unknowns'] {
  * shortlist. Pure and deterministic: the same documents give the same bytes everywhere.
  *
  * @param unknownTasks  tasks of a newer version that the reader set aside; each becomes a caution
+ * @param catalogue  the same catalogue in SI, from whoever reckons with it again: what was judged is then remembered
  */
 export function shortlist(
-  catalogueDocument: CatalogueDocument, answersDocument: AnswersDocument, unknownTasks: readonly string[] = [],
+  catalogueDocument: CatalogueDocument, answersDocument: AnswersDocument, unknownTasks: readonly string[] = [], catalogue = catalogueOf(catalogueDocument),
 ): Shortlist {
-  const catalogue = catalogueOf(catalogueDocument);
   const answers = answersOf(answersDocument);
   const ranking = rank(catalogue, answers);
   const { world, needs } = ranking;

@@ -31,9 +31,8 @@ export const term = (kind: Kind | PlainUnit, value: number, rule?: FigureId): Te
 });
 
 /** A working whose inputs name the rules they were taken from. */
-export const cite = (working: Working, rules: Readonly<Record<string, FigureId>>): Working => ({
-  ...working,
-  inputs: Object.fromEntries(
-    Object.entries(working.inputs).map(([name, input]) => [name, rules[name] ? { ...input, rule: rules[name] } : input]),
-  ),
-});
+export function cite(working: Working, rules: Readonly<Record<string, FigureId>>): Working {
+  const inputs = { ...working.inputs };
+  for (const [name, rule] of Object.entries(rules)) if (inputs[name]) inputs[name] = { ...inputs[name], rule };
+  return { ...working, inputs };
+}
