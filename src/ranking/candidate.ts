@@ -72,3 +72,7 @@ export function have(candidate: Candidate, item: FittedItem, fitting: Fitting | 
       return 'can-add';
   }
 }
+
+/** The tyres a candidate may stand on: a unit's own, or any its machine can have. */
+export const tyresOf = ({ machine: { tyres = [] }, unit }: Candidate) =>
+  tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);

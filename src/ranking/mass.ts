@@ -1,5 +1,6 @@
 import type { Quantity } from '../units/quantity.ts';
 import { isHolder, type Build } from './build.ts';
+import { tyresOf } from './candidate.ts';
 import type { Spec } from './verdict.ts';
 
 type Mass = Quantity<'mass'>;
@@ -30,7 +31,7 @@ export function massParts({ machine, unit, loader, mower, backhoe, cab, ballast,
     add('deck', (decks.find(({ id }) => id === unit.deck) ?? (decks.length === 1 ? decks[0] : undefined))?.mass, 'decks.mass');
   }
   if (unit?.tyres?.liquid === true) {
-    const filled = (machine.tyres ?? []).filter(({ type }) => unit.tyres?.type === undefined || type === unit.tyres.type);
+    const filled = tyresOf({ machine, unit });
     const fills = filled.flatMap(({ fillMass }) => fillMass ?? []);
     add('tyreFill', fills.length === filled.length && fills.length > 0 ? (Math.max(...fills) as Mass) : undefined, 'tyres.fillMass');
   }

@@ -4,12 +4,11 @@ import { criteria, type Criterion } from '../answers/schema.ts';
 import type { FigureId } from '../trade/book.ts';
 import type { Capability, Need } from '../needs/need.ts';
 import type { Working } from '../trade/working.ts';
-import type { World } from './candidate.ts';
+import { tyresOf, type World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
 import { keptOver } from './kept-value.ts';
 import { massParts, totalOf } from './mass.ts';
 import type { Spec, Verdict } from './verdict.ts';
-import { widthsOverTyres } from './judges/tool.ts';
 import { yearlyHours } from './yearly-hours.ts';
 
 /** What a criterion is worth to the buyer, 0 to 1, with the figure it was read from. */
@@ -108,7 +107,7 @@ function fitValue(evaluation: Evaluation, answers: Answers, { book }: World): Va
   }
   const openings = judged.flatMap(({ need }) => (need.capability === 'width' ? [need.atMost] : []));
   if (openings.length > 0) {
-    const widths = widthsOverTyres(build.machine, build.unit);
+    const widths = tyresOf(build).map(({ widthOverRear }) => widthOverRear);
     const room = widths.length > 0 ? (Math.min(...openings) - Math.min(...widths)) / 2 : undefined;
     parts.push(anchored(room, 'value.fit.side.best', 'value.fit.side.worst', 'm', 'tyres'));
   }

@@ -3,21 +3,22 @@ import { totalMass } from '../../trade/formulas/total-mass.ts';
 import type { Working } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { isHolder, type Build } from '../build.ts';
+import type { World } from '../candidate.ts';
 import { massParts } from '../mass.ts';
 import { unknown, wantsAtMost, worst, type Spec } from '../verdict.ts';
 import type { Judge } from './judging.ts';
-import { lifts, loaded, ridesBehind } from './loader.ts';
+import { lifts, loaded, ridden, ridesBehind } from './loader.ts';
 import { massAtWork } from './tool.ts';
 
 type Mass = Quantity<'mass'>;
 
 /** What hangs behind at work, hoppers full and a bale on its spear: the heaviest of it. */
-function heaviestBehind(build: Build, carried: Mass | undefined, riding: readonly Lift[]): Mass | Spec {
+function heaviestBehind(build: Build, carried: Mass | undefined, riding: readonly Lift[], world: World): Mass | Spec {
   const { mower, tools = {}, backhoe } = build;
   const hung = [...(mower?.kind === 'rear' ? [mower.mower] : []), ...Object.values(tools).filter((tool) => !isHolder(tool))].map(({ implement }) => massAtWork(implement));
   if (hung.includes(undefined)) return 'implements.mass';
   if (backhoe && backhoe.part.mass === undefined) return 'backhoe.mass';
-  const bales = riding.map(({ task, load = 0 }) => load + (tools[task]?.implement.mass ?? 0));
+  const bales = riding.map((lift) => ridden(lift, tools[lift.task]!, world).mass);
   return Math.max(carried ?? 0, backhoe?.part.mass ?? 0, ...hung.map((mass) => mass!), ...bales) as Mass;
 }
 
@@ -38,7 +39,7 @@ export const judgeGrossMass: Judge<DemandOf<'gross-mass'>> = (need, build, world
     if (!('ballast' in state)) continue;
     sums.push(totalMass({ ...base, loader: state.frame, attachment: state.holder, load: state.load, ballast: ballast.rear as Mass }, 'mass.aboard'));
   }
-  const behind = heaviestBehind(build, need.carried, need.lifts.filter(({ task }) => ridesBehind(task, build)));
+  const behind = heaviestBehind(build, need.carried, need.lifts.filter(({ task }) => ridesBehind(task, build)), world);
   if (typeof behind === 'string') return unknown(behind);
   if (behind > 0) sums.push(totalMass({ ...base, loader: frame, hung: behind, frontWeights: ballast.front as Mass }, 'mass.aboard'));
   if (sums.length === 0) sums.push(totalMass({ ...base, loader: frame }, 'mass.aboard'));

@@ -2,13 +2,9 @@ import type { DemandOf } from '../../needs/need.ts';
 import { groundPressure } from '../../trade/formulas/ground-pressure.ts';
 import { cite } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import type { Build } from '../build.ts';
+import { tyresOf } from '../candidate.ts';
 import { failed, met, unknown, wantsAtMost } from '../verdict.ts';
 import type { Judge } from './judging.ts';
-
-/** The tyres a candidate may stand on: a unit's own, or any its machine can have. */
-const tyresOf = ({ machine: { tyres = [] }, unit }: Build) =>
-  tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);
 
 /** Lugs mark a lawn, and smooth turf tyres slip where it is wet. */
 export const judgeTyres: Judge<DemandOf<'tyres'>> = ({ ground, lawn }, build) => {

@@ -25,20 +25,25 @@ export const judgePayload: Judge<DemandOf<'trailer.payload'>> = ({ atMost: paylo
   return wantsAtMost(load.result.value, payload, { unit: 'kg', workings: [load, tieDowns] });
 };
 
+/** What the vehicle tows: the trailer and all that is on it; or what of it isn't known. */
+function towed(trailer: Quantity<'mass'>, build: Build, world: World): readonly [load: Working, towed: Working] | readonly Spec[] {
+  const load = aboard(build, world);
+  return 'formula' in load ? [load, totalMass({ trailer, load: load.result.value as Quantity<'mass'> }, 'haul.behind')] : load;
+}
+
+const isWorked = (towing: readonly [Working, Working] | readonly Spec[]): towing is readonly [Working, Working] => typeof towing[0] === 'object';
+
 /** What should rest on the tow ball at the least must not be more than it may bear. */
 export const judgeTongue: Judge<DemandOf<'trailer.tongue'>> = ({ atMost: rating, trailer }, build, world) => {
-  const load = aboard(build, world);
-  if (!('formula' in load)) return unknown(...load);
-  const behind = totalMass({ trailer, load: load.result.value as Quantity<'mass'> }, 'haul.behind');
+  const towing = towed(trailer, build, world);
+  if (!isWorked(towing)) return unknown(...towing);
   const tongue = cite(
-    tongueLoad(behind.result.value as Quantity<'mass'>, world.book.value('haul.tongue.least')), { share: 'haul.tongue.least' },
+    tongueLoad(towing[1].result.value as Quantity<'mass'>, world.book.value('haul.tongue.least')), { share: 'haul.tongue.least' },
   );
-  return wantsAtMost(tongue.result.value, rating, { unit: 'kg', workings: [load, behind, tongue] });
+  return wantsAtMost(tongue.result.value, rating, { unit: 'kg', workings: [...towing, tongue] });
 };
 
 export const judgeTowRating: Judge<DemandOf<'trailer.tow-rating'>> = ({ atMost: rating, trailer }, build, world) => {
-  const load = aboard(build, world);
-  if (!('formula' in load)) return unknown(...load);
-  const behind = totalMass({ trailer, load: load.result.value as Quantity<'mass'> }, 'haul.behind');
-  return wantsAtMost(behind.result.value, rating, { unit: 'kg', workings: [load, behind] });
+  const towing = towed(trailer, build, world);
+  return isWorked(towing) ? wantsAtMost(towing[1].result.value, rating, { unit: 'kg', workings: towing }) : unknown(...towing);
 };

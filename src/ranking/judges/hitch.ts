@@ -1,6 +1,5 @@
 import type { DemandOf } from '../../needs/need.ts';
 import { frontAxleLoad, frontBallast, rearAxleLoad } from '../../trade/formulas/axle-loads.ts';
-import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
 import { totalMass } from '../../trade/formulas/total-mass.ts';
 import { cite } from '../../trade/working.ts';
 import { atLeast, atMost } from '../../units/compare.ts';
@@ -9,17 +8,12 @@ import { hungFor, type Build } from '../build.ts';
 import type { World } from '../candidate.ts';
 import { absent, failed, met, moot, unknown, wantsAtLeast, type Spec, type Verdict } from '../verdict.ts';
 import { leastLimit } from './axle-limits.ts';
+import { behindAxle, hitchLift } from './hitch-lift.ts';
 import type { Judge } from './judging.ts';
 import { massAtWork } from './tool.ts';
 
 type Length = Quantity<'length'>;
 type Mass = Quantity<'mass'>;
-
-/** Hitch lift at a distance behind the ball ends, by the machine's own rating. */
-export const hitchLift = (rated: Mass, behind: Length, { book }: World) => cite(
-  hitchLiftAt(rated, book.value('hitch.rated-behind') as Length, behind, book.value('hitch.link-length') as Length),
-  { ratedAt: 'hitch.rated-behind', link: 'hitch.link-length' },
-);
 
 export const judgeHitchLift: Judge<DemandOf<'hitch.lift'>> = ({ load, behind }, { machine }, world) => {
   const rated = machine.hitch?.lift610;
@@ -72,7 +66,7 @@ export function judgeAxlesWith(hung: Hung, need: string, build: Build, { book }:
 }
 
 export const judgeFrontAxle: Judge<DemandOf<'hitch.front-axle'>> = (need, build, world) =>
-  judgeAxlesWith({ mass: need.load, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + need.behind) as Length }, need.id, build, world);
+  judgeAxlesWith({ mass: need.load, behindAxle: behindAxle(need.behind, world) }, need.id, build, world);
 
 /** The axles with the backhoe on, its centre taken far back where nobody gave it. */
 function judgeBackhoeAxles(need: string, build: Build, world: World): Verdict {
@@ -97,7 +91,7 @@ export const judgeImplementAxles: Judge<DemandOf<'implement.axles'>> = ({ task, 
   if (mass === undefined) return unknown('implements.mass');
   const behind = implement.centreDistance ?? world.book.value('hitch.rated-behind');
   return judgeAxlesWith({
-    mass, behindAxle: (world.book.value('hitch.ball-ends-behind-axle') + behind) as Length,
+    mass, behindAxle: behindAxle(behind, world),
     ...(implement.centreDistance === undefined && { estimated: ['implements.centreDistance'] }),
   }, id, build, world);
 };

@@ -14,7 +14,8 @@ import type { Build, Tool } from '../build.ts';
 import { have, type World } from '../candidate.ts';
 import { absent, failed, met, moot, unknown, wantsAtLeast, worst, type Spec, type Verdict } from '../verdict.ts';
 import { leastLimit } from './axle-limits.ts';
-import { hitchLift, judgeAxlesWith } from './hitch.ts';
+import { judgeAxlesWith } from './hitch.ts';
+import { behindAxle, hitchLift } from './hitch-lift.ts';
 import type { Judge } from './judging.ts';
 import { judgeCategory } from './tool.ts';
 
@@ -94,21 +95,24 @@ export const judgeAnyLoader: Judge<DemandOf<'loader.any'>> = (_need, build) => {
   return build.loader.have === 'unknown' ? unknown('loaders') : met();
 };
 
-/** A load that needn't go up rides on a spear behind: the hitch lifts it with the spear, at its own distance. */
-function judgeRide(lift: WeighedLift, { implement }: Tool, build: Build, world: World): Verdict {
-  const rated = build.machine.hitch?.lift610;
-  if (rated === undefined) return unknown('hitch.lift610');
-  const { book } = world;
-  const spear = implement.mass ?? (book.value('rear-spear.mass') as Mass);
-  const centre = lift.loadAhead - book.value('spear.face');
-  const behind = (book.value('rear-spear.face') + centre) as Length;
-  const working = hitchLift(rated, behind, world);
+/** A load on a spear behind: what of it the hitch lifts, and how far behind the ball ends its centre is. */
+export function ridden({ load = 0 as Mass, loadAhead }: Lift, { implement }: Tool, { book }: World): { mass: Mass; behind: Length } {
+  const spear = implement.mass ?? book.value('rear-spear.mass');
   // The spear's own mass is nearer than the bale's; taken at the bale's distance it errs on the safe side.
-  const lifted = wantsAtLeast(working.result.value, lift.load + spear, { unit: 'kg', workings: [working] });
-  return { ...worst([lifted, judgeCategory(implement, build.machine)]), ...(implement.mass === undefined && { estimated: ['implements.mass' as const] }) };
+  return { mass: (load + spear) as Mass, behind: (book.value('rear-spear.face') + (loadAhead - book.value('spear.face'))) as Length };
 }
 
-/** What rides behind, and the distance of its centre behind the ball ends. */
+/** A load that needn't go up rides on a spear behind: the hitch lifts it with the spear, at its own distance. */
+function judgeRide(lift: WeighedLift, tool: Tool, build: Build, world: World): Verdict {
+  const rated = build.machine.hitch?.lift610;
+  if (rated === undefined) return unknown('hitch.lift610');
+  const { mass, behind } = ridden(lift, tool, world);
+  const working = hitchLift(rated, behind, world);
+  const lifted = wantsAtLeast(working.result.value, mass, { unit: 'kg', workings: [working] });
+  return { ...worst([lifted, judgeCategory(tool.implement, build.machine)]), ...(tool.implement.mass === undefined && { estimated: ['implements.mass' as const] }) };
+}
+
+/** Whether a load rides behind. */
 export const ridesBehind = (task: TaskId, { tools }: Build) => tools?.[task]?.implement.kind === 'rear-bale-spear';
 
 export const judgeLoaderLift: Judge<DemandOf<'loader.lift'>> = (need, build, world) => {
@@ -129,11 +133,9 @@ const interfaceFits = ({ implement }: Tool, { machine }: Build) =>
   || implement.attachmentInterface === machine.attachmentInterface;
 
 /** The axles with bale and spear behind. */
-function judgeRideAxles({ id, task, load, loadAhead }: Need & Lift, build: Build, world: World): Verdict {
-  const { book } = world;
-  const spear = build.tools![task]!.implement.mass ?? book.value('rear-spear.mass');
-  const behind = book.value('hitch.ball-ends-behind-axle') + book.value('rear-spear.face') + loadAhead - book.value('spear.face');
-  return judgeAxlesWith({ mass: (load! + spear) as Mass, behindAxle: behind as Length }, id, build, world);
+function judgeRideAxles(lift: Need & Lift, build: Build, world: World): Verdict {
+  const { mass, behind } = ridden(lift, build.tools![lift.task]!, world);
+  return judgeAxlesWith({ mass, behindAxle: behindAxle(behind, world) }, lift.id, build, world);
 }
 
 /** A third function works a grapple; a field kit is added. */
@@ -230,7 +232,7 @@ function hindrance(state: Loaded, build: Build, world: World): Verdict | undefin
   const onFront = frontAxleLoad(
     (mass! * frontAxleShare!) as Mass,
     { mass: state.front, ahead: state.ahead },
-    { mass: state.ballast, behind: (world.book.value('hitch.ball-ends-behind-axle') + state.ballastBehind) as Length },
+    { mass: state.ballast, behind: behindAxle(state.ballastBehind, world) },
     wheelbase!,
   );
   const bears = leastLimit('front', build);
@@ -266,7 +268,7 @@ export function loaded(lift: Lift, build: Build, world: World): Loaded | readonl
   const ahead = ((holder.mass * (part.pinsAhead + holder.ahead) + load * (part.pinsAhead + lift.loadAhead)) / front) as Length;
   const ballastAt = (behind: number) => cite(rearBallast(
     { tractor: mass, rear: (mass * (1 - frontAxleShare)) as Mass, front, ahead, wheelbase },
-    (book.value('hitch.ball-ends-behind-axle') + behind) as Length,
+    behindAxle(behind, world),
     book.value('loader.rear-share'),
   ), { share: 'loader.rear-share' });
   const states = ballastings(ballastAt, world).map(({ working, ...way }): Loaded => ({

@@ -3,9 +3,9 @@ import { headroom, parking, passage } from '../../trade/formulas/clearance.ts';
 import { atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
+import { tyresOf } from '../candidate.ts';
 import { unknown, wantsAtMost, type Verdict } from '../verdict.ts';
 import type { Judge } from './judging.ts';
-import { widthsOverTyres } from './tool.ts';
 
 type Length = Quantity<'length'>;
 
@@ -14,8 +14,8 @@ type Length = Quantity<'length'>;
  * unit whose tyres are not known may pass on some and not on others: unknown. A machine not yet chosen
  * passes if it does on its narrowest.
  */
-function between({ machine, unit }: Build, opening: Length, room: Length, wider = 0): Verdict {
-  const verdicts = widthsOverTyres(machine, unit).map((tyres): Verdict => {
+function between(build: Build, opening: Length, room: Length, wider = 0): Verdict {
+  const verdicts = tyresOf(build).map(({ widthOverRear: tyres }): Verdict => {
     const working = passage(Math.max(tyres, wider) as Length, room);
     return wantsAtMost(working.result.value, opening, { unit: 'm', workings: [working] });
   }).sort((a, b) => a.has! - b.has!);
@@ -23,7 +23,7 @@ function between({ machine, unit }: Build, opening: Length, room: Length, wider 
   if (!narrowest) return unknown('tyres');
   const some = verdicts.some(({ outcome }) => outcome === 'met');
   const all = verdicts.every(({ outcome }) => outcome === 'met');
-  return unit && some && !all ? unknown('units.tyres.type') : narrowest;
+  return build.unit && some && !all ? unknown('units.tyres.type') : narrowest;
 }
 
 /** A passage is as wide as the machine on its tyres, its deck on, and room on both sides. */

@@ -3,6 +3,7 @@ import { tipAngle } from '../../trade/formulas/tip-angle.ts';
 import { isRefusal } from '../../trade/working.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { absent, failed, met, unknown, wantsAtLeast, worst } from '../verdict.ts';
+import { behindAxle } from './hitch-lift.ts';
 import type { Judge } from './judging.ts';
 import { lifts, loaded } from './loader.ts';
 
@@ -32,7 +33,7 @@ export const judgeTipAngle: Judge<DemandOf<'slope.tip-angle'>> = (need, build, w
   for (const lift of need.lifts.filter((each) => lifts(each, build))) {
     const state = loaded(lift, build, world);
     if (!('ballast' in state)) return unknown(...state);
-    const behind = book.value('hitch.ball-ends-behind-axle') + state.ballastBehind;
+    const behind = behindAxle(state.ballastBehind, world);
     loadings.push([
       ...bare,
       { mass: state.frame, height, ahead: 1 },

@@ -1,5 +1,4 @@
-import type { Implement, Machine, Unit } from '../../catalogue/catalogue.ts';
-import { hitchLiftAt } from '../../trade/formulas/hitch-lift-at.ts';
+import type { Implement, Machine } from '../../catalogue/catalogue.ts';
 import { ptoFromFlywheel } from '../../trade/formulas/drawbar-power.ts';
 import { powerAtAltitude, ptoPowerForWidth } from '../../trade/formulas/pto-power.ts';
 import type { FigureId } from '../../trade/book.ts';
@@ -8,16 +7,10 @@ import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Growth } from '../../needs/need.ts';
 import type { Build, Tool } from '../build.ts';
-import type { World } from '../candidate.ts';
+import { tyresOf, type Candidate, type World } from '../candidate.ts';
 import { failed, met, unknown, wantsAtLeast, worst, type Spec, type Verdict } from '../verdict.ts';
+import { hitchLift } from './hitch-lift.ts';
 import { traitsOf } from './implement-kinds.ts';
-
-/** Widths over the rear tyres a candidate may stand on: none where nobody gave that of its tyres. */
-export function widthsOverTyres({ tyres = [] }: Machine, unit: Unit | undefined): number[] {
-  return tyres
-    .filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type)
-    .map(({ widthOverRear }) => widthOverRear);
-}
 
 interface PowerLeft {
   value: number;
@@ -51,11 +44,11 @@ export const massAtWork = ({ kind, mass, fullMass }: Partial<Implement>): Quanti
   (kind !== undefined && traitsOf[kind].hopper ? fullMass : mass);
 
 /** It covers the tyre tracks, on the tyres a unit stands on or on some a machine can have. */
-function judgeCover(width: number, machine: Machine, unit: Unit | undefined): Verdict {
-  const tracks = widthsOverTyres(machine, unit);
+function judgeCover(width: number, candidate: Candidate): Verdict {
+  const tracks = tyresOf(candidate).map(({ widthOverRear }) => widthOverRear);
   if (tracks.length === 0) return unknown('tyres');
   const covered = tracks.filter((track) => atLeast(width, track)).length;
-  if (covered > 0 && covered < tracks.length && unit) return unknown('units.tyres.type');
+  if (covered > 0 && covered < tracks.length && candidate.unit) return unknown('units.tyres.type');
   return wantsAtLeast(width, covered > 0 ? Math.min(...tracks) : Math.max(...tracks), { unit: 'm', workings: [] });
 }
 
@@ -105,18 +98,15 @@ function judgeFlow({ hydraulicFlow }: Partial<Implement>, { hydraulics }: Machin
  * it, the hitch takes and lifts it, the hydraulics feed it.
  */
 export function judgeTool({ implement }: Tool, { machine, unit }: Build, world: World, growth?: Growth): Verdict {
-  const { book } = world;
   const { kind, width, centreDistance } = implement;
   const { covers } = traitsOf[kind!];
   const mass = massAtWork(implement);
   if (covers && width === undefined) return unknown('implements.width');
   if (mass === undefined) return unknown(traitsOf[kind!].hopper ? 'implements.fullMass' : 'implements.mass');
-  const behind = (centreDistance ?? book.value('hitch.rated-behind')) as Quantity<'length'>;
-  const lift = machine.hitch?.lift610 === undefined ? undefined : cite(hitchLiftAt(
-    machine.hitch.lift610, book.value('hitch.rated-behind') as Quantity<'length'>, behind, book.value('hitch.link-length') as Quantity<'length'>,
-  ), { ratedAt: 'hitch.rated-behind', link: 'hitch.link-length', ...(centreDistance === undefined && { behindBallEnds: 'hitch.rated-behind' }) });
+  const rated = machine.hitch?.lift610;
+  const lift = rated === undefined ? undefined : hitchLift(rated, centreDistance, world);
   const verdicts = [
-    ...(covers ? [judgeCover(width!, machine, unit)] : []),
+    ...(covers ? [judgeCover(width!, { machine, unit })] : []),
     ...judgePower(implement, machine, world, growth),
     lift ? wantsAtLeast(lift.result.value, mass, { unit: 'kg', workings: [lift] }) : unknown('hitch.lift610'),
     judgeCategory(implement, machine),

@@ -34,6 +34,7 @@ const places: Readonly<Record<Module, string>> = {
   'ranking/judges/ground': 'driving on turf and on soft or wet ground',
   'ranking/judges/haul': 'hauling the machine on a trailer',
   'ranking/judges/hitch': 'lifting on the three-point hitch',
+  'ranking/judges/hitch-lift': 'what the hitch lifts, farther back',
   'ranking/judges/implement': 'the pull, the power and the hours an implement takes',
   'ranking/judges/implement-kinds': 'what each kind of implement takes',
   'ranking/judges/loader': 'lifting with the loader',
