@@ -1,0 +1,30 @@
+/** Builds the benches as the product is built and runs them one after the other: `npm run bench [-- name]`. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const all = ['ranking'];
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !all.includes(name));
+if (unknown.length > 0) {
+  console.error(`No bench called ${unknown.join(', ')}. There is: ${all.join(', ')}.`);
+  process.exit(2);
+}
+const folder = mkdtempSync(join(tmpdir(), 'acre-to-axle-bench-'));
+try {
+  for (const name of asked.length > 0 ? asked : all) {
+    const outfile = join(folder, `${name}.mjs`);
+    await build({
+      absWorkingDir: root, entryPoints: [`tests/bench/${name}.ts`], outfile, bundle: true, platform: 'node', format: 'esm', logLevel: 'error',
+      banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+    });
+    const { status } = spawnSync(process.execPath, ['--expose-gc', outfile], { cwd: root, stdio: 'inherit' });
+    if (status !== 0) process.exitCode = status ?? 1;
+  }
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
