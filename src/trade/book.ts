@@ -1,6 +1,7 @@
 import { factors, kindOfUnit, type Unit } from '../units/quantity.ts';
 import { atLeast, atMost, byCodeUnit } from '../units/compare.ts';
 import { cutting } from './figures/cutting.ts';
+import { drawing } from './figures/drawing.ts';
 import { engine } from './figures/engine.ts';
 import { formulaRules } from './figures/formulas.ts';
 import { lifting } from './figures/lifting.ts';
@@ -20,7 +21,7 @@ import type { FigureRule, Rule } from './record.ts';
 export const rulesVersion = '1';
 
 export const figureRules = {
-  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut,
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut, ...drawing,
 };
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;

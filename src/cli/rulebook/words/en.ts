@@ -7,7 +7,7 @@ import type { Trust } from '../trust.ts';
 const themes: Readonly<Record<Theme, string>> = {
   'area': 'Areas', 'axle': 'Axle loads', 'backhoe': 'Backhoe', 'bale': 'Round bales', 'ballast': 'Ballast', 'bucket': 'Bucket', 'bulk': 'Loose material',
   'chip': 'Chipping brush', 'cut': 'Cutting rough ground', 'disk': 'Disk harrow', 'draft': 'Draft of implements', 'drag': 'Dragging an arena',
-  'drawbar': 'Power at the drawbar', 'drive': 'Drives and lanes', 'exhaust': 'Exhaust treatment', 'field': 'Work in the field', 'forks': 'Pallet forks', 'front-weights': 'Front weights',
+  'drawbar': 'Power at the drawbar', 'drawing': 'Sizes a drawing assumes', 'drive': 'Drives and lanes', 'exhaust': 'Exhaust treatment', 'field': 'Work in the field', 'forks': 'Pallet forks', 'front-weights': 'Front weights',
   'grade': 'Grading a drive', 'grapple': 'Grapple', 'gravity': 'Gravity', 'ground': 'Pressure on the ground', 'haul': 'Hauling on a trailer', 'hay': 'Making hay',
   'hire': 'Hiring instead of buying', 'hitch': 'Three-point hitch', 'hole': 'Boring post holes', 'keep': 'How long a tractor is kept', 'lift': 'Limits of a lift',
   'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'lot': 'Units on the lot', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'near-miss': 'Near misses', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
@@ -20,6 +20,11 @@ const themes: Readonly<Record<Theme, string>> = {
 /** Where a rule is used, by the module that reads it. */
 const places: Readonly<Record<Module, string>> = {
   'catalogue/check': 'checking a dealer’s catalogue',
+  'drawing/buyers-things': 'drawing the buyer’s own things to scale',
+  'drawing/fits': 'drawing what a machine fits through',
+  'drawing/measures': 'drawing the machines to scale',
+  'drawing/overlay': 'drawing a machine between gate and door posts',
+  'drawing/read-tyre': 'reading the size of a tyre',
   'needs/carrying': 'carrying an implement on the hitch',
   'needs/cutting': 'cutting rough grass and brush',
   'needs/ground': 'driving on turf and on soft or wet ground',

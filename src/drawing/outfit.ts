@@ -1,0 +1,59 @@
+import { taskOf, type Answers } from '../answers/answers.ts';
+import type { Catalogue, Loader, Machine, Unit } from '../catalogue/catalogue.ts';
+import type { Entry, Shortlist } from '../reasons/schema.ts';
+
+export type Standing = 'stands' | 'ask' | 'ruled-out' | 'not-judged';
+
+/** A machine as it is drawn: which unit of it, how it stands, and what is on it. */
+export interface Outfit {
+  machine: Machine;
+  standing: Standing;
+  unit?: Unit;
+  loader?: Loader;
+  /** Width of the deck under the belly. */
+  deck?: number;
+  cab: boolean;
+}
+
+const reachable = ({ availability }: { availability: string }) => availability !== 'none' && availability !== 'unknown';
+
+/** Of several one that is on the unit, else the first to be had. */
+function chosen<T extends { id: string; availability: string }>(parts: readonly T[] | undefined, ids: readonly (string | undefined)[]) {
+  return parts?.find(({ id }) => ids.includes(id)) ?? parts?.find(reachable);
+}
+
+/** The deck of the package, of the unit, or the narrowest to be had for a buyer who mows under the belly. */
+function deckWidth({ decks }: Machine, bought: string | undefined, unit: Unit | undefined, answers: Answers, judged: boolean) {
+  const named = decks?.find(({ id }) => id === bought || id === unit?.deck);
+  if (named) return named.width;
+  const there = unit?.fitted?.deck === true;
+  const mows = taskOf(answers, 'mow-lawn');
+  const wanted = !judged && mows !== undefined && mows.deck !== 'rear';
+  if (!there && !wanted) return undefined;
+  const widths = (decks ?? []).filter(reachable).map(({ width }) => width);
+  return widths.length ? Math.min(...widths) : undefined;
+}
+
+function entryOf(shortlist: Shortlist | undefined, id: string): { standing: Standing; entry?: Entry } {
+  const find = (entries: readonly Entry[] | undefined) => entries?.find(({ machine }) => machine === id);
+  const [stands, ask] = [find(shortlist?.shortlist), find(shortlist?.askDealer)];
+  if (stands) return { standing: 'stands', entry: stands };
+  if (ask) return { standing: 'ask', entry: ask };
+  return { standing: shortlist?.ruledOut.some(({ machine }) => machine === id) ? 'ruled-out' : 'not-judged' };
+}
+
+/** A machine with what the shortlist puts on it; one that doesn't stand as it would come. */
+export function outfitOf(machine: Machine, { catalogue, answers, shortlist }: { catalogue: Catalogue; answers: Answers; shortlist?: Shortlist | undefined }): Outfit {
+  const { standing, entry } = entryOf(shortlist, machine.id);
+  const unit = entry?.unit === undefined ? undefined : catalogue.units?.find(({ id }) => id === entry.unit);
+  const bought = (what: string) => entry?.package.additions.find((addition) => addition.what === what);
+  const loader = unit?.fitted?.loader === false && !bought('loader') ? undefined : chosen(machine.loaders, [bought('loader')?.id, unit?.loader]);
+  const deck = deckWidth(machine, bought('deck')?.id, unit, answers, entry !== undefined);
+  const { height, rops } = machine;
+  return {
+    machine, standing,
+    ...(unit && { unit }), ...(loader && { loader }), ...(deck !== undefined && { deck }),
+    cab: rops?.kind === 'cab' || unit?.rops?.kind === 'cab' || unit?.fitted?.cab === true || bought('cab') !== undefined
+      || (height?.ropsUp === undefined && height?.cab !== undefined),
+  };
+}

@@ -1,0 +1,73 @@
+import type { RuleBook } from '../trade/book.ts';
+import { heightOf, levelShape, loadShapes, openingShapes, type BuyersThings, type Mark } from './buyers-things.ts';
+import { sideRoom, type Fit, type FitId } from './fits.ts';
+import { guess, known, type Measures } from './measures.ts';
+import { boundsOf, box, path, type Point, type Shape } from './shape.ts';
+
+interface Beside {
+  things: BuyersThings;
+  fits: readonly Fit[];
+  measures: Measures;
+  /** The machine itself. */
+  shapes: readonly Shape[];
+  pin: Point | undefined;
+  book: RuleBook;
+}
+export interface Overlay { behind: Shape[]; before: Shape[]; marks: Mark[] }
+
+/** Below the ground line a trailer's deck lies as a bar, as long or as wide as it is [m]. */
+const deckBar = { top: -0.1, bottom: -0.2 } as const;
+const bar = (left: number, length: number) => box({ part: 'trailer', line: 'heavy' }, left, deckBar.bottom, left + length, deckBar.top, known(length));
+
+const markOf = (fits: readonly Fit[]) => (of: FitId, at: Point): Mark[] => fits.filter(({ id }) => id === of).map(({ outcome }) => ({ at, outcome, of }));
+
+/** Loads at the height they have to go to, ahead of the raised arms; side by side where they would run into each other. */
+function loadsBeside({ things, fits, shapes, pin }: Beside): Overlay {
+  const overlay: Overlay = { behind: [], before: [], marks: [] };
+  const { right } = boundsOf(shapes);
+  const start = pin ? pin[0] + 0.15 : right + 0.15;
+  const placed: { left: number; right: number; bottom: number; top: number }[] = [];
+  for (const load of things.loads) {
+    if (load.wanted === undefined) continue;
+    const [bottom, top] = [load.wanted, load.wanted + heightOf(load)];
+    // A load that stays low would stand in the bucket: it goes ahead of it.
+    const own = boundsOf(shapes.filter(({ part }) => part === 'bucket'));
+    const free = bottom < own.top ? Math.max(start, right + 0.1) : start;
+    const left = placed.filter((one) => one.bottom < top && bottom < one.top).reduce((x, one) => Math.max(x, one.right + 0.12), free);
+    placed.push({ left, right: left + load.size.value, bottom, top });
+    overlay.behind.push(...loadShapes(load, left, bottom));
+    overlay.before.push(levelShape(left - 0.1, left + load.size.value + 0.1, bottom));
+    overlay.marks.push(...markOf(fits)(`${load.id}.height`, [left + load.size.value / 2, bottom]));
+  }
+  return overlay;
+}
+
+function fromSide(beside: Beside): Overlay {
+  const { things: { trailer }, fits, measures } = beside;
+  const loads = loadsBeside(beside);
+  if (trailer?.length === undefined) return loads;
+  const left = -Math.max(measures.back, measures.rearTyre.value / 2);
+  return { ...loads, behind: [...loads.behind, bar(left, trailer.length)], marks: [...loads.marks, ...markOf(fits)('trailer.length', [left + trailer.length, (deckBar.top + deckBar.bottom) / 2])] };
+}
+
+/** Openings round a machine, and within them what is left for it once there is room on both sides. */
+function fromBehind({ things: { door, gate, trailer }, fits, book }: Beside): Overlay {
+  const mark = markOf(fits);
+  const room = sideRoom(book);
+  const within = (half: number, height: number) => [-1, 1].map((side) => path({ part: 'room', line: 'thin' }, [[side * (half - room), 0], [side * (half - room), height]], known(half)));
+  const gateHeight = guess(book.value('drawing.gate-height'));
+  return {
+    behind: trailer?.width === undefined ? [] : [bar(-trailer.width / 2, trailer.width)],
+    before: [
+      ...(door ? [...openingShapes('door', door.width, door.height), ...(door.width.assumed ? [] : within(door.width.value / 2, door.height.value))] : []),
+      ...(gate ? [...openingShapes('gate', gate, gateHeight), ...within(gate.value / 2, gateHeight.value)] : []),
+    ],
+    marks: [
+      ...(door ? [...mark('door.width', [door.width.value / 2, door.height.value * 0.8]), ...mark('door.height', [0, door.height.value])] : []),
+      ...(gate ? mark('gate.width', [gate.value / 2, gateHeight.value]) : []),
+      ...(trailer?.width === undefined ? [] : mark('trailer.width', [trailer.width / 2, (deckBar.top + deckBar.bottom) / 2])),
+    ],
+  };
+}
+
+export const besideMachine = (view: 'side' | 'rear', beside: Beside): Overlay => (view === 'side' ? fromSide(beside) : fromBehind(beside));

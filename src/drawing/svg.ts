@@ -1,0 +1,135 @@
+import type { Cell, LineUp } from './line-up.ts';
+import type { Placed } from './lay-out.ts';
+import { paper } from './proportions.ts';
+import type { Dimension, Point, Shape } from './shape.ts';
+import { lineUpStyle, standaloneStyle } from './style.ts';
+import type { LineUpWords } from './words.ts';
+
+export interface SvgWish {
+  words: LineUpWords;
+  /** Before every id, so that several pictures on a page don't meet. */
+  prefix: string;
+  /** Carries its own style, for print and mail; a page brings {@link lineUpStyle} itself. */
+  standalone?: boolean;
+}
+
+const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+/** What XML forbids even escaped: control characters and halves of a pair. */
+// oxlint-disable-next-line no-control-regex
+const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+const escaped = (text: string) => text.replace(forbidden, '\ufffd').replace(/[&<>"']/g, (sign) => entities[sign]!);
+
+/** Two digits: the same bytes everywhere. */
+const n = (value: number) => String(Math.round(value * 100) / 100 || 0);
+const at = ([x, y]: Point) => `${n(x)} ${n(y)}`;
+
+const toward = ([ax, ay]: Point, [bx, by]: Point, by_: number): Point => {
+  const long = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
+  const share = long === 0 ? 0 : Math.min(0.5, by_ / long);
+  return [ax + (bx - ax) * share, ay + (by - ay) * share];
+};
+
+/** A line through points, its corners rounded. */
+function lineThrough(points: readonly Point[], closed: boolean, corner: number): string {
+  if (corner === 0) return `M${points.map(at).join('L')}${closed ? 'Z' : ''}`;
+  const count = points.length;
+  const turns = points.map((point, index) => {
+    const [before, after] = [points[(index + count - 1) % count]!, points[(index + 1) % count]!];
+    if (!closed && (index === 0 || index === count - 1)) return at(point);
+    return `${at(toward(point, before, corner))}Q${at(point)} ${at(toward(point, after, corner))}`;
+  });
+  return `M${turns.join('L')}${closed ? 'Z' : ''}`;
+}
+
+type ToSheet = (point: Point) => Point;
+
+function shapeSvg(shape: Shape, toSheet: ToSheet, scale: number): string {
+  const classes = [shape.part, shape.line, shape.filled && 'filled', shape.assumed && 'assumed'].filter(Boolean).join(' ');
+  if (shape.form === 'circle') {
+    const [x, y] = toSheet(shape.centre);
+    return `<circle class="${classes}" cx="${n(x)}" cy="${n(y)}" r="${n(shape.radius * scale)}"/>`;
+  }
+  return `<path class="${classes}" d="${lineThrough(shape.points.map(toSheet), shape.closed, shape.corner * scale)}"/>`;
+}
+
+const text = (kind: string, [x, y]: Point, content: string, turned = false) =>
+  `<text class="${kind}" x="${n(x)}" y="${n(y)}"${turned ? ` transform="rotate(-90 ${at([x, y])})"` : ''}>${escaped(content)}</text>`;
+
+const arrow = 6;
+/** A dimension line with its figure, and the lines that lead from the machine to it. */
+function dimensionSvg({ from, to, value, side, place, of }: Dimension, { bounds, origin }: Placed<Cell>, toSheet: ToSheet, scale: number, words: LineUpWords): string {
+  const [a, b] = [toSheet(from), toSheet(to)];
+  const out = (place + 1) * paper.dimension - 4;
+  const said = words.length(value);
+  if (side === 'below') {
+    const y = origin.y - bounds.bottom * scale + out;
+    return `<g class="dimension ${of}"><path d="M${n(a[0])} ${n(a[1] + 3)}V${n(y + 3)}M${n(b[0])} ${n(b[1] + 3)}V${n(y + 3)}M${n(a[0])} ${n(y)}H${n(b[0])}"/>`
+      + `<path class="arrow" d="M${n(a[0])} ${n(y)}l${arrow} 2v-4zM${n(b[0])} ${n(y)}l-${arrow} 2v-4z"/>${text('figure', [(a[0] + b[0]) / 2, y - 3], said)}</g>`;
+  }
+  const x = side === 'left' ? Math.min(a[0], b[0]) - out : origin.x + bounds.right * scale + out;
+  const [gap, over] = side === 'left' ? [-3, -3] : [3, 3];
+  const leads = [a, b].map((end) => `M${n(end[0] + gap)} ${n(end[1])}H${n(x + over)}`).join('');
+  return `<g class="dimension ${of}"><path d="${leads}M${n(x)} ${n(a[1])}V${n(b[1])}"/>`
+    + `<path class="arrow" d="M${n(x)} ${n(a[1])}l2 -${arrow}h-4zM${n(x)} ${n(b[1])}l2 ${arrow}h-4z"/>${text('figure', [x - 3, (a[1] + b[1]) / 2], said, true)}</g>`;
+}
+
+/** A tick, a cross or a question mark: told apart without colour. */
+const marks = {
+  yes: '<path d="M-3.5 0.5l2.5 2.5l4.5 -6"/>', no: '<path d="M-3 -3l6 6M3 -3l-6 6"/>',
+  unknown: '<path d="M-2.2 -1.8a2.2 2.2 0 1 1 3.2 2q-1 .6 -1 1.6M0 3.6v.4"/>',
+} as const;
+
+/** Words on at most two lines, for what can't be measured here is reckoned wide. */
+export function wrapped(content: string, width: number, size: number, lines: number): string[] {
+  const most = Math.max(4, Math.floor(width / (size * paper.letter)));
+  const broken: string[] = [];
+  for (const word of content.split(/\s+/)) {
+    const last = broken.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most) broken[broken.length - 1] = `${last} ${word}`;
+    else broken.push(word);
+  }
+  const kept = broken.slice(0, lines);
+  if (broken.length > lines) kept[lines - 1] += ' …';
+  return kept.map((line) => (line.length > most ? `${[...line].slice(0, most - 1).join('')}…` : line));
+}
+
+function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix }: SvgWish): string {
+  const { origin, box, labels } = cell;
+  const toSheet: ToSheet = ([x, y]) => [origin.x + x * scale, origin.y - y * scale];
+  const said = cell.kind === 'machine' ? words.machine(cell.item) : words.thing(cell.id);
+  const standing = cell.kind === 'machine' ? words.machine(cell.item).standing : undefined;
+  const id = escaped(`${prefix}-${cell.kind}-${cell.id}`);
+  const lines = wrapped(said.name, box.width - 8, paper.name, 2);
+  const middle = box.x + box.width / 2;
+  const line = (index: number) => labels + index * paper.lineHeight;
+  return `<g class="${cell.kind}${cell.kind === 'machine' ? ` ${cell.item.standing}` : ''}" id="${id}" role="img" aria-labelledby="${id}-name" aria-describedby="${id}-said">`
+    + `<title id="${id}-name">${escaped(standing ? `${said.name}: ${standing}` : said.name)}</title><desc id="${id}-said">${escaped(said.description)}</desc>`
+    + `<path class="ground" d="M${n(box.x + 4)} ${n(origin.y)}H${n(box.x + box.width - 4)}"/>`
+    + cell.shapes.map((shape) => shapeSvg(shape, toSheet, scale)).join('')
+    + cell.dimensions.map((dimension) => dimensionSvg(dimension, cell, toSheet, scale, words)).join('')
+    + cell.marks.map(({ at: point, outcome }) => `<g class="mark ${outcome}" transform="translate(${at(toSheet(point))})"><circle r="7"/>${marks[outcome]}</g>`).join('')
+    + lines.map((part, index) => text('name', [middle, line(index)], part)).join('')
+    + (standing ? text('standing', [middle, line(lines.length)], wrapped(standing, box.width - 8, paper.text, 1)[0]!) : '')
+    + '</g>';
+}
+
+/** The scale bar, half of it filled, and what the dashes mean. */
+function footSvg({ bar, scale, height, width, assumes, view }: LineUp, { words }: SvgWish): string {
+  const [x, y, long] = [10, height - paper.scaleBar + 8, bar * scale];
+  const legend = x + long + 34;
+  const room = width - legend - 40;
+  return `<g class="scale ${view}"><path d="M${x} ${n(y)}h${n(long)}v5h-${n(long)}z"/><path class="arrow" d="M${x} ${n(y)}h${n(long / 2)}v5h-${n(long / 2)}z"/>`
+    + `${text('figure', [x + long / 2, y + 19], words.length(bar))}</g>`
+    + (assumes ? `<g class="legend"><path class="assumed light" d="M${n(legend)} ${n(y + 3)}h26"/>${wrapped(words.assumed, room, paper.text, 2).map((part, index) => text('note', [legend + 32, y + 7 + index * 14], part)).join('')}</g>` : '');
+}
+
+/** The line-up as an SVG picture: the same line-up and words give the same bytes. */
+export function lineUpSvg(lineUp: LineUp, wish: SvgWish): string {
+  const { words, standalone = false } = wish;
+  const prefix = escaped(wish.prefix);
+  const [width, height] = [n(lineUp.width), n(lineUp.height)];
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="acre-line-up" role="group" aria-labelledby="${prefix}-title" aria-describedby="${prefix}-description" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">`
+    + (standalone ? `<style>${standaloneStyle}${lineUpStyle}</style>` : '')
+    + `<title id="${prefix}-title">${escaped(words.title)}</title><desc id="${prefix}-description">${escaped(words.description)}</desc>`
+    + lineUp.cells.map((cell) => cellSvg(cell, lineUp, wish)).join('') + footSvg(lineUp, wish) + '</svg>';
+}
