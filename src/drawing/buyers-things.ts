@@ -3,7 +3,7 @@ import { needsOfLifting } from '../needs/lifting.ts';
 import type { FigureId, RuleBook } from '../trade/book.ts';
 import type { Fit, FitId } from './fits.ts';
 import { guess, known } from './measures.ts';
-import { box, circle, path, type Dimension, type Measure, type Point, type Shape } from './shape.ts';
+import { box, circle, dimension, path, type Dimension, type Measure, type Shape } from './shape.ts';
 
 export interface Load {
   id: 'bale' | 'pallet' | 'log';
@@ -99,8 +99,7 @@ function trailerShapes(length: Measure, deck: number): Shape[] {
   ];
 }
 
-const dimension = (of: Dimension['of'], side: Dimension['side'], from: Point, to: Point, value: number): Dimension => ({ of, side, place: 0, from, to, value });
-const across = (of: 'opening' | 'deck', width: number) => dimension(of, 'below', [-width / 2, 0], [width / 2, 0], width);
+const across = (of: 'opening' | 'deck', width: number) => dimension(of, 'below', 0, [-width / 2, 0], [width / 2, 0], width);
 
 function doorAlone({ width, height }: { width: Measure; height: Measure }): DrawnThing {
   const left = -width.value / 2;
@@ -108,7 +107,7 @@ function doorAlone({ width, height }: { width: Measure; height: Measure }): Draw
     id: 'door', shapes: openingShapes('door', width, height),
     dimensions: [
       ...(width.assumed ? [] : [across('opening', width.value)]),
-      ...(height.assumed ? [] : [dimension('height', 'left', [left, 0], [left, height.value], height.value)]),
+      ...(height.assumed ? [] : [dimension('height', 'left', 0, [left, 0], [left, height.value], height.value)]),
     ],
   };
 }
@@ -126,7 +125,7 @@ function loadAlone(load: Load): DrawnThing {
   if (wanted === undefined) return { id, shapes: loadShapes(load, 0, 0), dimensions: [] };
   return {
     id, shapes: [...loadShapes(load, 0, wanted), levelShape(-0.1, size.value + 0.1, wanted)],
-    dimensions: [dimension('wanted', 'left', [-0.1, 0], [-0.1, wanted], wanted)],
+    dimensions: [dimension('wanted', 'left', 0, [-0.1, 0], [-0.1, wanted], wanted)],
   };
 }
 
@@ -138,6 +137,6 @@ export function drawnThings({ door, gate, trailer = {}, loads }: BuyersThings, v
   if (gate) things.push({ id: 'gate', shapes: openingShapes('gate', gate, guess(book.value('drawing.gate-height'))), dimensions: [across('opening', gate.value)] });
   if (view === 'rear') return trailer.width === undefined ? things : [...things, trailerFromBehind(trailer.width, deck)];
   const { length } = trailer;
-  if (length !== undefined) things.push({ id: 'trailer', shapes: trailerShapes(known(length), deck), dimensions: [dimension('deck', 'below', [0, 0], [length, 0], length)] });
+  if (length !== undefined) things.push({ id: 'trailer', shapes: trailerShapes(known(length), deck), dimensions: [dimension('deck', 'below', 0, [0, 0], [length, 0], length)] });
   return [...things, ...loads.map(loadAlone)];
 }

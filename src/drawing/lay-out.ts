@@ -13,6 +13,16 @@ export type Placed<C> = C & {
   labels: number;
 };
 
+/** What a reader has to be told to read the lines. */
+export type LegendId = 'assumed' | 'room';
+/** Room for the scale bar, and for two lines on each thing to be told [CSS px]. */
+export const footHeight = (legend: readonly LegendId[]) => paper.foot + Math.max(0, legend.length - 1) * 2 * paper.legendLine;
+
+function legendOf(cells: readonly Drawn[]): LegendId[] {
+  const has = (test: (shape: Shape) => boolean) => cells.some(({ shapes }) => shapes.some(test));
+  return [...(has(({ assumed }) => assumed) ? ['assumed' as const] : []), ...(has(({ part }) => part === 'room') ? ['room' as const] : [])];
+}
+
 interface Wish { layout: 'row' | 'wrap' | 'alone'; width: number }
 
 /** CSS pixels to the metre: as large as there is room for, within what reads well. */
@@ -63,8 +73,10 @@ function rowsOf<C>(cells: readonly Sized<C>[], scale: number, { layout, width }:
   return rows;
 }
 
+export interface Sheet<C> { scale: number; width: number; height: number; cells: Placed<C>[]; legend: LegendId[] }
+
 /** Puts cells in rows on one scale, each row on one ground line, with room for dimensions and labels. */
-export function laidOut<C extends Drawn>(drawn: readonly C[], wish: Wish): { scale: number; width: number; height: number; cells: Placed<C>[] } {
+export function laidOut<C extends Drawn>(drawn: readonly C[], wish: Wish): Sheet<C> {
   const cells = drawn.map((cell) => sized(cell));
   const scale = scaleFor(cells, wish);
   const rows = rowsOf(cells, scale, wish);
@@ -77,7 +89,7 @@ export function laidOut<C extends Drawn>(drawn: readonly C[], wish: Wish): { sca
     const labels = ground + Math.max(...row.map(({ bounds, below }) => below - bounds.bottom * scale)) + paper.lineHeight;
     const end = labels + 3 * paper.lineHeight;
     // What is left over goes between them, but a short last row isn't strewn across the sheet.
-    const spread = Math.min(2 * paper.gap, (width - taken[index]!) / row.length);
+    const spread = Math.min(wish.layout === 'alone' ? width : 2 * paper.gap, (width - taken[index]!) / row.length);
     let x = 0;
     for (const { cell, bounds, extent, before, after } of row) {
       const wide = widthOf({ cell, bounds, extent, before, after, below: 0 }, scale) + spread;
@@ -90,5 +102,6 @@ export function laidOut<C extends Drawn>(drawn: readonly C[], wish: Wish): { sca
     }
     y = end + paper.gap;
   }
-  return { scale, width, height: y + paper.scaleBar, cells: placed };
+  const legend = legendOf(drawn);
+  return { scale, width, height: y + footHeight(legend), cells: placed, legend };
 }

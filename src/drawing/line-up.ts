@@ -5,7 +5,7 @@ import type { RuleBook } from '../trade/book.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { drawnThings, thingsOf, type BuyersThings, type Mark, type ThingId } from './buyers-things.ts';
 import { fitsOf, type Fit } from './fits.ts';
-import { laidOut, type Placed } from './lay-out.ts';
+import { laidOut, type Sheet } from './lay-out.ts';
 import { measuresOf, type Measures } from './measures.ts';
 import { outfitOf, type Outfit, type Standing } from './outfit.ts';
 import { besideMachine } from './overlay.ts';
@@ -53,18 +53,11 @@ export interface MachineCell { kind: 'machine'; id: string; item: LineUpItem; sh
 export interface ThingCell { kind: 'thing'; id: ThingId; shapes: Shape[]; dimensions: Dimension[]; marks: Mark[] }
 export type Cell = MachineCell | ThingCell;
 
-export interface LineUp {
+/** The sheet in CSS pixels, at one scale [px/m] for all; a row may be wider than was asked for. */
+export interface LineUp extends Sheet<Cell> {
   view: 'side' | 'rear';
-  /** CSS pixels to the metre, the same for all. */
-  scale: number;
-  /** CSS pixels; a row may be wider than was asked for. */
-  width: number;
-  height: number;
-  cells: Placed<Cell>[];
   /** Length of the scale bar [m]. */
   bar: number;
-  /** Is anything drawn dashed? */
-  assumes: boolean;
   items: LineUpItem[];
 }
 
@@ -80,14 +73,20 @@ function itemOf({ machine, standing, unit, loader, deck, cab }: Outfit, measures
   };
 }
 
-function machineCell(outfit: Outfit, things: BuyersThings, { view, book }: LineUpWish): MachineCell {
-  const measures = measuresOf(outfit, book);
+/** Each side's dimensions next to one another, in their order, without gaps. */
+const stacked = (dimensions: readonly Dimension[]) => dimensions.map((one) => ({
+  ...one, place: dimensions.filter(({ side, place }) => side === one.side && place < one.place).length,
+}));
+
+function machineCell(outfit: Outfit, things: BuyersThings, { view, layout, book }: LineUpWish): MachineCell {
+  const measures = measuresOf(outfit, book, things.door !== undefined);
   const fits = fitsOf(outfit, things, book);
   const { shapes, dimensions, pin } = view === 'side' ? sideView(outfit, measures) : rearView(outfit, measures);
   const beside = besideMachine(view, { things, fits, measures, shapes, pin, book });
   return {
     kind: 'machine', id: outfit.machine.id, item: itemOf(outfit, measures, fits),
-    shapes: [...beside.behind, ...shapes, ...beside.before], dimensions, marks: beside.marks,
+    shapes: [...beside.behind, ...shapes, ...beside.before],
+    dimensions: stacked(layout === 'alone' ? [...dimensions, ...beside.dimensions] : dimensions), marks: beside.marks,
   };
 }
 
@@ -103,11 +102,9 @@ export function lineUp(wish: LineUpWish): LineUp {
   const { view, answers, book, units } = wish;
   const things = thingsOf(answers, book);
   const machines = machinesOf(wish).map((machine) => machineCell(outfitOf(machine, wish), things, wish));
-  const own = drawnThings(things, view, book).map((thing): ThingCell => ({ kind: 'thing', marks: [], ...thing }));
+  // Round a single machine they stand with their figures already, but for a load nobody said how high to lift.
+  const apart = wish.layout === 'alone' ? { loads: things.loads.filter(({ wanted }) => wanted === undefined) } : things;
+  const own = drawnThings(apart, view, book).map((thing): ThingCell => ({ kind: 'thing', marks: [], ...thing }));
   const layout = laidOut<Cell>([...own, ...machines], wish);
-  return {
-    view, ...layout, bar: scaleBar(layout.scale, units),
-    assumes: layout.cells.some(({ shapes }) => shapes.some(({ assumed }) => assumed)),
-    items: machines.map(({ item }) => item),
-  };
+  return { view, ...layout, bar: scaleBar(layout.scale, units), items: machines.map(({ item }) => item) };
 }

@@ -14,7 +14,8 @@ export interface LoaderPose {
 function band(points: readonly Point[], thickness: number): Point[] {
   const side = (by: number) => points.map(([x, y], at): Point => {
     const [a, b] = [points[Math.max(0, at - 1)]!, points[Math.min(points.length - 1, at + 1)]!];
-    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+    // Where the arms turn decides how far out they are when raised.
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
     const long = Math.sqrt(dx * dx + dy * dy) || 1;
     return [x - (dy / long) * by, y + (dx / long) * by];
   });
@@ -22,8 +23,8 @@ function band(points: readonly Point[], thickness: number): Point[] {
 }
 
 /**
- * The loader with its bucket on the ground, and its arms once more as they stand at full height. The height is
- * its maker's; where its arms turn is not known, so that how they lie between is assumed.
+ * The loader with its bucket on the ground, and its arms once more as they stand at full height: how high is its
+ * maker's figure, how far out is assumed.
  */
 export function loaderFromSide(loader: Loader, { wheelbase, withLoader, bonnet, back }: Measures): LoaderPose {
   const b = bonnet.value;
@@ -38,27 +39,28 @@ export function loaderFromSide(loader: Loader, { wheelbase, withLoader, bonnet, 
   // A bucket shorter than half its usual depth means that the figures don't fit together.
   const fits = restX < tip - depth / 2;
   const pin: Point = [fits ? restX : Math.max(pivot[0] + drop / 2, tip - depth), rest];
-  const arm: Measure = guess(0);
   const thick = b * share.armThickness;
   const knee: Point = [pin[0] - depth * 0.35, pivot[1] - drop * 0.12];
   const armLine: Point[] = [pivot, knee, pin];
   const bucketTop = b * share.bucketHeight;
-  const bucketBack = pin[0] + thick;
+  const bucketBack = pin[0] + thick * 0.5;
+  const mast = (by: number, height: number): Point => [pivot[0] + thick * by, height];
+  const foot = b * share.chassisTop * 0.8;
   const shapes: Shape[] = [
-    path({ part: 'loader', line: 'light', filled: true, closed: true }, [
-      [pivot[0] - thick * 1.6, bonnet.value * share.noseBottom], [pivot[0] - thick * 0.8, pivot[1] + thick], [pivot[0] + thick * 0.8, pivot[1] + thick], [pivot[0] + thick * 1.2, bonnet.value * share.noseBottom],
-    ], arm),
-    path({ part: 'loader', line: 'light' }, [[pivot[0] + thick * 0.4, b * 0.62], [pivot[0] + (knee[0] - pivot[0]) * 0.6, pivot[1] - drop * 0.09]], arm),
-    path({ part: 'loader', line: 'heavy', filled: true, closed: true, corner: thick / 2 }, band(armLine, thick), arm),
-    circle({ part: 'loader', line: 'light' }, pivot, thick * 0.28, arm),
+    path({ part: 'loader', line: 'light', filled: true, closed: true }, [mast(-1.5, foot), mast(-0.9, pivot[1] + thick), mast(0.9, pivot[1] + thick), mast(1.5, foot)], withLoader),
+    path({ part: 'loader', line: 'light' }, [mast(0.7, foot + thick), [pivot[0] + (knee[0] - pivot[0]) * 0.62, pivot[1] - drop * 0.09]], withLoader),
+    path({ part: 'loader', line: 'heavy', filled: true, closed: true, corner: thick / 2 }, band(armLine, thick), withLoader),
+    circle({ part: 'loader', line: 'light' }, pivot, thick * 0.28, withLoader),
     path({ part: 'bucket', line: 'heavy', filled: true, closed: true, corner: bucketTop * 0.18 }, [
-      [tip, 0.01], [bucketBack + depth * 0.12, 0.01], [bucketBack, bucketTop * 0.35], [bucketBack, bucketTop], [bucketBack + (tip - bucketBack) * 0.3, bucketTop * 0.98],
+      [tip, 0.01], [bucketBack + depth * 0.1, 0.01], [bucketBack, bucketTop * 0.35], [bucketBack, bucketTop], [bucketBack + (tip - bucketBack) * 0.3, bucketTop * 0.98],
     ], withLoader),
-    circle({ part: 'loader', line: 'light', filled: true }, pin, thick * 0.28, arm),
+    circle({ part: 'loader', line: 'light', filled: true }, pin, thick * 0.28, withLoader),
   ];
   const { fullHeight } = loader;
   if (fullHeight === undefined) return { shapes };
 
+  // Where the arms turn decides how far out they are when raised.
+  const arm: Measure = guess(0);
   const [dx, dy] = [pin[0] - pivot[0], pin[1] - pivot[1]];
   const long = Math.sqrt(dx * dx + dy * dy);
   const rise = fullHeight - pivot[1];

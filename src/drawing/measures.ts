@@ -17,7 +17,7 @@ export interface Measures {
   withLoader: Measure;
   width: Measure;
   height: Measure;
-  /** Lies the ROPS folded, this high. */
+  /** With the ROPS folded, where that is of use to the buyer. */
   folded: Measure | undefined;
   bonnet: Measure;
   rearTyre: Measure;
@@ -34,7 +34,8 @@ export function narrowestTyres({ machine: { tyres = [] }, unit }: Outfit) {
   return tyres.filter((each) => type === undefined || each.type === type).sort((a, b) => a.widthOverRear - b.widthOverRear)[0];
 }
 
-export function measuresOf(outfit: Outfit, book: RuleBook): Measures {
+/** @param stored  whether the buyer drives it under a door, for which the ROPS may be folded */
+export function measuresOf(outfit: Outfit, book: RuleBook, stored: boolean): Measures {
   const { machine, cab } = outfit;
   const ofLength = book.value('drawing.wheelbase-of-length');
   const wheelbase = or(machine.wheelbase, machine.length === undefined ? book.value('drawing.wheelbase') : machine.length * ofLength);
@@ -50,7 +51,7 @@ export function measuresOf(outfit: Outfit, book: RuleBook): Measures {
     wheelbase, length, rearTyre, height,
     withLoader: or(machine.lengthWithLoader, length.value * stretch),
     width: or(tyres?.widthOverRear, w * book.value('drawing.width-of-wheelbase')),
-    folded: !cab && machine.rops?.kind === 'folding' && machine.height?.ropsFolded !== undefined ? known(machine.height.ropsFolded) : undefined,
+    folded: stored && !cab && machine.rops?.kind === 'folding' && machine.height?.ropsFolded !== undefined ? known(machine.height.ropsFolded) : undefined,
     bonnet: guess(height.value * book.value('drawing.bonnet-of-height')),
     frontTyre: front.diameter ?? guess(rearTyre.value * book.value('drawing.front-tyre-of-rear')),
     tyreWidth: rear.width ?? guess(rearTyre.value * book.value('drawing.tyre-width-of-diameter')),

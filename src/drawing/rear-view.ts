@@ -1,7 +1,7 @@
 import type { Measures } from './measures.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
-import { box, circle, path, type Point, type Shape } from './shape.ts';
+import { box, circle, dimension, path, type Point, type Shape } from './shape.ts';
 import type { View } from './side-view.ts';
 
 /** A tyre from behind, its lugs as chevrons; the outer edges of both stand as far apart as the machine is wide. */
@@ -31,7 +31,7 @@ function overDriver({ cab }: Outfit, { width, height, folded, rearTyre }: Measur
     path({ part: 'rops', line: 'heavy', filled: true, closed: true, corner: h * 0.035 }, [
       [-x - thick, foot], [-x - thick, h], [x + thick, h], [x + thick, foot], [x - thick, foot], [x - thick, h - 2 * thick], [-x + thick, h - 2 * thick], [-x + thick, foot],
     ], height),
-    ...(folded ? [path({ part: 'folded', line: 'thin' }, [[-x - thick * 3, folded.value], [x + thick * 3, folded.value]], folded)] : []),
+    ...(folded ? [path({ part: 'folded', line: 'light' }, [[-x - thick * 3, folded.value], [x + thick * 3, folded.value]], folded)] : []),
   ];
 }
 
@@ -68,8 +68,8 @@ export function rearView(outfit: Outfit, measures: Measures): View {
       ...overDriver(outfit, measures), ...bodyShapes(measures), ...tyre(-1, measures), ...tyre(1, measures),
     ],
     dimensions: [
-      ...(width.assumed ? [] : [{ of: 'width', side: 'below', place: 0, from: [-half, 0], to: [half, 0], value: width.value } as const]),
-      ...(height.assumed ? [] : [{ of: 'height', side: 'left', place: 0, from: [-half, 0], to: [-half, height.value], value: height.value } as const]),
+      ...(width.assumed ? [] : [dimension('width', 'below', 0, [-half, 0], [half, 0], width.value)]),
+      ...(height.assumed ? [] : [dimension('height', 'left', 0, [-half, 0], [-half, height.value], height.value)]),
     ],
   };
 }

@@ -12,7 +12,8 @@ export type Part =
   | 'tyre' | 'wheel' | 'body' | 'bonnet' | 'seat' | 'steering' | 'fender' | 'rops' | 'folded' | 'cab' | 'hitch' | 'loader' | 'bucket'
   | 'reach' | 'deck' | 'door' | 'gate' | 'room' | 'trailer' | 'bale' | 'pallet' | 'log' | 'level';
 
-export type Line = 'heavy' | 'light' | 'thin';
+/** How strong a line is; a ground only hides what lies behind it. */
+export type Line = 'heavy' | 'light' | 'thin' | 'no-line';
 
 interface Drawn {
   part: Part;
@@ -36,6 +37,9 @@ export interface Dimension {
   side: 'below' | 'left' | 'right';
   place: number;
 }
+
+export const dimension = (of: Dimension['of'], side: Dimension['side'], place: number, from: Point, to: Point, value: number): Dimension =>
+  ({ of, side, place, from, to, value });
 
 /** Whether anything a shape is made of is only assumed. */
 const restsOn = (measures: readonly Measure[]) => measures.some(({ assumed }) => assumed);
@@ -69,12 +73,6 @@ export function boundsOf(shapes: readonly Shape[]): Bounds {
   }
   return bounds;
 }
-
-const movedBy = (by: number) => ([x, y]: Point): Point => [x + by, y];
-
-/** The same a bit to the side. */
-export const shifted = (shape: Shape, by: number): Shape => (shape.form === 'circle'
-  ? { ...shape, centre: movedBy(by)(shape.centre) } : { ...shape, points: shape.points.map(movedBy(by)) });
 
 /** A point turned about another: the turn as a unit vector, so that no function of an angle is needed. */
 export const turned = ([x, y]: Point, [cx, cy]: Point, [cos, sin]: Point): Point =>

@@ -2,7 +2,7 @@ import { loaderFromSide } from './loader-shapes.ts';
 import { guess, type Measures } from './measures.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
-import { box, path, type Dimension, type Point, type Shape } from './shape.ts';
+import { box, dimension, path, type Dimension, type Point, type Shape } from './shape.ts';
 import { wheelFromSide } from './wheel.ts';
 
 export interface View {
@@ -12,33 +12,33 @@ export interface View {
   pin?: Point;
 }
 
-/** Seat, steering wheel and what stands over the driver, from the back forward. */
-function seatAndWheel({ wheelbase: { value: w }, height: { value: h }, bonnet, ...rest }: Measures): Shape[] {
+/** Seat on its box, steering wheel on its column, and the platform the feet stand on. */
+function seatAndWheel({ wheelbase: { value: w }, height: { value: h }, clearance }: Measures): Shape[] {
   const [back, front, low, high] = [w * share.seatBack, w * share.seatFront, h * share.seatHeight, h * share.seatTop];
-  const wheel: Point = [w * share.steeringWheel, bonnet.value * 1.07];
-  const floor = Math.max(rest.clearance.value, h * share.platformHeight);
+  const [wheelX, wheelY] = [w * share.steeringWheel, h * share.steeringHeight];
+  const floor = Math.max(clearance.value * 1.15, h * share.platformHeight);
   return [
-    path({ part: 'body', line: 'light' }, [[w * 0.1, floor], [w * share.platformFront, floor], [w * share.firewall, floor + h * 0.05]]),
-    path({ part: 'seat', line: 'light', filled: true, closed: true, corner: h * 0.02 }, [
-      [back + w * 0.02, low - h * 0.04], [back - w * 0.05, high], [back + w * 0.015, high], [back + w * 0.08, low + h * 0.025], [front, low + h * 0.03], [front, low - h * 0.025],
+    box({ part: 'body', line: 'light', filled: true }, w * 0.06, floor - h * 0.022, w * share.platformFront, floor),
+    path({ part: 'body', line: 'light', filled: true, closed: true }, [[w * share.platformFront, floor], [w * 0.47, h * 0.5], [w * share.firewall, h * 0.52], [w * share.firewall, floor]]),
+    path({ part: 'seat', line: 'light', filled: true, closed: true }, [[back + w * 0.04, floor], [back + w * 0.02, low], [front - w * 0.06, low], [front - w * 0.02, floor]]),
+    path({ part: 'seat', line: 'heavy', filled: true, closed: true, corner: h * 0.02 }, [
+      [back + w * 0.02, low - h * 0.025], [back - w * 0.06, high], [back + w * 0.005, high], [back + w * 0.085, low + h * 0.03], [front, low + h * 0.035], [front, low - h * 0.015],
     ]),
-    path({ part: 'steering', line: 'light' }, [[w * share.firewall, bonnet.value * 0.9], wheel], bonnet),
-    path({ part: 'steering', line: 'heavy' }, [[wheel[0] - w * 0.075, wheel[1] - h * 0.02], [wheel[0] + w * 0.055, wheel[1] + h * 0.05]], bonnet),
+    path({ part: 'steering', line: 'light' }, [[w * 0.5, h * 0.49], [wheelX, wheelY]]),
+    path({ part: 'steering', line: 'heavy' }, [[wheelX - w * 0.07, wheelY - h * 0.022], [wheelX + w * 0.06, wheelY + h * 0.04]]),
   ];
 }
 
 /** The hoop: two lines up from behind the seat, folded it lies back to its own height. */
 function hoop({ wheelbase: { value: w }, height, folded, rearTyre }: Measures): Shape[] {
-  const [x, thick, foot] = [w * share.ropsPost, height.value * share.postThickness, rearTyre.value * 0.9];
-  const joint = folded && Math.max(foot, folded.value - thick * 1.5);
+  const [x, thick, foot] = [w * share.ropsPost, height.value * share.postThickness, rearTyre.value * 0.6];
+  const post = box({ part: 'rops', line: 'heavy', filled: true, corner: thick * 0.6 }, x - thick, foot, x + thick, height.value, height);
+  if (!folded) return [post];
+  const [top, end] = [folded.value, x - thick - (height.value - folded.value)];
   return [
-    box({ part: 'rops', line: 'heavy', filled: true, corner: thick * 0.6 }, x - thick, foot, x + thick, height.value, height),
-    ...(folded && joint ? [
-      box({ part: 'rops', line: 'light', filled: true }, x - thick * 1.6, joint, x + thick * 1.6, folded.value, folded),
-      path({ part: 'folded', line: 'thin', closed: true }, [
-        [x - thick, folded.value], [x - thick - (height.value - folded.value), folded.value - thick], [x - thick - (height.value - folded.value), folded.value - thick * 3], [x - thick, folded.value - thick * 2],
-      ], folded, guess(0)),
-    ] : []),
+    post,
+    box({ part: 'rops', line: 'light', filled: true }, x - thick * 1.6, Math.max(foot, top - thick * 1.5), x + thick * 1.6, top, folded),
+    path({ part: 'folded', line: 'thin', closed: true }, [[x - thick, top], [end, top - thick], [end, top - thick * 3], [x - thick, top - thick * 2]], folded, guess(0)),
   ];
 }
 
@@ -55,17 +55,22 @@ function cabFrame({ wheelbase: { value: w }, height, bonnet, rearTyre }: Measure
   ];
 }
 
-/** Bonnet and nose: how high they are is nobody's published figure. */
+/** Bonnet and nose: how high they are is nobody's published figure, so that the line over them is dashed. */
 function bonnetShapes({ wheelbase: { value: w }, length, bonnet, frontTyre, back }: Measures): Shape[] {
   const b = bonnet.value;
   const [rear, nose] = [w * share.firewall, Math.max(w * 1.02, length.value - back - b * 0.04)];
   const bottom = Math.max(b * share.noseBottom, frontTyre.value * 0.62);
+  const [high, corner] = [b * share.noseTop, b * 0.1];
+  const outline: Point[] = [[rear, bottom], [rear, b], [nose - b * 0.06, high], [nose - b * 0.02, bottom + (high - bottom) * 0.45], [nose, bottom]];
+  const [footRear, topRear, topNose, cheek, footNose] = outline as [Point, Point, Point, Point, Point];
+  const slits = [0, 1, 2, 3].map((slit) => path({ part: 'bonnet', line: 'light' }, [
+    [rear + (nose - rear) * (0.46 + slit * 0.08), b * 0.67], [rear + (nose - rear) * (0.49 + slit * 0.08), b * 0.8],
+  ]));
   return [
-    path({ part: 'bonnet', line: 'heavy', filled: true, closed: true, corner: b * 0.1 }, [[rear, bottom], [rear, b], [nose - b * 0.06, b * share.noseTop], [nose, bottom]], bonnet),
-    ...[0, 1, 2, 3].map((slit) => path({ part: 'bonnet', line: 'light' }, [
-      [rear + (nose - rear) * (0.5 + slit * 0.07), b * 0.68], [rear + (nose - rear) * (0.53 + slit * 0.07), b * 0.8],
-    ], bonnet)),
-    path({ part: 'bonnet', line: 'light' }, [[nose - b * 0.13, bottom + b * 0.06], [nose - b * 0.15, b * 0.86]], bonnet),
+    path({ part: 'bonnet', line: 'no-line', filled: true, closed: true, corner }, outline),
+    path({ part: 'bonnet', line: 'heavy', corner }, [footRear, topRear, topNose, cheek], bonnet),
+    path({ part: 'bonnet', line: 'heavy' }, [cheek, footNose, footRear], length),
+    path({ part: 'bonnet', line: 'light' }, [[nose - b * 0.15, bottom], [nose - b * 0.16, high - b * 0.07]]), ...slits,
   ];
 }
 
@@ -91,10 +96,11 @@ function hitch({ rearTyre, back }: Measures): Shape[] {
   ];
 }
 
+/** What one sees of the mudguard over the tyre that stands before it. */
 function fender({ rearTyre }: Measures): Shape {
   const [r, over] = [rearTyre.value / 2, (rearTyre.value / 2) * share.fender];
-  return path({ part: 'fender', line: 'heavy', filled: true, closed: true, corner: r * 0.28 }, [
-    [-r * 0.95, r + over * 0.62], [-r * 0.62, r + over], [r * 0.7, r + over], [r * 1.12, r + over * 0.42], [r * 1.12, r * 0.95], [r * 0.8, r * 0.95],
+  return path({ part: 'fender', line: 'heavy', filled: true, closed: true, corner: r * 0.22 }, [
+    [-over * 1.02, r * 1.25], [-over * 0.78, r + over * 1.02], [over * 0.62, r + over * 1.02], [over * 1.06, r + over * 0.45], [over * 1.16, r * 0.9], [r * 0.6, r * 0.8],
   ], rearTyre);
 }
 
@@ -118,10 +124,9 @@ export function sideView({ loader, deck, cab, machine }: Outfit, measures: Measu
     ...hitch(measures), chassis(measures), ...bonnetShapes(measures),
     ...wheelFromSide(wheelbase.value, measures.frontTyre),
     ...(deck === undefined ? [] : deckShapes(measures)),
-    ...seatAndWheel(measures), ...(cab ? cabFrame(measures) : hoop(measures)),
-    ...wheelFromSide(0, rearTyre), fender(measures), ...(arms?.shapes ?? []),
+    ...(cab ? [] : hoop(measures)), ...seatAndWheel(measures), ...(cab ? cabFrame(measures) : []),
+    fender(measures), ...wheelFromSide(0, rearTyre), ...(arms?.shapes ?? []),
   ];
-  const dimension = (of: Dimension['of'], side: Dimension['side'], place: number, from: Point, to: Point, value: number): Dimension => ({ of, side, place, from, to, value });
   return {
     shapes,
     dimensions: [

@@ -8,11 +8,15 @@ export const lineUpStyle = `
 .acre-line-up .heavy { stroke-width: 1.6; }
 .acre-line-up .light { stroke-width: 1; }
 .acre-line-up .thin { stroke-width: .75; }
+.acre-line-up .no-line { stroke: none; }
 .acre-line-up .filled { fill: var(--la-paper); }
 .acre-line-up .assumed { stroke-dasharray: 5 3; stroke-linecap: butt; }
 .acre-line-up .ground { stroke-width: 2; }
 .acre-line-up .dimension path { stroke: var(--la-lesser); stroke-width: .75; }
 .acre-line-up .dimension .arrow { fill: var(--la-lesser); stroke: none; }
+.acre-line-up .dimension:is(.wanted, .opening, .deck) path { stroke: var(--la-own); }
+.acre-line-up .dimension:is(.wanted, .opening, .deck) :is(.arrow, .figure) { fill: var(--la-own); }
+.acre-line-up .dimension:is(.wanted, .opening, .deck) .arrow { stroke: none; }
 .acre-line-up .scale path { stroke-width: 1; }
 .acre-line-up .scale .arrow { fill: var(--la-ink); }
 .acre-line-up text { fill: var(--la-ink); text-anchor: middle; font-variant-numeric: tabular-nums; }
@@ -31,7 +35,7 @@ export const lineUpStyle = `
 .acre-line-up .ruled-out .ground { stroke-dasharray: .1 4; }
 .acre-line-up .ruled-out .name { fill: var(--la-lesser); font-weight: 400; }
 @media (forced-colors: active) {
-  .acre-line-up { --la-ink: CanvasText; --la-paper: Canvas; --la-own: Highlight; --la-far: GrayText; --la-lesser: CanvasText; --la-alert: CanvasText; forced-color-adjust: none; }
+  .acre-line-up { --la-ink: CanvasText; --la-paper: Canvas; --la-own: LinkText; --la-far: GrayText; --la-lesser: CanvasText; --la-alert: CanvasText; forced-color-adjust: none; }
 }
 `;
 

@@ -1,5 +1,5 @@
 import type { Cell, LineUp } from './line-up.ts';
-import type { Placed } from './lay-out.ts';
+import { footHeight, type LegendId, type Placed } from './lay-out.ts';
 import { paper } from './proportions.ts';
 import type { Dimension, Point, Shape } from './shape.ts';
 import { lineUpStyle, standaloneStyle } from './style.ts';
@@ -66,10 +66,9 @@ function dimensionSvg({ from, to, value, side, place, of }: Dimension, { bounds,
     return `<g class="dimension ${of}"><path d="M${n(a[0])} ${n(a[1] + 3)}V${n(y + 3)}M${n(b[0])} ${n(b[1] + 3)}V${n(y + 3)}M${n(a[0])} ${n(y)}H${n(b[0])}"/>`
       + `<path class="arrow" d="M${n(a[0])} ${n(y)}l${arrow} 2v-4zM${n(b[0])} ${n(y)}l-${arrow} 2v-4z"/>${text('figure', [(a[0] + b[0]) / 2, y - 3], said)}</g>`;
   }
-  const x = side === 'left' ? Math.min(a[0], b[0]) - out : origin.x + bounds.right * scale + out;
+  const x = side === 'left' ? origin.x + bounds.left * scale - out : origin.x + bounds.right * scale + out;
   const [gap, over] = side === 'left' ? [-3, -3] : [3, 3];
-  const leads = [a, b].map((end) => `M${n(end[0] + gap)} ${n(end[1])}H${n(x + over)}`).join('');
-  return `<g class="dimension ${of}"><path d="${leads}M${n(x)} ${n(a[1])}V${n(b[1])}"/>`
+  return `<g class="dimension ${of}"><path d="M${n(b[0] + gap)} ${n(b[1])}H${n(x + over)}M${n(x)} ${n(a[1])}V${n(b[1])}"/>`
     + `<path class="arrow" d="M${n(x)} ${n(a[1])}l2 -${arrow}h-4zM${n(x)} ${n(b[1])}l2 ${arrow}h-4z"/>${text('figure', [x - 3, (a[1] + b[1]) / 2], said, true)}</g>`;
 }
 
@@ -113,14 +112,18 @@ function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix }: SvgWi
     + '</g>';
 }
 
-/** The scale bar, half of it filled, and what the dashes mean. */
-function footSvg({ bar, scale, height, width, assumes, view }: LineUp, { words }: SvgWish): string {
-  const [x, y, long] = [10, height - paper.scaleBar + 8, bar * scale];
-  const legend = x + long + 34;
-  const room = width - legend - 40;
-  return `<g class="scale ${view}"><path d="M${x} ${n(y)}h${n(long)}v5h-${n(long)}z"/><path class="arrow" d="M${x} ${n(y)}h${n(long / 2)}v5h-${n(long / 2)}z"/>`
-    + `${text('figure', [x + long / 2, y + 19], words.length(bar))}</g>`
-    + (assumes ? `<g class="legend"><path class="assumed light" d="M${n(legend)} ${n(y + 3)}h26"/>${wrapped(words.assumed, room, paper.text, 2).map((part, index) => text('note', [legend + 32, y + 7 + index * 14], part)).join('')}</g>` : '');
+/** The scale bar, half of it filled, and what dashes and thin lines mean. */
+function footSvg({ bar, scale, height, width, legend }: LineUp, { words }: SvgWish): string {
+  const [x, y, long] = [10, height - footHeight(legend) + 8, bar * scale];
+  const left = x + long + 34;
+  const entry = (kind: LegendId, index: number) => {
+    const top = y + index * 2 * paper.legendLine;
+    const lines = wrapped(words.legend[kind], width - left - 40, paper.text, 2);
+    return `<g class="legend"><path class="${kind === 'assumed' ? 'assumed light' : 'room thin'}" d="M${n(left)} ${n(top + 3)}h26"/>${
+      lines.map((part, line) => text('note', [left + 32, top + 7 + line * paper.legendLine], part)).join('')}</g>`;
+  };
+  return `<g class="scale"><path d="M${x} ${n(y)}h${n(long)}v5h-${n(long)}z"/><path class="arrow" d="M${x} ${n(y)}h${n(long / 2)}v5h-${n(long / 2)}z"/>`
+    + `${text('figure', [x + long / 2, y + 19], words.bar(bar))}</g>${legend.map(entry).join('')}`;
 }
 
 /** The line-up as an SVG picture: the same line-up and words give the same bytes. */

@@ -1,4 +1,5 @@
 import type { ThingId } from './buyers-things.ts';
+import type { LegendId } from './lay-out.ts';
 import type { LineUpItem } from './line-up.ts';
 
 /** What the caller says: the room itself holds no words. Plain text, escaped here. */
@@ -8,8 +9,10 @@ export interface LineUpWords {
   description: string;
   /** A length in the reader's units. */
   length(metres: number): string;
-  /** What is drawn dashed: "Dashed: assumed". */
-  assumed: string;
+  /** A round length, as a scale bar has it: "5 ft", "1 m". */
+  bar(metres: number): string;
+  /** What is drawn dashed, "assumed"; what the thin lines within an opening are, "room left on each side". */
+  legend: Readonly<Record<LegendId, string>>;
   machine(item: LineUpItem): {
     name: string;
     /** Told under the name: "stands", "ask the dealer", "ruled out"; nothing where it isn't judged. */
