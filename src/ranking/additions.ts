@@ -3,7 +3,8 @@ import type { Need } from '../needs/need.ts';
 import type { Addition } from './addition.ts';
 import { isHolder, type Build, type Tool } from './build.ts';
 import type { Have } from './candidate.ts';
-import type { Judged } from './verdict.ts';
+import { once } from './once.ts';
+import type { Verdict } from './verdict.ts';
 
 interface Part {
   id?: string;
@@ -40,11 +41,12 @@ const tool = (each: Tool | undefined, build: Build, needs: readonly string[]) =>
  * What must be bought for a build, with what each is for. Two needs for one thing are served by one: of
  * ballast and the like the heaviest counts.
  */
-export function additionsOf(build: Build, judged: readonly Judged[], needs: readonly Need[]): Addition[] {
-  const wantedBy = (prefix: string) => needs.flatMap(({ id, capability }) => (capability.startsWith(prefix) ? [id] : []));
+export function additionsOf(build: Build, verdicts: readonly Verdict[], needs: readonly Need[]): Addition[] {
+  const wantedBy = (prefix: string) => once(needs, prefix, () => needs.flatMap(({ id, capability }) => (capability.startsWith(prefix) ? [id] : [])));
   const { loader, mower, cab, backhoe, tools = {}, machine } = build;
   // What holds a load is for the needs of that load; what hangs behind, for all that its task asks of it.
-  const servedBy = (task: string, each: Tool) => needs.flatMap((need) => (need.task === task && (!isHolder(each) || 'holder' in need) ? [need.id] : []));
+  const servedBy = (task: string, each: Tool) => once(needs, `${task} ${isHolder(each)}`, () =>
+    needs.flatMap((need) => (need.task === task && (!isHolder(each) || 'holder' in need) ? [need.id] : [])));
   const chosen: Addition[] = [
     ...(loader ? added('loader', loader.have, loader.part, wantedBy('loader.')) : []),
     ...(mower?.kind === 'belly' ? added('deck', mower.deck.have, mower.deck.part, wantedBy('mower')) : []),
@@ -54,7 +56,8 @@ export function additionsOf(build: Build, judged: readonly Judged[], needs: read
     ...tool(mower?.kind === 'rear' ? mower.mower : undefined, build, wantedBy('mower')),
     ...Object.entries(tools).sort(([a], [b]) => byCodeUnit(a, b)).flatMap(([task, each]) => tool(each, build, servedBy(task, each))),
   ];
-  const found = judged.flatMap(({ verdict }) => verdict.additions ?? []);
+  const found = verdicts.flatMap(({ additions = [] }) => additions);
+  if (chosen.length + found.length < 2) return [...chosen, ...found];
   const merged = new Map<string, Addition>();
   for (const each of [...chosen, ...found]) {
     const key = each.what === 'implement' || each.what === 'feature' ? `${each.what} ${each.id}` : each.what;

@@ -24,8 +24,8 @@ export interface Asked {
   /** All that is judged before money. */
   judged: readonly Judgeable[];
   places: readonly Place[];
-  /** Whether no choice in one place settles it, for each that is judged. */
-  ofTheWhole: readonly boolean[];
+  /** For each that is judged, where among the needs that places settle, one after the other, it is; -1 where no place settles it. */
+  settledAt: readonly number[];
   /** Kinds of implement that more than one of the buyer's jobs may be done with. */
   sharedKinds: ReadonlySet<ImplementKind>;
   /** The ways to serve, as they were judged where the same was asked. */
@@ -44,12 +44,13 @@ function gather(needs: readonly Need[], world: World): Asked {
     const own = judged.filter(slot.serves);
     return { slot, own, memories: memoriesOf(world, [slot.name, ...own.map(demandOf), ...besides].join('\n')) };
   });
+  const settled = places.flatMap(({ own }) => own);
   const demands = needs.map(demandOf).join('\n');
   return {
     world, needs, judged, places,
     money: needs.filter(isMoneyNeed),
     price: needs.find(isPriceNeed),
-    ofTheWhole: judged.map((need) => !places.some(({ own }) => own.includes(need))),
+    settledAt: judged.map((need) => settled.indexOf(need)),
     sharedKinds: new Set(shared),
     ways: { 'all-wishes': memoriesOf(world, `all ways\n${demands}`), 'leaving-out': memoriesOf(world, `lean ways\n${demands}`) },
   };

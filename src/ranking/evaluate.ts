@@ -8,7 +8,7 @@ import type { Candidate, World } from './candidate.ts';
 import { judge, type Judgeable } from './judge.ts';
 import { choicesOf, combinationsOf, type Choice, type Scope } from './options.ts';
 import { byPrice, type Standing } from './order.ts';
-import { billOf, judgeMoney, ownPrices, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
+import { billOf, costOf, judgeMoney, ownPrices, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
 import { remembered } from './remember.ts';
 import { isFailedGate, isFailedWish, isOpenGate, isOpenMust, type Judged, type Verdict } from './verdict.ts';
 
@@ -26,8 +26,8 @@ const weighedLast: readonly Need['capability'][] = ['trailer.payload', 'trailer.
 const waitsForBallast = ({ capability }: Need) => weighedLast.includes(capability);
 
 /** The heaviest ballast each end asks for. */
-function ballastIn(judged: readonly (Judged | undefined)[]) {
-  const additions = judged.flatMap((each) => each?.verdict.additions ?? []);
+function ballastIn(verdicts: readonly (Verdict | undefined)[]) {
+  const additions = verdicts.flatMap((each) => each?.additions ?? []);
   return { rear: heaviest(additions, 'rear-ballast'), front: heaviest(additions, 'front-ballast') };
 }
 
@@ -39,6 +39,8 @@ export interface Way {
   verdicts: readonly Verdict[];
   additions: readonly Addition[];
   bill: Bill;
+  /** What is added costs, whether or not the buyer's limit is to include it. */
+  cost: number;
   failedGates: number;
   openMusts: number;
   openGates: number;
@@ -48,23 +50,29 @@ export interface Way {
   key: string;
 }
 
-function wayOf({ option: { unmet = {}, ...option }, verdicts: settled }: Choice, candidate: Candidate, asked: Asked): Way {
-  const { world, needs, judged: judgeables, price, places, ofTheWhole } = asked;
+function wayOf({ option: { unmet, ...option }, verdicts: settled }: Choice, candidate: Candidate, asked: Asked): Way {
+  const { world, needs, judged: judgeables, price, settledAt } = asked;
   const build: Build = { ...candidate, ...option };
-  const known = new Map(places.flatMap(({ own }) => own).map((need, index) => [need, settled[index]!]));
-  const judgedOn = (need: Judgeable, on: Build): Judged => ({ need, verdict: unmet[need.id] ?? known.get(need) ?? judge(need, on, world) });
-  const before = judgeables.map((need) => (waitsForBallast(need) ? undefined : judgedOn(need, build)));
+  const verdictOn = (need: Judgeable, index: number, on: Build): Verdict => unmet?.[need.id] ?? settled[settledAt[index]!] ?? judge(need, on, world);
+  const before = judgeables.map((need, index) => (waitsForBallast(need) ? undefined : verdictOn(need, index, build)));
   // What a trailer or the axles carry in all is known when all ballast is.
-  const loaded = judgeables.some(waitsForBallast) ? { ...build, ballast: ballastIn(before) } : build;
-  const judged = judgeables.map((need, index) => before[index] ?? judgedOn(need, loaded));
-  const additions = additionsOf(build, judged, needs);
-  const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
-  return {
-    build: { machine: candidate.machine, ...option, ...(Object.keys(unmet).length > 0 && { unmet }) },
-    verdicts: judged.map(({ verdict }) => verdict), additions, bill: billOf(additions, price, world), key: keyOf(option),
-    failedGates: count(isFailedGate), openMusts: count(isOpenMust), openGates: count(isOpenGate), wishesFailed: count(isFailedWish),
-    hindered: judged.some((each, index) => (isFailedGate(each) || isOpenMust(each)) && ofTheWhole[index]),
+  const loaded = before.includes(undefined) ? { ...build, ballast: ballastIn(before) } : build;
+  const verdicts = judgeables.map((need, index) => before[index] ?? verdictOn(need, index, loaded));
+  const additions = additionsOf(build, verdicts, needs);
+  const way = {
+    build: { machine: candidate.machine, ...option, ...(unmet && { unmet }) }, verdicts, additions, bill: billOf(additions, price, world), cost: costOf(additions, world.dealer), key: keyOf(option),
+    failedGates: 0, openMusts: 0, openGates: 0, wishesFailed: 0, hindered: false,
   };
+  for (const [index, need] of judgeables.entries()) {
+    const each = { need, verdict: verdicts[index]! };
+    if (isFailedGate(each)) way.failedGates++;
+    if (isOpenMust(each)) way.openMusts++;
+    if (isOpenGate(each)) way.openGates++;
+    // A job gone without is one wish failed, though it is told of each of its demands what came nearest.
+    if (isFailedWish({ need, verdict: settled[settledAt[index]!] ?? each.verdict })) way.wishesFailed++;
+    if ((isFailedGate(each) || isOpenMust(each)) && settledAt[index]! < 0) way.hindered = true;
+  }
+  return way;
 }
 
 /** Every way worth comparing to make a candidate serve; the same list for all that are read alike. */
@@ -107,12 +115,12 @@ function counted(way: Way, price: number | undefined, { money, world }: Asked): 
 }
 
 /**
- * Fewer failed gates, fewer musts unknown, fewer wishes failed, then cheaper, then by id: never by chance. A
- * wish whose safety is unknown is not left out for that: it is asked about.
+ * Fewer failed gates, fewer musts unknown, fewer wishes failed, then cheaper by the buyer's limit and in all,
+ * then by id: never by chance. A wish whose safety is unknown is not left out for that: it is asked about.
  */
 const compare = (a: Counted, b: Counted) =>
   a.failedGates - b.failedGates || a.openMusts - b.openMusts || a.wishesFailed - b.wishesFailed
-  || byPrice(a.low, b.low) || byCodeUnit(a.way.key, b.way.key);
+  || byPrice(a.low, b.low) || a.way.cost - b.way.cost || byCodeUnit(a.way.key, b.way.key);
 
 function best(ways: readonly Way[], price: number | undefined, asked: Asked): Counted {
   const [first, ...others] = ways;

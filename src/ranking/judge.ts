@@ -84,9 +84,17 @@ function memoriesFor(need: Need, world: World): Memories<Verdict> {
   return own;
 }
 
+/** Judged so quickly that to remember takes longer. */
+const quick: ReadonlySet<Capability> = new Set<Judged>([
+  'rops', 'seat-belt', 'recall', 'exhaust.intact', 'serviced', 'transmission', 'fitting', 'cab', 'tyres', 'drawbar', 'loader.any', 'slope.driven-wheels', 'noise', 'vibration',
+]);
+
 /** Judges any need but those of money on a build. */
-export const judge = (need: Judgeable, build: Build, world: World): Verdict =>
-  remembered(memoriesFor(need, world)(build.machine), build, (read) => (judges[need.capability] as Judge<Judgeable>)(need, read, world));
+export function judge(need: Judgeable, build: Build, world: World): Verdict {
+  const judgeOn = judges[need.capability] as Judge<Judgeable>;
+  if (quick.has(need.capability)) return judgeOn(need, build, world);
+  return remembered(memoriesFor(need, world)(build.machine), build, (read) => judgeOn(need, read, world));
+}
 
 export const isPriceNeed = (need: Need): need is Need & DemandOf<'price'> => need.capability === 'price';
 export type MoneyNeed = Need & DemandOf<'price' | 'instalment'>;

@@ -1,14 +1,17 @@
 import type { Machine } from '../catalogue/catalogue.ts';
 import type { Need } from '../needs/need.ts';
 import type { World } from './candidate.ts';
-import { emptyMemory, type Memory } from './remember.ts';
+import { emptyMemory, type Ledger, type Memory } from './remember.ts';
 
-type OfMachines = WeakMap<Machine, Memory<unknown>>;
+interface OfWorld {
+  ledger: Ledger;
+  sorts: Map<string, WeakMap<Machine, Memory<unknown>>>;
+}
 
-/** Sorts of reckoning remembered of one world at the most: many buyers in a row must not fill a page's memory. */
-const most = 4_000;
+/** Results remembered of one world at the most, a few ten megabytes: many buyers in a row must not fill a page's memory. */
+const most = 20_000;
 
-const worlds = new WeakMap<World, Map<string, OfMachines>>();
+const worlds = new WeakMap<World, OfWorld>();
 const demands = new WeakMap<Need, string>();
 
 /** What a need demands, as text: how it was come by doesn't matter to whoever judges it. */
@@ -30,13 +33,13 @@ export type Memories<T> = (machine: Machine) => Memory<T>;
  * @param sort  all that the results hang on besides world, machine and build, as text
  */
 export function memoriesOf<T>(world: World, sort: string): Memories<T> {
-  const all = worlds.get(world) ?? new Map<string, OfMachines>();
-  worlds.set(world, all);
-  if (all.size >= most) all.clear();
-  const machines = all.get(sort) ?? new WeakMap();
-  all.set(sort, machines);
+  const known = worlds.get(world);
+  const { ledger, sorts } = known && known.ledger.kept < most ? known : { ledger: { kept: 0 }, sorts: new Map<string, WeakMap<Machine, Memory<unknown>>>() };
+  worlds.set(world, { ledger, sorts });
+  const machines = sorts.get(sort) ?? new WeakMap<Machine, Memory<unknown>>();
+  sorts.set(sort, machines);
   return (machine) => {
-    const memory = machines.get(machine) ?? emptyMemory();
+    const memory = machines.get(machine) ?? emptyMemory(ledger);
     machines.set(machine, memory);
     return memory as Memory<T>;
   };

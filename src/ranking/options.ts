@@ -2,10 +2,10 @@ import type { Need } from '../needs/need.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { heaviest, type Addition } from './addition.ts';
 import { additionsOf } from './additions.ts';
-import type { Asked } from './asked.ts';
+import type { Asked, Place } from './asked.ts';
 import { hungFor, joined, keyOf, type Build, type Option } from './build.ts';
 import type { Candidate } from './candidate.ts';
-import { judge, type Judgeable } from './judge.ts';
+import { judge } from './judge.ts';
 import { massParts, totalOf } from './mass.ts';
 import { once } from './once.ts';
 import { remembered } from './remember.ts';
@@ -45,26 +45,27 @@ function sharedCosts({ tools = {} }: Option, additions: readonly Addition[], { s
       ? [[id, costOf(additions.filter((each) => each.id === id), world.dealer)]] : [])));
 }
 
-function tried(option: Option, candidate: Candidate, own: readonly Judgeable[], asked: Asked): Tried {
+function tried(option: Option, candidate: Candidate, { own, slot }: Place, asked: Asked): Tried {
   const { needs, world } = asked;
   const build = { ...candidate, ...option };
-  const judged = own.map((need): Judged => ({ need, verdict: judge(need, build, world) }));
-  const count = (of: (each: Judged) => boolean) => judged.filter(of).length;
-  const additions = additionsOf(build, judged, needs);
+  const verdicts = own.map((need) => judge(need, build, world));
+  const count = (of: (each: Judged) => boolean) => own.filter((need, index) => of({ need, verdict: verdicts[index]! })).length;
+  const additions = additionsOf(build, verdicts, needs);
   const shared = sharedCosts(option, additions, asked);
   const bought = additions.filter(({ what, id }) => !ballast.includes(what) && !(id !== undefined && shared.has(id)));
-  const { parts, missing } = massParts(build);
-  const { hung = 0, attachment = 0 } = parts;
+  // What is on a unit in any case makes no difference between options.
+  const { parts, missing } = massParts(slot.replaces ? build : { ...option, machine: candidate.machine });
+  // Left out, not taken off again: that would leave a hair of difference where there is none.
+  const { hung = 0, attachment = 0, ...aboard } = parts;
   return {
-    option, shared,
-    verdicts: judged.map(({ verdict }) => verdict),
+    option, verdicts, shared,
     failedGates: count(isFailedGate), openMusts: count(isOpenMust),
     sums: [
       count(isFailedWish),
       count(({ need, verdict }) => !need.must && verdict.outcome === 'unknown'),
       costOf(bought, world.dealer),
       bought.filter(({ price }) => price === undefined).length,
-      totalOf(parts) - hung - attachment,
+      totalOf(aboard),
       missing.length,
       build.cab ? 1 : 0,
       ...axleRisk(build, asked),
@@ -136,8 +137,8 @@ export type Choices = readonly (readonly Tried[])[];
 
 /** What a candidate can be made of: the options of each place, judged once. */
 export const choicesOf = (candidate: Candidate, asked: Asked): Choices =>
-  asked.places.map(({ slot, own, memories }) => remembered(memories(candidate.machine), candidate, (read) =>
-    slot.options(read, asked.needs, asked.world).map((option) => tried(option, read, own, asked))));
+  asked.places.map((place) => remembered(place.memories(candidate.machine), candidate, (read) =>
+    place.slot.options(read, asked.needs, asked.world).map((option) => tried(option, read, place, asked))));
 
 /**
  * The options of a slot worth trying: those that meet its gates best, and its wishes if none is to be left

@@ -50,6 +50,7 @@ class Reader implements ProxyHandler<object> {
   readonly #of: Thing;
   readonly #path: Path;
   readonly #reads: Set<Path>;
+  #within: Map<string, object> | undefined;
 
   constructor(of: Thing, path: Path, reads: Set<Path>) {
     this.#of = of;
@@ -62,7 +63,14 @@ class Reader implements ProxyHandler<object> {
     const path = this.#path.to(key);
     this.#reads.add(path);
     const value = this.#of[key];
-    return path.looked && isThing(value) ? reading(value, path, this.#reads) : value;
+    return path.looked && isThing(value) ? this.#reading(key, value, path) : value;
+  }
+
+  #reading(key: string, value: Thing, path: Path): object {
+    this.#within ??= new Map();
+    const within = this.#within.get(key) ?? reading(value, path, this.#reads);
+    this.#within.set(key, within);
+    return within;
   }
 
   has(_target: object, key: string | symbol): boolean {
@@ -82,19 +90,25 @@ class Reader implements ProxyHandler<object> {
 
 const reading = <T extends object>(of: T, path: Path, reads: Set<Path>): T => new Proxy({}, new Reader(of as Thing, path, reads)) as T;
 
+/** How many results are remembered in all, so that whoever keeps several memories can tell when to start afresh. */
+export interface Ledger {
+  kept: number;
+}
+
 /**
  * What was reckoned of builds, by what was read of them on the way: whatever another build agrees in, as far
  * as it was read, gives the same result. What wasn't read can't have mattered, so that no list of what
  * matters has to be kept in step with the judges.
  */
 export interface Memory<T> {
+  ledger: Ledger;
   /** What is read next; undefined at the end of the way, where the result is. */
   path: Path | undefined;
   next: Map<unknown, Memory<T>> | undefined;
   found: { result: T } | undefined;
 }
 
-export const emptyMemory = <T>(): Memory<T> => ({ path: undefined, next: undefined, found: undefined });
+export const emptyMemory = <T>(ledger: Ledger): Memory<T> => ({ ledger, path: undefined, next: undefined, found: undefined });
 
 function keep<T>(memory: Memory<T>, build: object, reads: Iterable<Path>, result: T) {
   let at = memory;
@@ -104,11 +118,13 @@ function keep<T>(memory: Memory<T>, build: object, reads: Iterable<Path>, result
     at.path = path;
     at.next ??= new Map();
     const mark = markAt(build, path);
-    const next = at.next.get(mark) ?? emptyMemory<T>();
+    const next = at.next.get(mark) ?? emptyMemory<T>(at.ledger);
     at.next.set(mark, next);
     at = next;
   }
-  if (!at.path) at.found = { result };
+  if (at.path || at.found) return;
+  at.found = { result };
+  at.ledger.kept += 1;
 }
 
 /**

@@ -10,6 +10,8 @@ import { have, inYears, type Candidate, type Have, type World } from './candidat
 /** A place of a build where there is a choice: the needs that depend on it, and what can be chosen. */
 export interface Slot {
   name: string;
+  /** What of its kind is on a unit stays there, whatever else is chosen. */
+  replaces?: true;
   serves: (need: Need) => boolean;
   options: (candidate: Candidate, needs: readonly Need[], world: World) => Option[];
 }
@@ -116,6 +118,7 @@ function bellyMowers(candidate: Candidate, { asOfYear }: World): Mower[] {
 
 const mowing: Slot = {
   name: 'mowing',
+  replaces: true,
   serves: (need) => need.capability === 'mower' || need.capability === 'mower.hours' || isWish(need, 'mowerLiftAlone'),
   options(candidate, needs, world) {
     const need = needs.find((each) => each.capability === 'mower');
@@ -160,6 +163,8 @@ const shelter: Slot = {
 type WorkNeed = Extract<Need, { capability: 'implement' | 'rotary-cutter' }>;
 const isWork = (need: Need): need is WorkNeed => need.capability === 'implement' || need.capability === 'rotary-cutter';
 
+const ofTheTool: readonly Need['capability'][] = ['implement.pull', 'implement.hours', 'rotary-cutter.hours'];
+
 /** A job with an implement behind: one of the kinds that do it. */
 function working(need: WorkNeed): Slot {
   const task = need.task!;
@@ -167,7 +172,7 @@ function working(need: WorkNeed): Slot {
   const slot: Slot = {
     name: `working ${task}`,
     // The axles wait for the whole build: a loader in front weighs against what hangs behind.
-    serves: (each) => each.task === task && (isWork(each) || each.capability === 'implement.pull'),
+    serves: (each) => each.task === task && (isWork(each) || ofTheTool.includes(each.capability)),
     options: (_candidate, needs, world) => orWithout(toolsOf(kinds, world), needs.filter(slot.serves), withTool(task)),
   };
   return slot;

@@ -80,7 +80,8 @@ const absences: Absence[] = [
     finds: ({ node }) => node.type === 'ExportDefaultDeclaration' || (node.type === 'ExportSpecifier' && isName(node.exported, 'default')),
   },
   {
-    what: 'a figure that is in no rule book', rooms: ['needs', 'ranking'], trap: 'export const a = (b: number) => b * 0.5;',
+    // How much is remembered is a matter of the machine it runs on, and none of the trade.
+    what: 'a figure that is in no rule book', rooms: ['needs', 'ranking'], but: 'ranking/memories.ts', trap: 'export const a = (b: number) => b * 0.5;',
     innocent: "export const a = (b: number[]) => b[3]! * -1 + 0 + 1 + 2 + 100 + '7'.length; // 0.5",
     finds: ({ node, parent, field }) => typeof node.value === 'number' && node.type === 'Literal' && ![0, 1, 2, 100].includes(node.value)
       && !(parent.type === 'MemberExpression' && field === 'property'),

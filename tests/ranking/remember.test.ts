@@ -12,7 +12,7 @@ const withUnit = (unit: Partial<Unit>): Build => ({ machine, unit: unit as Unit 
 
 /** A reckoning that counts how often it is made. */
 function counted<T>(reckon: (build: Build) => T) {
-  const memory = emptyMemory<T>();
+  const memory = emptyMemory<T>({ kept: 0 });
   let times = 0;
   const of = (build: Build) => remembered(memory, build, (read) => {
     times++;
