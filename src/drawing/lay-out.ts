@@ -30,6 +30,8 @@ const scales = { row: { least: 26, most: 90 }, wrap: { least: 1, most: 56 }, alo
 /** A single machine shrinks so far to share a row with the buyer's things, and no farther. */
 const together = 45;
 
+const scaleDigits = 10_000;
+
 interface Sized<C> { cell: C; bounds: Bounds; extent: number; before: number; after: number; below: number }
 
 const ranks = (dimensions: readonly Dimension[], side: Dimension['side']) =>
@@ -78,7 +80,8 @@ export interface Sheet<C> { scale: number; width: number; height: number; cells:
 /** Puts cells in rows on one scale, each row on one ground line, with room for dimensions and labels. */
 export function laidOut<C extends Drawn>(drawn: readonly C[], wish: Wish): Sheet<C> {
   const cells = drawn.map((cell) => sized(cell));
-  const scale = scaleFor(cells, wish);
+  // Rounded down, so that what fits a width by its sum still does.
+  const scale = Math.floor(scaleFor(cells, wish) * scaleDigits) / scaleDigits;
   const rows = rowsOf(cells, scale, wish);
   const taken = rows.map((row) => sum(row.map((cell) => widthOf(cell, scale))));
   const width = Math.max(wish.width, ...taken);

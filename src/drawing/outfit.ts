@@ -22,16 +22,19 @@ function chosen<T extends { id: string; availability: string }>(parts: readonly 
   return parts?.find(({ id }) => ids.includes(id)) ?? parts?.find(reachable);
 }
 
-/** The deck of the package, of the unit, or the narrowest to be had for a buyer who mows under the belly. */
-function deckWidth({ decks }: Machine, bought: string | undefined, unit: Unit | undefined, answers: Answers, judged: boolean) {
-  const named = decks?.find(({ id }) => id === bought || id === unit?.deck);
+const mows = (need: string) => need.startsWith('mow-lawn.');
+
+/** For a buyer who mows under the belly: the deck that is bought or on the unit; where nothing is chosen yet, the narrowest. */
+function deckWidth({ decks = [] }: Machine, unit: Unit | undefined, entry: Entry | undefined, answers: Answers) {
+  const task = taskOf(answers, 'mow-lawn');
+  const additions = entry?.package.additions ?? [];
+  if (!task || task.deck === 'rear' || additions.some((one) => one.what === 'implement' && one.for.some(mows))) return undefined;
+  const bought = additions.find(({ what }) => what === 'deck')?.id;
+  const onUnit = unit?.fitted?.deck === true || (unit !== undefined && unit.fitted?.deck === undefined && unit.deck !== undefined);
+  const named = decks.find(({ id }) => id === bought || (onUnit && id === unit?.deck));
   if (named) return named.width;
-  const there = unit?.fitted?.deck === true;
-  const mows = taskOf(answers, 'mow-lawn');
-  const wanted = !judged && mows !== undefined && mows.deck !== 'rear';
-  if (!there && !wanted) return undefined;
-  const widths = (decks ?? []).filter(reachable).map(({ width }) => width);
-  return widths.length ? Math.min(...widths) : undefined;
+  const there = entry === undefined ? decks.filter(reachable) : decks.filter(({ availability }) => (unit ? onUnit : availability === 'fitted'));
+  return there.length ? Math.min(...there.map(({ width }) => width)) : undefined;
 }
 
 function entryOf(shortlist: Shortlist | undefined, id: string): { standing: Standing; entry?: Entry } {
@@ -48,7 +51,7 @@ export function outfitOf(machine: Machine, { catalogue, answers, shortlist }: { 
   const unit = entry?.unit === undefined ? undefined : catalogue.units?.find(({ id }) => id === entry.unit);
   const bought = (what: string) => entry?.package.additions.find((addition) => addition.what === what);
   const loader = unit?.fitted?.loader === false && !bought('loader') ? undefined : chosen(machine.loaders, [bought('loader')?.id, unit?.loader]);
-  const deck = deckWidth(machine, bought('deck')?.id, unit, answers, entry !== undefined);
+  const deck = deckWidth(machine, unit, entry, answers);
   const { height, rops } = machine;
   return {
     machine, standing,

@@ -14,10 +14,9 @@ export interface SvgWish {
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
-/** What XML forbids even escaped: control characters and halves of a pair. */
-// oxlint-disable-next-line no-control-regex
-const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
-const escaped = (text: string) => text.replace(forbidden, '\ufffd').replace(/[&<>"']/g, (sign) => entities[sign]!);
+/** Control characters and halves of a pair: XML forbids them even escaped. */
+const forbidden = /[^\P{Cc}\t\n\r]|\p{Cs}|[\ufffe\uffff]/gu;
+const escaped = (text: string) => text.replace(forbidden, '').replace(/[&<>"']/g, (sign) => entities[sign]!);
 
 /** Two digits: the same bytes everywhere. */
 const n = (value: number) => String(Math.round(value * 100) / 100 || 0);
