@@ -6,7 +6,7 @@ import type { Fault } from '../documents/fault.ts';
 import type { Typing } from '../answers/read-typed.ts';
 import { answersOf } from '../answers/answers.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import { catalogueOf } from '../catalogue/catalogue.ts';
+import { catalogueOf, type Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { guide, noAnswers, type Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore } from '../guide/next-question.ts';
@@ -65,6 +65,8 @@ export class AcreToAxle extends LitElement {
   private declare words: Words;
   private declare trouble: CatalogueTrouble | undefined;
   private declare document: CatalogueDocument | undefined;
+  /** The same in SI, kept as long, so that what was judged of it is remembered from answer to answer. */
+  private inSi: Catalogue | undefined;
   private declare boxes: Boxes;
   private declare faults: readonly StepFault[];
   private declare all: boolean;
@@ -113,7 +115,7 @@ export class AcreToAxle extends LitElement {
     const { document, answers } = this;
     if (!document) return undefined;
     if (this.reckoned?.of !== answers || this.reckoned.for !== document) {
-      this.reckoned = { of: answers, for: document, result: shortlist(document, answers, this.unknownTasks) };
+      this.reckoned = { of: answers, for: document, result: shortlist(document, answers, this.unknownTasks, this.inSi) };
     }
     return this.reckoned.result;
   }
@@ -169,6 +171,7 @@ export class AcreToAxle extends LitElement {
   private receive(outcome: CatalogueDocument | CatalogueTrouble) {
     if (!isTrouble(outcome)) {
       this.document = outcome;
+      this.inSi = catalogueOf(outcome);
       this.settle();
       return;
     }
@@ -232,7 +235,7 @@ export class AcreToAxle extends LitElement {
     const document = this.document!;
     const { answers } = this;
     if (this.counted?.of !== answers || this.counted.for !== document) {
-      this.counted = { of: answers, for: document, standing: rank(catalogueOf(document), answersOf(answers)).standing.length };
+      this.counted = { of: answers, for: document, standing: rank(this.inSi!, answersOf(answers)).standing.length };
     }
     return this.words.wizard.standing(this.counted.standing, document.machines.length);
   }
