@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 export interface Standing {
   /** Mass without front load and ballast [kg] */
@@ -92,10 +91,10 @@ export interface Hung {
  * @returns front ballast [kg], zero where none is wanted, with its working
  * @see rules `ballast.front` and `hitch.front-share`
  */
-export function frontBallast(hung: Hung, rules: Readonly<Record<string, FigureId>> = {}): Working {
+export function frontBallast(hung: Hung): Working {
   const { tractor, bareFront, back, behind, ahead, wheelbase, share } = hung;
   const ballast = (back * behind - bareFront * wheelbase + share * tractor * wheelbase) / (ahead + wheelbase);
-  return cite({
+  return {
     formula: 'ballast.front',
     inputs: {
       tractor: term('mass', tractor), bareFront: term('mass', bareFront), back: term('mass', back),
@@ -103,7 +102,7 @@ export function frontBallast(hung: Hung, rules: Readonly<Record<string, FigureId
       share: term('ratio', share),
     },
     result: term('mass', Math.max(0, ballast)),
-  }, rules);
+  };
 }
 
 /**
@@ -114,10 +113,8 @@ export function frontBallast(hung: Hung, rules: Readonly<Record<string, FigureId
  * @returns rear axle load [kg] (below zero means it lifts off), with its working
  * @see rule `axle.rear-load`
  */
-export const rearAxleLoad = (
-  total: Quantity<'mass'>, front: Quantity<'mass'>, rules: Readonly<Record<string, FigureId>> = {},
-): Working => cite({
+export const rearAxleLoad = (total: Quantity<'mass'>, front: Quantity<'mass'>): Working => ({
   formula: 'axle.rear-load',
   inputs: { total: term('mass', total), front: term('mass', front) },
   result: term('mass', total - front),
-}, rules);
+});

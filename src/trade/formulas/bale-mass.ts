@@ -1,8 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Refusal, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Refusal, type Working } from '../working.ts';
 
 /**
  * Volume of a round bale.
@@ -12,12 +9,12 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns volume [m³], with its working
  * @see rule `bale.volume`
  */
-export function baleVolume(diameter: Quantity<'length'>, width: Quantity<'length'>, rules: Rules = {}): Working {
-  return cite({
+export function baleVolume(diameter: Quantity<'length'>, width: Quantity<'length'>): Working {
+  return {
     formula: 'bale.volume',
     inputs: { diameter: term('length', diameter), width: term('length', width) },
     result: term('volume', (Math.PI * diameter * diameter * width) / 4),
-  }, rules);
+  };
 }
 
 /**
@@ -28,12 +25,12 @@ export function baleVolume(diameter: Quantity<'length'>, width: Quantity<'length
  * @returns mass [kg], with its working
  * @see rule `mass.of-volume`
  */
-export function massOfVolume(volume: Quantity<'volume'>, density: Quantity<'density'>, rules: Rules = {}): Working {
-  return cite({
+export function massOfVolume(volume: Quantity<'volume'>, density: Quantity<'density'>): Working {
+  return {
     formula: 'mass.of-volume',
     inputs: { volume: term('volume', volume), density: term('density', density) },
     result: term('mass', volume * density),
-  }, rules);
+  };
 }
 
 /**
@@ -44,11 +41,11 @@ export function massOfVolume(volume: Quantity<'volume'>, density: Quantity<'dens
  * @returns mass [kg], with its working, or a refusal where the moisture is no such share
  * @see rules `mass.at-moisture` and `bale.moisture`
  */
-export function massAtMoisture(dry: Quantity<'mass'>, moisture: number, rules: Rules = {}): Working | Refusal {
+export function massAtMoisture(dry: Quantity<'mass'>, moisture: number): Working | Refusal {
   if (!(moisture >= 0 && moisture < 1)) return { refused: 'the moisture must be a share of the whole, from 0 to below 1' };
-  return cite({
+  return {
     formula: 'mass.at-moisture',
     inputs: { dry: term('mass', dry), moisture: term('ratio', moisture) },
     result: term('mass', dry / (1 - moisture)),
-  }, rules);
+  };
 }

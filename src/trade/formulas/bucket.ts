@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Refusal, type Working } from '../working.ts';
+import { term, type Refusal, type Working } from '../working.ts';
 
 /**
  * Volume of the heap above the strike plane of a loader bucket, with slopes of 2:1 on all four sides:
@@ -11,13 +10,11 @@ import { cite, term, type Refusal, type Working } from '../working.ts';
  * @returns volume [m³], with its working, or a refusal where such a heap has no ridge
  * @see rule `bucket.heap`: SAE J742 and ISO 7546 take the slope; the volume follows by geometry
  */
-export function heapVolume(
-  width: Quantity<'length'>, opening: Quantity<'length'>, rules: Readonly<Record<string, FigureId>> = {},
-): Working | Refusal {
+export function heapVolume(width: Quantity<'length'>, opening: Quantity<'length'>): Working | Refusal {
   if (!(opening > 0 && opening <= width)) return { refused: 'the opening must be above 0 and no longer than the bucket is wide' };
-  return cite({
+  return {
     formula: 'bucket.heap',
     inputs: { width: term('length', width), opening: term('length', opening) },
     result: term('volume', (width * opening * opening) / 8 - (opening * opening * opening) / 24),
-  }, rules);
+  };
 }

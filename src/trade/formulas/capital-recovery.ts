@@ -1,6 +1,5 @@
 import { power } from '../../units/transcendental.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 /** Interest over all the years below which their difference from 1 has too few digits, and the first terms of its series serve. */
 const hardly = 1e-4;
@@ -16,17 +15,15 @@ const hardly = 1e-4;
  * @returns yearly cost in the dealer's currency, with its working
  * @see rule `own.capital-recovery`
  */
-export function capitalRecovery(
-  price: number, endValue: number, rate: number, years: number, rules: Readonly<Record<string, FigureId>> = {},
-): Working {
+export function capitalRecovery(price: number, endValue: number, rate: number, years: number): Working {
   const growth = power(1 + rate, years);
   const factor = growth - 1 > hardly ? (rate * growth) / (growth - 1) : 1 / years + (rate * (1 + 1 / years)) / 2;
-  return cite({
+  return {
     formula: 'own.capital-recovery',
     inputs: {
       price: term('dealer-currency', price), endValue: term('dealer-currency', endValue),
       rate: term('ratio', rate), years: term('years', years),
     },
     result: term('dealer-currency', (price - endValue) * factor + endValue * rate),
-  }, rules);
+  };
 }

@@ -1,9 +1,7 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 type Power = Quantity<'power'>;
-type Rules = Readonly<Record<string, FigureId>>;
 
 /**
  * Power that pulling takes at the drawbar: P = D·v (in pounds and miles an hour, D·S / 375).
@@ -13,12 +11,12 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns power [W], with its working
  * @see rule `power.drawbar`
  */
-export function drawbarPower(draft: Quantity<'force'>, speed: Quantity<'speed'>, rules: Rules = {}): Working {
-  return cite({
+export function drawbarPower(draft: Quantity<'force'>, speed: Quantity<'speed'>): Working {
+  return {
     formula: 'power.drawbar',
     inputs: { draft: term('force', draft), speed: term('speed', speed) },
     result: term('power', draft * speed),
-  }, rules);
+  };
 }
 
 /**
@@ -29,12 +27,12 @@ export function drawbarPower(draft: Quantity<'force'>, speed: Quantity<'speed'>,
  * @returns power [W], with its working
  * @see rules `power.drawbar-left` and `drawbar.four-wheel.firm` and the like
  */
-export function drawbarFromPto(ptoPower: Power, share: number, rules: Rules = {}): Working {
-  return cite({
+export function drawbarFromPto(ptoPower: Power, share: number): Working {
+  return {
     formula: 'power.drawbar-left',
     inputs: { ptoPower: term('power', ptoPower), share: term('ratio', share) },
     result: term('power', ptoPower * share),
-  }, rules);
+  };
 }
 
 /**
@@ -45,12 +43,12 @@ export function drawbarFromPto(ptoPower: Power, share: number, rules: Rules = {}
  * @returns power [W], with its working
  * @see rule `pto.of-flywheel`, and `pto.from-flywheel` for the share
  */
-export function ptoFromFlywheel(flywheel: Power, share: number, rules: Rules = {}): Working {
-  return cite({
+export function ptoFromFlywheel(flywheel: Power, share: number): Working {
+  return {
     formula: 'pto.of-flywheel',
     inputs: { flywheel: term('power', flywheel), share: term('ratio', share) },
     result: term('power', flywheel * share),
-  }, rules);
+  };
 }
 
 /**
@@ -61,10 +59,10 @@ export function ptoFromFlywheel(flywheel: Power, share: number, rules: Rules = {
  * @returns power [W], with its working
  * @see rule `power.wanted`, and `power.in-hand` for the share
  */
-export function powerInHand(power: Power, share: number, rules: Rules = {}): Working {
-  return cite({
+export function powerInHand(power: Power, share: number): Working {
+  return {
     formula: 'power.wanted',
     inputs: { power: term('power', power), share: term('ratio', share) },
     result: term('power', power / share),
-  }, rules);
+  };
 }

@@ -1,8 +1,5 @@
 import { inUnit, type Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Working } from '../working.ts';
 
 /**
  * Fuel a tractor takes, averaged over its year and its jobs. Published values lie up to 35 % to either side.
@@ -12,11 +9,11 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns fuel [m³/s], with its working
  * @see rules `own.fuel`, `own.fuel.diesel` and `own.fuel.petrol`
  */
-export const fuelUse = (power: Quantity<'power'>, perEnergy: Quantity<'fuelPerEnergy'>, rules: Rules = {}): Working => cite({
+export const fuelUse = (power: Quantity<'power'>, perEnergy: Quantity<'fuelPerEnergy'>): Working => ({
   formula: 'own.fuel',
   inputs: { power: term('power', power), perEnergy: term('fuelPerEnergy', perEnergy) },
   result: term('flow', power * perEnergy),
-}, rules);
+});
 
 /**
  * Cost of the fuel of an hour.
@@ -26,11 +23,11 @@ export const fuelUse = (power: Quantity<'power'>, perEnergy: Quantity<'fuelPerEn
  * @returns cost of an hour in the dealer's currency, with its working
  * @see rules `own.fuel-cost` and `own.fuel-price`
  */
-export const fuelCost = (use: Quantity<'flow'>, price: number, rules: Rules = {}): Working => cite({
+export const fuelCost = (use: Quantity<'flow'>, price: number): Working => ({
   formula: 'own.fuel-cost',
   inputs: { use: term('flow', use), price: term('dealer-currency', price) },
   result: term('dealer-currency', inUnit('flow', use, 'gal/h') * price),
-}, rules);
+});
 
 /**
  * Oil and filters, as a share of the fuel.
@@ -40,8 +37,8 @@ export const fuelCost = (use: Quantity<'flow'>, price: number, rules: Rules = {}
  * @returns cost of an hour in the dealer's currency, with its working
  * @see rules `own.lubricants` and `own.lubricant`
  */
-export const lubricants = (fuel: number, share: number, rules: Rules = {}): Working => cite({
+export const lubricants = (fuel: number, share: number): Working => ({
   formula: 'own.lubricants',
   inputs: { fuelCost: term('dealer-currency', fuel), share: term('ratio', share) },
   result: term('dealer-currency', fuel * share),
-}, rules);
+});

@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 /**
  * Mean pressure of a tyre on the ground: the air in it, and what its carcass bears.
@@ -10,12 +9,10 @@ import { cite, term, type Working } from '../working.ts';
  * @returns pressure [Pa], with its working
  * @see rules `ground.pressure` and `tyre.stiffness`
  */
-export function groundPressure(
-  inflation: Quantity<'pressure'>, stiffness: Quantity<'pressure'>, rules: Readonly<Record<string, FigureId>> = {},
-): Working {
-  return cite({
+export function groundPressure(inflation: Quantity<'pressure'>, stiffness: Quantity<'pressure'>): Working {
+  return {
     formula: 'ground.pressure',
     inputs: { inflation: term('pressure', inflation), stiffness: term('pressure', stiffness) },
     result: term('pressure', inflation + stiffness),
-  }, rules);
+  };
 }

@@ -1,8 +1,5 @@
 import { atLeast } from '../../units/compare.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Refusal, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Refusal, type Working } from '../working.ts';
 
 const monthsInYear = 12;
 /** Smallest step in the search for a monthly rate: 1e-10 a year and finer. */
@@ -40,13 +37,13 @@ const termsRefused = (annualRate: number, months: number): Refusal | undefined =
  * @returns instalment in the dealer's currency, with its working, or a refusal outside these ranges
  * @see rule `loan.instalment`
  */
-export function instalment(principal: number, annualRate: number, months: number, rules: Rules = {}): Working | Refusal {
+export function instalment(principal: number, annualRate: number, months: number): Working | Refusal {
   if (!(principal >= 0 && principal < Infinity)) return { refused: 'the amount lent must be 0 or above' };
-  return termsRefused(annualRate, months) ?? cite({
+  return termsRefused(annualRate, months) ?? {
     formula: 'loan.instalment',
     inputs: { principal: term('dealer-currency', principal), annualRate: term('ratio', annualRate), months: term('months', months) },
     result: term('dealer-currency', principal / annuity(annualRate / monthsInYear, months)),
-  }, rules);
+  };
 }
 
 /**
@@ -58,13 +55,13 @@ export function instalment(principal: number, annualRate: number, months: number
  * @returns amount in the dealer's currency, with its working, or a refusal outside these ranges
  * @see rule `loan.principal`
  */
-export function principalFor(monthly: number, annualRate: number, months: number, rules: Rules = {}): Working | Refusal {
+export function principalFor(monthly: number, annualRate: number, months: number): Working | Refusal {
   if (!(monthly >= 0 && monthly < Infinity)) return { refused: 'the instalment must be 0 or above' };
-  return termsRefused(annualRate, months) ?? cite({
+  return termsRefused(annualRate, months) ?? {
     formula: 'loan.principal',
     inputs: { instalment: term('dealer-currency', monthly), annualRate: term('ratio', annualRate), months: term('months', months) },
     result: term('dealer-currency', monthly * annuity(annualRate / monthsInYear, months)),
-  }, rules);
+  };
 }
 
 /**
@@ -78,7 +75,7 @@ export function principalFor(monthly: number, annualRate: number, months: number
  *   repay the amount
  * @see rule `loan.apr`: 12 CFR 1026, appendix J, the actuarial method
  */
-export function annualPercentageRate(financed: number, monthly: number, months: number, rules: Rules = {}): Working | Refusal {
+export function annualPercentageRate(financed: number, monthly: number, months: number): Working | Refusal {
   if (!(financed > 0 && financed < Infinity)) return { refused: 'the amount financed must be above 0' };
   const refusal = termsRefused(0, months);
   if (refusal) return refusal;
@@ -88,9 +85,9 @@ export function annualPercentageRate(financed: number, monthly: number, months: 
   for (let step = monthly / financed / 2; step > finest; step /= 2) {
     if (monthly * annuity(rate + step, months) >= financed) rate += step;
   }
-  return cite({
+  return {
     formula: 'loan.apr',
     inputs: { financed: term('dealer-currency', financed), instalment: term('dealer-currency', monthly), months: term('months', months) },
     result: term('ratio', rate * monthsInYear),
-  }, rules);
+  };
 }

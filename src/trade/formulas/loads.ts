@@ -1,9 +1,6 @@
 import { atLeast } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Working } from '../working.ts';
 
 /**
  * Loads it takes to move a volume; a part of a load is a load.
@@ -13,15 +10,15 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns loads [count], with its working
  * @see rule `loads.count`
  */
-export function loadsWanted(volume: Quantity<'volume'>, perLoad: Quantity<'volume'>, rules: Rules = {}): Working {
+export function loadsWanted(volume: Quantity<'volume'>, perLoad: Quantity<'volume'>): Working {
   const exact = volume / perLoad;
   // Rounding in the conversion of units must not make a load more.
   const whole = Math.round(exact);
-  return cite({
+  return {
     formula: 'loads.count',
     inputs: { volume: term('volume', volume), perLoad: term('volume', perLoad) },
     result: term('count', atLeast(whole, exact) ? whole : Math.ceil(exact)),
-  }, rules);
+  };
 }
 
 /**
@@ -32,10 +29,10 @@ export function loadsWanted(volume: Quantity<'volume'>, perLoad: Quantity<'volum
  * @returns time [s], with its working
  * @see rules `loads.time` and `bucket.cycle`
  */
-export function timeForLoads(loads: number, cycle: Quantity<'time'>, rules: Rules = {}): Working {
-  return cite({
+export function timeForLoads(loads: number, cycle: Quantity<'time'>): Working {
+  return {
     formula: 'loads.time',
     inputs: { loads: term('count', loads), cycle: term('time', cycle) },
     result: term('time', loads * cycle),
-  }, rules);
+  };
 }

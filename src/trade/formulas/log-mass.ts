@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 /**
  * Mass of a log as a cylinder of its middle diameter.
@@ -11,13 +10,10 @@ import { cite, term, type Working } from '../working.ts';
  * @returns mass [kg], with its working
  * @see rules `log.mass` and `log.red-oak` and the like
  */
-export function logMass(
-  density: Quantity<'density'>, diameter: Quantity<'length'>, length: Quantity<'length'>,
-  rules: Readonly<Record<string, FigureId>> = {},
-): Working {
-  return cite({
+export function logMass(density: Quantity<'density'>, diameter: Quantity<'length'>, length: Quantity<'length'>): Working {
+  return {
     formula: 'log.mass',
     inputs: { density: term('density', density), diameter: term('length', diameter), length: term('length', length) },
     result: term('mass', (density * Math.PI * diameter * diameter * length) / 4),
-  }, rules);
+  };
 }

@@ -1,8 +1,7 @@
 import { quantity } from '../../units/quantity.ts';
 import { power } from '../../units/transcendental.ts';
-import type { FigureId } from '../book.ts';
 import { operator } from '../figures/operator.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 const { value, unit } = operator['noise.day'];
 const day = term('time', quantity('time', value, unit), 'noise.day');
@@ -16,10 +15,8 @@ const day = term('time', quantity('time', value, unit), 'noise.day');
  * @returns time [s], which may be longer than a day, with its working
  * @see rules `noise.time`, `noise.action` and `noise.exchange`
  */
-export const noiseTime = (
-  level: number, action: number, exchange: number, rules: Readonly<Record<string, FigureId>> = {},
-): Working => cite({
+export const noiseTime = (level: number, action: number, exchange: number): Working => ({
   formula: 'noise.time',
   inputs: { level: term('dB(A)', level), action: term('dB(A)', action), exchange: term('dB(A)', exchange), day },
   result: term('time', day.value / power(2, (level - action) / exchange)),
-}, rules);
+});

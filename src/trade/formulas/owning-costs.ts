@@ -1,7 +1,4 @@
-import type { FigureId } from '../book.ts';
-import { cite, term, type Refusal, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Refusal, type Working } from '../working.ts';
 
 /**
  * Loss of value a year, spread evenly.
@@ -12,11 +9,11 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns yearly loss in the dealer's currency, with its working
  * @see rule `own.depreciation`
  */
-export const depreciation = (price: number, endValue: number, years: number, rules: Rules = {}): Working => cite({
+export const depreciation = (price: number, endValue: number, years: number): Working => ({
   formula: 'own.depreciation',
   inputs: { price: term('dealer-currency', price), endValue: term('dealer-currency', endValue), years: term('years', years) },
   result: term('dealer-currency', (price - endValue) / years),
-}, rules);
+});
 
 /**
  * What is left of a price, in the dealer's currency.
@@ -25,11 +22,11 @@ export const depreciation = (price: number, endValue: number, years: number, rul
  * @param share  kept, 0 to 1 [ratio]
  * @see rule `resale.amount`
  */
-export const valueKept = (price: number, share: number, rules: Rules = {}): Working => cite({
+export const valueKept = (price: number, share: number): Working => ({
   formula: 'resale.amount',
   inputs: { price: term('dealer-currency', price), share: term('ratio', share) },
   result: term('dealer-currency', price * share),
-}, rules);
+});
 
 /**
  * Taxes, insurance and housing a year, as a share of the value in the middle of the years.
@@ -40,11 +37,11 @@ export const valueKept = (price: number, share: number, rules: Rules = {}): Work
  * @returns yearly cost in the dealer's currency, with its working
  * @see rules `own.housing-cost` and `own.housing`
  */
-export const housing = (price: number, endValue: number, share: number, rules: Rules = {}): Working => cite({
+export const housing = (price: number, endValue: number, share: number): Working => ({
   formula: 'own.housing-cost',
   inputs: { price: term('dealer-currency', price), endValue: term('dealer-currency', endValue), share: term('ratio', share) },
   result: term('dealer-currency', (share * (price + endValue)) / 2),
-}, rules);
+});
 
 /**
  * Cost of an hour.
@@ -54,24 +51,24 @@ export const housing = (price: number, endValue: number, share: number, rules: R
  * @returns cost in the dealer's currency, with its working, or a refusal where there are no hours
  * @see rule `own.per-hour`
  */
-export function costPerHour(yearly: number, hours: number, rules: Rules = {}): Working | Refusal {
+export function costPerHour(yearly: number, hours: number): Working | Refusal {
   if (!(hours > 0)) return { refused: 'the hours must be above 0' };
-  return cite({
+  return {
     formula: 'own.per-hour',
     inputs: { yearly: term('dealer-currency', yearly), hours: term('hours', hours) },
     result: term('dealer-currency', yearly / hours),
-  }, rules);
+  };
 }
 
 /**
  * Sum of costs by name, in the dealer's currency, with its working.
  * @see rule `own.sum`
  */
-export const sumOfCosts = (parts: Readonly<Record<string, number>>, rules: Rules = {}): Working => cite({
+export const sumOfCosts = (parts: Readonly<Record<string, number>>): Working => ({
   formula: 'own.sum',
   inputs: Object.fromEntries(Object.entries(parts).map(([name, cost]) => [name, term('dealer-currency', cost)])),
   result: term('dealer-currency', Object.values(parts).reduce((sum, cost) => sum + cost, 0)),
-}, rules);
+});
 
 /**
  * Cost of the driver for each hour of the machine, in the dealer's currency.
@@ -80,8 +77,8 @@ export const sumOfCosts = (parts: Readonly<Record<string, number>>, rules: Rules
  * @param factor  hours of a person for each hour of the machine, ≥ 1 [ratio]
  * @see rule `own.labour`
  */
-export const labourCost = (wage: number, factor: number, rules: Rules = {}): Working => cite({
+export const labourCost = (wage: number, factor: number): Working => ({
   formula: 'own.labour',
   inputs: { wage: term('dealer-currency', wage), factor: term('ratio', factor) },
   result: term('dealer-currency', wage * factor),
-}, rules);
+});

@@ -1,6 +1,5 @@
 import { power } from '../../units/transcendental.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 const thousandHours = 1000;
 
@@ -16,15 +15,13 @@ const thousandHours = 1000;
  * @returns cost over these hours in the dealer's currency, with its working
  * @see rules `own.repairs`, `own.repair.rf1` and `own.repair.rf2`: ASABE D497, clause 6
  */
-export function repairs(
-  list: number, hoursFrom: number, hoursTo: number, rf1: number, rf2: number, rules: Readonly<Record<string, FigureId>> = {},
-): Working {
-  return cite({
+export function repairs(list: number, hoursFrom: number, hoursTo: number, rf1: number, rf2: number): Working {
+  return {
     formula: 'own.repairs',
     inputs: {
       list: term('dealer-currency', list), hoursFrom: term('hours', hoursFrom), hoursTo: term('hours', hoursTo),
       rf1: term('ratio', rf1), rf2: term('ratio', rf2),
     },
     result: term('dealer-currency', rf1 * list * (power(hoursTo / thousandHours, rf2) - power(hoursFrom / thousandHours, rf2))),
-  }, rules);
+  };
 }

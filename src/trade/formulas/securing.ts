@@ -1,8 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
-
-type Rules = Readonly<Record<string, FigureId>>;
+import { term, type Working } from '../working.ts';
 
 /**
  * Working load limits that all tie-downs of a load must come to together.
@@ -12,12 +9,12 @@ type Rules = Readonly<Record<string, FigureId>>;
  * @returns sum of the working load limits [kg], with its working
  * @see rules `haul.tie-downs` and `haul.tie-down-share`
  */
-export function tieDownsWanted(mass: Quantity<'mass'>, share: number, rules: Rules = {}): Working {
-  return cite({
+export function tieDownsWanted(mass: Quantity<'mass'>, share: number): Working {
+  return {
     formula: 'haul.tie-downs',
     inputs: { mass: term('mass', mass), share: term('ratio', share) },
     result: term('mass', mass * share),
-  }, rules);
+  };
 }
 
 /**
@@ -28,10 +25,10 @@ export function tieDownsWanted(mass: Quantity<'mass'>, share: number, rules: Rul
  * @returns mass [kg], with its working
  * @see rules `haul.tongue`, `haul.tongue.least` and `haul.tongue.most`
  */
-export function tongueLoad(loaded: Quantity<'mass'>, share: number, rules: Rules = {}): Working {
-  return cite({
+export function tongueLoad(loaded: Quantity<'mass'>, share: number): Working {
+  return {
     formula: 'haul.tongue',
     inputs: { loaded: term('mass', loaded), share: term('ratio', share) },
     result: term('mass', loaded * share),
-  }, rules);
+  };
 }

@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 /**
  * Volume of a fall of snow on a drive or a yard.
@@ -11,13 +10,10 @@ import { cite, term, type Working } from '../working.ts';
  * @returns volume [m³], with its working
  * @see rule `snow.volume`
  */
-export function snowVolume(
-  length: Quantity<'length'>, width: Quantity<'length'>, depth: Quantity<'length'>,
-  rules: Readonly<Record<string, FigureId>> = {},
-): Working {
-  return cite({
+export function snowVolume(length: Quantity<'length'>, width: Quantity<'length'>, depth: Quantity<'length'>): Working {
+  return {
     formula: 'snow.volume',
     inputs: { length: term('length', length), width: term('length', width), depth: term('length', depth) },
     result: term('volume', length * width * depth),
-  }, rules);
+  };
 }

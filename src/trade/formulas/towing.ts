@@ -1,11 +1,9 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 type Mass = Quantity<'mass'>;
 type Length = Quantity<'length'>;
 type Gravity = Quantity<'acceleration'>;
-type Rules = Readonly<Record<string, FigureId>>;
 
 export interface Train {
   /** What is towed, with its load [kg] */
@@ -27,15 +25,15 @@ export interface Train {
  * @returns pull [N], with its working
  * @see rule `tow.pull`
  */
-export function towingPull({ towed, tractor, rolling, grade, gravity }: Train, rules: Rules = {}): Working {
-  return cite({
+export function towingPull({ towed, tractor, rolling, grade, gravity }: Train): Working {
+  return {
     formula: 'tow.pull',
     inputs: {
       towed: term('mass', towed), tractor: term('mass', tractor), rolling: term('ratio', rolling),
       grade: term('ratio', grade), gravity: term('acceleration', gravity),
     },
     result: term('force', gravity * (towed * (rolling + grade) + tractor * grade)),
-  }, rules);
+  };
 }
 
 /**
@@ -46,12 +44,12 @@ export function towingPull({ towed, tractor, rolling, grade, gravity }: Train, r
  * @returns mass [kg], with its working
  * @see rules `tow.greatest-mass`, `tow.ratio.unbraked` and `tow.ratio.braked`
  */
-export function greatestTowed(tractor: Mass, ratio: number, rules: Rules = {}): Working {
-  return cite({
+export function greatestTowed(tractor: Mass, ratio: number): Working {
+  return {
     formula: 'tow.greatest-mass',
     inputs: { tractor: term('mass', tractor), ratio: term('ratio', ratio) },
     result: term('mass', tractor * ratio),
-  }, rules);
+  };
 }
 
 /**
@@ -65,13 +63,13 @@ export function greatestTowed(tractor: Mass, ratio: number, rules: Rules = {}): 
  * @returns pull [N], with its working
  * @see rule `overturn.rear-pull`
  */
-export function rearOverturnPull(frontLoad: Mass, wheelbase: Length, height: Length, gravity: Gravity, rules: Rules = {}): Working {
-  return cite({
+export function rearOverturnPull(frontLoad: Mass, wheelbase: Length, height: Length, gravity: Gravity): Working {
+  return {
     formula: 'overturn.rear-pull',
     inputs: {
       frontLoad: term('mass', frontLoad), wheelbase: term('length', wheelbase),
       height: term('length', height), gravity: term('acceleration', gravity),
     },
     result: term('force', (gravity * frontLoad * wheelbase) / height),
-  }, rules);
+  };
 }

@@ -1,6 +1,5 @@
 import type { Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
-import { cite, term, type Working } from '../working.ts';
+import { term, type Working } from '../working.ts';
 
 /**
  * Pull the tyres find hold for: the load on the driven wheels times what the ground allows.
@@ -11,15 +10,12 @@ import { cite, term, type Working } from '../working.ts';
  * @returns pull [N], with its working
  * @see rules `traction.pull` and `traction.firm`, `traction.soft`, `traction.wet`
  */
-export function tractionPull(
-  massOnDriven: Quantity<'mass'>, coefficient: number, gravity: Quantity<'acceleration'>,
-  rules: Readonly<Record<string, FigureId>> = {},
-): Working {
-  return cite({
+export function tractionPull(massOnDriven: Quantity<'mass'>, coefficient: number, gravity: Quantity<'acceleration'>): Working {
+  return {
     formula: 'traction.pull',
     inputs: {
       massOnDriven: term('mass', massOnDriven), coefficient: term('ratio', coefficient), gravity: term('acceleration', gravity),
     },
     result: term('force', massOnDriven * coefficient * gravity),
-  }, rules);
+  };
 }

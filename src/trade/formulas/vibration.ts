@@ -1,10 +1,8 @@
 import { quantity, type Quantity } from '../../units/quantity.ts';
-import type { FigureId } from '../book.ts';
 import { operator } from '../figures/operator.ts';
-import { cite, term, type Refusal, type Working } from '../working.ts';
+import { term, type Refusal, type Working } from '../working.ts';
 
 type Acceleration = Quantity<'acceleration'>;
-type Rules = Readonly<Record<string, FigureId>>;
 
 const { value, unit } = operator['vibration.day'];
 const day = term('time', quantity('time', value, unit), 'vibration.day');
@@ -18,11 +16,11 @@ const day = term('time', quantity('time', value, unit), 'vibration.day');
  * @returns daily exposure [m/s²], with its working
  * @see rules `vibration.daily`, `vibration.action` and `vibration.limit`
  */
-export const dailyExposure = (acceleration: Acceleration, time: Quantity<'time'>, rules: Rules = {}): Working => cite({
+export const dailyExposure = (acceleration: Acceleration, time: Quantity<'time'>): Working => ({
   formula: 'vibration.daily',
   inputs: { acceleration: term('acceleration', acceleration), time: term('time', time), day },
   result: term('acceleration', acceleration * Math.sqrt(time / day.value)),
-}, rules);
+});
 
 /**
  * Time in the seat until a daily exposure is reached: T = 8 h·(limit / a)².
@@ -32,12 +30,12 @@ export const dailyExposure = (acceleration: Acceleration, time: Quantity<'time'>
  * @returns time [s], which may be longer than a day, with its working, or a refusal where nothing shakes
  * @see rule `vibration.time-to`
  */
-export function timeToExposure(acceleration: Acceleration, limit: Acceleration, rules: Rules = {}): Working | Refusal {
+export function timeToExposure(acceleration: Acceleration, limit: Acceleration): Working | Refusal {
   if (!(acceleration > 0)) return { refused: 'the acceleration must be above 0' };
   const ratio = limit / acceleration;
-  return cite({
+  return {
     formula: 'vibration.time-to',
     inputs: { acceleration: term('acceleration', acceleration), limit: term('acceleration', limit), day },
     result: term('time', day.value * ratio * ratio),
-  }, rules);
+  };
 }
