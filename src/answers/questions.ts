@@ -1,5 +1,6 @@
 import type { Kind, UnitOf } from '../units/quantity.ts';
-import { comfortWishes, criteria, type AnswersDocument, type TaskId } from './schema.ts';
+import { comfortWishes, criteria } from './names.ts';
+import type { AnswersDocument, TaskId } from './schema.ts';
 
 /** The tasks the guide offers, what most people have first. */
 export const offeredTasks = [

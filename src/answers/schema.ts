@@ -5,8 +5,9 @@
 import { implement } from '../catalogue/schema.ts';
 import { amount, money } from '../documents/parts.ts';
 import * as z from '../zod.ts';
+import { answersFormat, comfortWishes, criteria } from './names.ts';
 
-export const answersFormat = 'acre-to-axle/answers/1';
+export { answersFormat, comfortWishes, criteria, type Criterion } from './names.ts';
 
 const optional = z.optional;
 const count = z.number().check(z.minimum(0));
@@ -67,13 +68,6 @@ export const taskIds = Object.keys(taskSchemas) as TaskId[];
 
 const [first, ...rest] = Object.values(taskSchemas);
 export const task = z.discriminatedUnion('task', [first!, ...rest]);
-
-export const criteria = ['price', 'time', 'headroom', 'fit', 'comfort', 'resale'] as const;
-export type Criterion = (typeof criteria)[number];
-
-export const comfortWishes = [
-  'cab', 'drive', 'smoothSeat', 'tiltWheel', 'cruise', 'loaderOff', 'levelLift', 'mowerLiftAlone', 'exhaust',
-] as const;
 
 export const answers = z.strictObject({
   format: z.literal(answersFormat),

@@ -5,7 +5,8 @@
 import { assign, setup } from 'xstate';
 import { withAnswer } from '../answers/at.ts';
 import { questionOf, type QuestionId } from '../answers/questions.ts';
-import { answersFormat, type AnswersDocument } from '../answers/schema.ts';
+import { answersFormat } from '../answers/names.ts';
+import type { AnswersDocument } from '../answers/schema.ts';
 import { nextQuestion, openQuestions, questionBefore, visitOf, type Visit } from './next-question.ts';
 
 export interface Stage extends Visit {
