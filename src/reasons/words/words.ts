@@ -82,10 +82,8 @@ interface MovedBound {
   more: string;
 }
 
-/**
- * Everything a language says. A language is one file of this type: what is missing fails the type check.
- */
-export interface Words {
+/** What a language says while it asks: all a page needs before there is a result. */
+export interface AskingWords {
   language: string;
   name: string;
   direction: 'ltr' | 'rtl';
@@ -94,31 +92,10 @@ export interface Words {
   list(items: readonly string[]): string;
   units: UnitWords;
   tasks: Readonly<Record<TaskId, string>>;
-  /** Names of the frame classes in this language; where one is missing the catalogue's own name stands. */
-  frames: Readonly<Record<string, string>>;
-  tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
   wishes: Readonly<Record<ComfortWish | 'thirdFunction', string>>;
-  /** Parts of a machine that can't always be on together. */
-  parts: Readonly<Record<'backhoe' | 'hitch' | 'loader' | 'deck' | 'cab', string>>;
-  /** Implements by kind, where the dealer lists none. */
-  implements: Readonly<Record<ImplementKind, string>>;
   criteria: Readonly<Record<Criterion, string>>;
-  specs: Readonly<Record<Spec, string>>;
   questions: Readonly<Record<QuestionId, QuestionWords>>;
-  /** What a need asks for, as a short noun phrase, by its id. */
-  needs: Readonly<Record<string, string>>;
-  reasons: Readonly<Record<ReasonId, Sentence>>;
-  additions: Readonly<Record<Addition['what'], Sentence>>;
-  notCleared: Readonly<Record<NotCleared['id'], (tasks: string) => string>>;
-  /** By the task they speak of, if any, and by figures of the rule book already shown. */
-  cautions: Readonly<Record<CautionId, (task: string, figures?: Readonly<Record<string, string>>) => string>>;
-  /** Statements of rules in this language; where one is missing the rule book's own English stands. */
-  rules: Readonly<Partial<Record<RuleId, string>>>;
-  /** Names of the terms of a working. */
-  terms: Readonly<Record<string, string>>;
   faults: Readonly<Record<TypedFault['fault'], (said: { label: string; word: string; units: string; from: string; to: string; example: string }) => string>>;
-  /** The terms every result carries where the dealer gave none. */
-  guidance: string;
   wizard: {
     step(now: number, atMost: number): string;
     stepOnly(now: number): string;
@@ -149,6 +126,31 @@ export interface Words {
     catalogueMissing: string;
     catalogueFaulty: string;
   };
+}
+
+/** What a language says of a result. */
+export interface TellingWords {
+  /** Names of the frame classes in this language; where one is missing the catalogue's own name stands. */
+  frames: Readonly<Record<string, string>>;
+  tiers: Readonly<Record<'economy' | 'standard' | 'deluxe', string>>;
+  /** Parts of a machine that can't always be on together. */
+  parts: Readonly<Record<'backhoe' | 'hitch' | 'loader' | 'deck' | 'cab', string>>;
+  /** Implements by kind, where the dealer lists none. */
+  implements: Readonly<Record<ImplementKind, string>>;
+  specs: Readonly<Record<Spec, string>>;
+  /** What a need asks for, as a short noun phrase, by its id. */
+  needs: Readonly<Record<string, string>>;
+  reasons: Readonly<Record<ReasonId, Sentence>>;
+  additions: Readonly<Record<Addition['what'], Sentence>>;
+  notCleared: Readonly<Record<NotCleared['id'], (tasks: string) => string>>;
+  /** By the task they speak of, if any, and by figures of the rule book already shown. */
+  cautions: Readonly<Record<CautionId, (task: string, figures?: Readonly<Record<string, string>>) => string>>;
+  /** Statements of rules in this language; where one is missing the rule book's own English stands. */
+  rules: Readonly<Partial<Record<RuleId, string>>>;
+  /** Names of the terms of a working. */
+  terms: Readonly<Record<string, string>>;
+  /** The terms every result carries where the dealer gave none. */
+  guidance: string;
   result: {
     title: string;
     none: string;
@@ -270,3 +272,8 @@ export interface Words {
     memory(title: string): string;
   };
 }
+
+/**
+ * Everything a language says. A language is one folder with these two parts: what is missing fails the type check.
+ */
+export type Words = AskingWords & TellingWords;
