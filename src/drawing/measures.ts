@@ -36,7 +36,7 @@ export function narrowestTyres({ machine: { tyres = [] }, unit }: Outfit) {
 
 /** @param stored  whether the buyer drives it under a door, for which the ROPS may be folded */
 export function measuresOf(outfit: Outfit, book: RuleBook, stored: boolean): Measures {
-  const { machine, cab } = outfit;
+  const { machine, unit, cab } = outfit;
   const ofLength = book.value('drawing.wheelbase-of-length');
   const wheelbase = or(machine.wheelbase, machine.length === undefined ? book.value('drawing.wheelbase') : machine.length * ofLength);
   const w = wheelbase.value;
@@ -51,7 +51,7 @@ export function measuresOf(outfit: Outfit, book: RuleBook, stored: boolean): Mea
     wheelbase, length, rearTyre, height,
     withLoader: or(machine.lengthWithLoader, length.value * stretch),
     width: or(tyres?.widthOverRear, w * book.value('drawing.width-of-wheelbase')),
-    folded: stored && !cab && machine.rops?.kind === 'folding' && machine.height?.ropsFolded !== undefined ? known(machine.height.ropsFolded) : undefined,
+    folded: stored && !cab && (unit?.rops?.kind ?? machine.rops?.kind) === 'folding' && machine.height?.ropsFolded !== undefined ? known(machine.height.ropsFolded) : undefined,
     bonnet: guess(height.value * book.value('drawing.bonnet-of-height')),
     frontTyre: front.diameter ?? guess(rearTyre.value * book.value('drawing.front-tyre-of-rear')),
     tyreWidth: rear.width ?? guess(rearTyre.value * book.value('drawing.tyre-width-of-diameter')),

@@ -31,9 +31,9 @@ function loadsBeside({ things, fits, shapes, pin }: Beside): Overlay {
   for (const load of things.loads) {
     if (load.wanted === undefined) continue;
     const [bottom, top] = [load.wanted, load.wanted + heightOf(load)];
-    // A load that stays low would stand in the bucket: it goes ahead of it.
-    const own = boundsOf(shapes.filter(({ part }) => part === 'bucket'));
-    const free = bottom < own.top ? Math.max(start, right + 0.1) : start;
+    // A load no higher than the resting arms, or the bucket, goes ahead of them.
+    const free = shapes.filter(({ part }) => part === 'loader' || part === 'bucket').map((shape) => boundsOf([shape]))
+      .filter((own) => bottom < own.top).reduce((x, own) => Math.max(x, own.right + 0.1), start);
     const left = placed.filter((one) => one.bottom < top && bottom < one.top).reduce((x, one) => Math.max(x, one.right + 0.12), free);
     placed.push({ left, right: left + load.size.value, bottom, top });
     overlay.behind.push(...loadShapes(load, left, bottom));

@@ -23,6 +23,7 @@ export const lineUpStyle = `
 .acre-line-up .figure { fill: var(--la-lesser); font-size: 12px; paint-order: stroke; stroke: var(--la-paper); stroke-width: 4px; stroke-linejoin: round; }
 .acre-line-up .name { font-size: 13px; font-weight: 650; }
 .acre-line-up .standing { fill: var(--la-lesser); }
+.acre-line-up .ask .standing { fill: var(--la-alert); font-weight: 650; }
 .acre-line-up .note { text-anchor: start; fill: var(--la-lesser); }
 .acre-line-up :is(.door, .gate, .trailer, .bale, .pallet, .log, .level, .room) { stroke: var(--la-own); }
 .acre-line-up .thing .name { fill: var(--la-own); }
