@@ -3,6 +3,7 @@ import { needsOfLifting } from '../needs/lifting.ts';
 import type { FigureId, RuleBook } from '../trade/book.ts';
 import type { Fit, FitId } from './fits.ts';
 import { guess, known } from './measures.ts';
+import { proportions } from './proportions.ts';
 import { box, circle, dimension, path, type Dimension, type Measure, type Shape } from './shape.ts';
 
 export interface Load {
@@ -57,7 +58,7 @@ export function thingsOf(answers: Answers, book: RuleBook): BuyersThings {
 /** A mark beside a thing: whether the machine does what it asks. */
 export interface Mark { at: readonly [number, number]; outcome: Fit['outcome']; of: FitId }
 
-const palletHeight = 0.14;
+const { palletHeight } = proportions;
 export const heightOf = ({ id, size }: Load) => (id === 'pallet' ? palletHeight : size.value);
 
 /** A load with its lowest point at a height, its left edge at x. */

@@ -2,6 +2,7 @@ import type { RuleBook } from '../trade/book.ts';
 import { heightOf, levelShape, loadShapes, openingShapes, type BuyersThings, type Mark } from './buyers-things.ts';
 import { sideRoom, type Fit, type FitId } from './fits.ts';
 import { guess, known, type Measures } from './measures.ts';
+import { proportions } from './proportions.ts';
 import { boundsOf, box, dimension, path, type Dimension, type Point, type Shape } from './shape.ts';
 
 interface Beside {
@@ -16,8 +17,8 @@ interface Beside {
 /** What is drawn round a machine; the figures of it for where the things don't stand by themselves too. */
 export interface Overlay { behind: Shape[]; before: Shape[]; marks: Mark[]; dimensions: Dimension[] }
 
-/** Below the ground line a trailer's deck lies as a bar, as long or as wide as it is [m]. */
-const deckBar = { top: -0.1, bottom: -0.2 } as const;
+/** Below the ground line a trailer's deck lies as a bar, as long or as wide as it is. */
+const deckBar = { top: proportions.deckBarTop, bottom: proportions.deckBarBottom } as const;
 const bar = (left: number, length: number) => box({ part: 'trailer', line: 'heavy' }, left, deckBar.bottom, left + length, deckBar.top, known(length));
 
 const markOf = (fits: readonly Fit[]) => (of: FitId, at: Point): Mark[] => fits.filter(({ id }) => id === of).map(({ outcome }) => ({ at, outcome, of }));

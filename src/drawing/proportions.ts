@@ -1,6 +1,7 @@
 /**
  * Where lines run within sizes that are known or assumed elsewhere: how a drawing looks, and nothing a reader
- * could take off it as a figure. Shares of the size named; none of them decides anything.
+ * could take off it as a figure. Shares of the size named; none of them decides anything. What is used once, such as
+ * the corners of a seat, stands as a share beside the size it is a share of, in the view that draws it.
  */
 export const proportions = {
   /** Of what the length exceeds the wheelbase by, the part behind the rear axle. */
@@ -46,6 +47,10 @@ export const proportions = {
   /** A deck between the axles: metres, for it hangs at any height. */
   deckBottom: 0.07,
   deckTop: 0.2,
+  /** A pallet's height, and the bar below the ground that stands for a trailer's deck: metres. */
+  palletHeight: 0.14,
+  deckBarTop: -0.1,
+  deckBarBottom: -0.2,
 } as const;
 
 /** Lugs round a tyre: the turn from one to the next as a unit vector, by the closed forms of sine and cosine. */

@@ -1,7 +1,7 @@
 import type { Measures } from './measures.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
-import { box, circle, dimension, path, type Point, type Shape } from './shape.ts';
+import { box, circle, dimension, path, strokes, type Point, type Shape } from './shape.ts';
 import type { View } from './side-view.ts';
 
 /** A tyre from behind, its lugs as chevrons; the outer edges of both stand as far apart as the machine is wide. */
@@ -10,10 +10,10 @@ function tyre(side: -1 | 1, { width, tyreWidth, rearTyre }: Measures): Shape[] {
   const inner = outer - side * Math.min(tyreWidth.value, width.value * 0.45);
   const [left, right] = [Math.min(outer, inner), Math.max(outer, inner)];
   const [middle, top] = [(left + right) / 2, rearTyre.value];
-  const chevrons = [0.1, 0.26, 0.42, 0.58, 0.74, 0.9].map((at): Shape => path({ part: 'wheel', line: 'light' }, [
+  const chevrons = [0.1, 0.26, 0.42, 0.58, 0.74, 0.9].map((at): Point[] => [
     [left + (right - left) * 0.1, top * at - top * 0.025], [middle, top * at + top * 0.03], [right - (right - left) * 0.1, top * at - top * 0.025],
-  ], width, tyreWidth, rearTyre));
-  return [box({ part: 'tyre', line: 'heavy', filled: true, corner: (right - left) * 0.22 }, left, 0, right, top, width, tyreWidth, rearTyre), ...chevrons];
+  ]);
+  return [box({ part: 'tyre', line: 'heavy', filled: true, corner: (right - left) * 0.22 }, left, 0, right, top, width, tyreWidth, rearTyre), strokes({ part: 'wheel', line: 'light' }, chevrons, width, tyreWidth, rearTyre)];
 }
 
 function overDriver({ cab }: Outfit, { width, height, folded, rearTyre }: Measures): Shape[] {

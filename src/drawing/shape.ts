@@ -25,7 +25,9 @@ interface Drawn {
 }
 export interface Path extends Drawn { form: 'path'; points: readonly Point[]; closed: boolean; corner: number }
 export interface Circle extends Drawn { form: 'circle'; centre: Point; radius: number }
-export type Shape = Path | Circle;
+/** Lines that belong together, such as the lugs of a tyre. */
+export interface Strokes extends Drawn { form: 'strokes'; strokes: readonly (readonly Point[])[] }
+export type Shape = Path | Circle | Strokes;
 
 /** A distance told in figures; only of what is known. */
 export interface Dimension {
@@ -52,6 +54,9 @@ export const path = ({ filled = false, corner = 0, closed = false, ...style }: S
 export const circle = ({ part, line, filled = false }: Style, centre: Point, radius: number, ...on: Measure[]): Circle =>
   ({ form: 'circle', part, line, filled, centre, radius, assumed: restsOn(on) });
 
+export const strokes = ({ part, line }: Style, lines: readonly (readonly Point[])[], ...on: Measure[]): Strokes =>
+  ({ form: 'strokes', part, line, filled: false, strokes: lines, assumed: restsOn(on) });
+
 export const box = (style: Style, left: number, bottom: number, right: number, top: number, ...on: Measure[]) =>
   path({ ...style, closed: true }, [[left, bottom], [left, top], [right, top], [right, bottom]], ...on);
 
@@ -59,6 +64,7 @@ export interface Bounds { left: number; right: number; bottom: number; top: numb
 
 const pointsOf = (shape: Shape): readonly Point[] => {
   if (shape.form === 'path') return shape.points;
+  if (shape.form === 'strokes') return shape.strokes.flat();
   const { centre: [x, y], radius } = shape;
   return [[x - radius, y - radius], [x + radius, y + radius]];
 };

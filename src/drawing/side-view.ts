@@ -2,7 +2,7 @@ import { loaderFromSide } from './loader-shapes.ts';
 import { guess, type Measures } from './measures.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
-import { box, dimension, path, type Dimension, type Point, type Shape } from './shape.ts';
+import { box, dimension, path, strokes, type Dimension, type Point, type Shape } from './shape.ts';
 import { wheelFromSide } from './wheel.ts';
 
 export interface View {
@@ -63,14 +63,15 @@ function bonnetShapes({ wheelbase: { value: w }, length, bonnet, frontTyre, back
   const [high, corner] = [b * share.noseTop, b * 0.1];
   const outline: Point[] = [[rear, bottom], [rear, b], [nose - b * 0.06, high], [nose - b * 0.02, bottom + (high - bottom) * 0.45], [nose, bottom]];
   const [footRear, topRear, topNose, cheek, footNose] = outline as [Point, Point, Point, Point, Point];
-  const slits = [0, 1, 2, 3].map((slit) => path({ part: 'bonnet', line: 'light' }, [
+  const slits = [0, 1, 2, 3].map((slit): Point[] => [
     [rear + (nose - rear) * (0.46 + slit * 0.08), b * 0.67], [rear + (nose - rear) * (0.49 + slit * 0.08), b * 0.8],
-  ]));
+  ]);
   return [
     path({ part: 'bonnet', line: 'no-line', filled: true, closed: true, corner }, outline),
     path({ part: 'bonnet', line: 'heavy', corner }, [footRear, topRear, topNose, cheek], bonnet),
     path({ part: 'bonnet', line: 'heavy' }, [cheek, footNose, footRear], length),
-    path({ part: 'bonnet', line: 'light' }, [[nose - b * 0.15, bottom], [nose - b * 0.16, high - b * 0.07]]), ...slits,
+    path({ part: 'bonnet', line: 'light' }, [[nose - b * 0.15, bottom], [nose - b * 0.16, high - b * 0.07]]),
+    strokes({ part: 'bonnet', line: 'light' }, slits),
   ];
 }
 

@@ -48,7 +48,8 @@ function shapeSvg(shape: Shape, toSheet: ToSheet, scale: number): string {
     const [x, y] = toSheet(shape.centre);
     return `<circle class="${classes}" cx="${n(x)}" cy="${n(y)}" r="${n(shape.radius * scale)}"/>`;
   }
-  return `<path class="${classes}" d="${lineThrough(shape.points.map(toSheet), shape.closed, shape.corner * scale)}"/>`;
+  const d = shape.form === 'strokes' ? shape.strokes.map((points) => lineThrough(points.map(toSheet), false, 0)).join('') : lineThrough(shape.points.map(toSheet), shape.closed, shape.corner * scale);
+  return `<path class="${classes}" d="${d}"/>`;
 }
 
 const text = (kind: string, [x, y]: Point, content: string, turned = false) =>
