@@ -4,6 +4,7 @@ import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
+import { sayPackagePrice } from '../reasons/say-package-price.ts';
 import { sayRobustness, sayWeights } from '../reasons/say-robustness.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
@@ -34,15 +35,6 @@ const firstShown = 3;
 const marks = { for: '+', against: '–', unknown: '?', caution: '!' } as const;
 
 const money = (value: number, { reader }: Voice) => showAmount(value, 'money', reader);
-
-function priceText({ price, unpriced }: PackageEntry, voice: Voice): string {
-  const { result } = voice.words;
-  if (!price) return result.priceUnknown;
-  const text = price.low === price.high
-    ? result.packageFrom(money(price.low, voice))
-    : result.packageRange(money(price.low, voice), money(price.high, voice));
-  return unpriced.length > 0 ? `${text}, ${result.pricePlus}` : text;
-}
 
 const pointsTemplate = (reasons: readonly Reason[], voice: Voice) => html`
   <ul class="points">${reasons.map((reason) => html`<li class=${reason.kind} data-mark=${marks[reason.kind]}><span>${sayReason(reason, voice)}</span></li>`)}</ul>
@@ -148,7 +140,7 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
   return html`
     <li class="unit">
       <p><span class="tag ${entry.verdict}">${result.unitVerdict[entry.verdict]}</span> ${facts.join(' · ')}</p>
-      ${entry.package.additions.length > 0 && entry.verdict !== 'ruled-out' ? html`<p class="lesser">${result.package}: ${priceText(entry.package, voice)}</p>` : nothing}
+      ${entry.package.additions.length > 0 && entry.verdict !== 'ruled-out' ? html`<p class="lesser">${result.package}: ${sayPackagePrice(entry.package, voice)}</p>` : nothing}
       ${notes.map((note) => html`<p class="lesser">${note}</p>`)}
     </li>
   `;
@@ -222,7 +214,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
           <h3 id="machine-${entry.machine}">${machine.name}</h3>
           <p class="lesser">${machine.make} · ${frame} · ${words.tiers[machine.tier]}</p>
         </div>
-        <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${priceText(entry.package, voice)}</strong></p>
+        <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${sayPackagePrice(entry.package, voice)}</strong></p>
       </header>
       <div class="body">
         ${tradeOffTemplate(entry, view)}

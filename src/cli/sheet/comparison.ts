@@ -1,9 +1,9 @@
 import type { CatalogueDocument } from '../../catalogue/schema.ts';
 import { sayGap, sayLift, sayNeedState } from '../../reasons/say-contrast.ts';
+import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { namesIn, readerFor, type Voice } from '../../reasons/say.ts';
 import type { Contrast } from '../../reasons/schema.ts';
 import type { Words } from '../../reasons/words/words.ts';
-import { showAmount } from '../../units/show.ts';
 import { heading, item, paragraph } from './layout.ts';
 
 type Compared = Contrast['gates'][number] | Contrast['lacking']['needs'][number];
@@ -18,17 +18,13 @@ export function comparisonOf(contrast: Contrast, catalogue: CatalogueDocument, w
   const called = (id: string) => (machineOf(id) === id ? names(id) : `${names(machineOf(id))} (${id})`);
   const voice: Voice = { words, reader, nameOf: (id, machine) => (lot.some((unit) => unit.id === id) && machineOf(id) !== id ? called(id) : names(id, machine)) };
 
-  const { result: { unitVerdict, packageFrom, packageRange, priceUnknown, points }, contrast: said } = words;
+  const { result: { unitVerdict, points }, contrast: said } = words;
   const { above, by, sides, gates, criteria, lacking } = contrast;
   const below = sides.find(({ id }) => id !== above)!.id;
   const hundredths = (share: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(100 * share);
 
-  const money = (amount: number) => showAmount(amount, 'money', reader);
-  const cost = (price: Contrast['sides'][number]['price']) =>
-    (!price ? priceUnknown : price.low === price.high ? packageFrom(money(price.low)) : packageRange(money(price.low), money(price.high)));
-
   const standing = sides.flatMap(({ id, standing: verdict, score, price }) => item('-', [
-    `${called(id)}: ${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), cost(price),
+    `${called(id)}: ${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), sayPackagePrice({ price }, voice),
   ].join(' · ')));
   const need = (compared: Compared) => [
     ...paragraph(words.needs[compared.need] ?? compared.need),

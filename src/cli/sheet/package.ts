@@ -1,3 +1,4 @@
+import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { sayAddition } from '../../reasons/say.ts';
 import type { AdditionEntry, PackageEntry } from '../../reasons/schema.ts';
 import { showAmount } from '../../units/show.ts';
@@ -5,15 +6,6 @@ import { item, paragraph } from './layout.ts';
 import { numberIn, type Scene } from './scene.ts';
 
 const money = (value: number, { voice }: Scene) => showAmount(value, 'money', voice.reader);
-const range = (low: number, high: number, scene: Scene) => scene.voice.words.result.packageRange(money(low, scene), money(high, scene));
-
-/** The price of a package in words. */
-export function priceOf({ price, unpriced }: PackageEntry, scene: Scene): string {
-  const { result } = scene.voice.words;
-  if (!price) return result.priceUnknown;
-  const known = price.low === price.high ? result.packageFrom(money(price.low, scene)) : range(price.low, price.high, scene);
-  return unpriced.length > 0 ? `${known}, ${result.pricePlus}` : known;
-}
 
 /** An implement is left out of the price of a buyer who asked for it without. */
 const isCounted = ({ what }: AdditionEntry, { answers }: Scene) =>
@@ -40,12 +32,13 @@ function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
 }
 
 /** What machine and additions cost together, and what each of them adds. */
-export function packageLines({ price, additions, unpriced, ...rest }: PackageEntry, scene: Scene): string[] {
+export function packageLines({ price, additions, unpriced }: PackageEntry, scene: Scene): string[] {
   const { own, voice: { words: { result, list } } } = scene;
   const { includes } = scene.answers.budget ?? {};
-  const alone = price && (price.machineLow === price.machineHigh ? money(price.machineLow, scene) : range(price.machineLow, price.machineHigh, scene));
+  const alone = price && (price.machineLow === price.machineHigh
+    ? money(price.machineLow, scene) : result.packageRange(money(price.machineLow, scene), money(price.machineHigh, scene)));
   return [
-    ...paragraph(`${result.package}: ${priceOf({ ...rest, price, additions, unpriced }, scene)}`, 3),
+    ...paragraph(`${result.package}: ${sayPackagePrice({ price, unpriced }, scene.voice)}`, 3),
     ...(alone && additions.length > 0 ? item('-', result.machineAlone(alone), 3) : []),
     ...additions.flatMap((entry) => addition(entry, unpriced, scene)),
     ...fitting(additions, scene),

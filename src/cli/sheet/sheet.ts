@@ -1,3 +1,4 @@
+import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { namesIn, readerFor, sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
@@ -8,7 +9,6 @@ import { demands } from './demands.ts';
 import { heading, item, paragraph } from './layout.ts';
 import { machineBlock } from './machine-block.ts';
 import { notesOf } from './notes.ts';
-import { priceOf } from './package.ts';
 import { changes, ruledOut } from './ruled-out.ts';
 import { machineOf, type Scene } from './scene.ts';
 import { waysOut } from './ways-out.ts';
@@ -31,7 +31,7 @@ const unseen = { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {}
 /** The whole order in a few lines, for whoever reads no further. */
 const atAGlance = (entries: readonly Entry[], scene: Scene): string[] => (entries.length < 2 ? [] : [
   '',
-  ...entries.flatMap((entry) => item(`${entry.rank}.`, `${scene.voice.nameOf(entry.machine)}: ${priceOf(entry.package, scene)}`)),
+  ...entries.flatMap((entry) => item(`${entry.rank}.`, `${scene.voice.nameOf(entry.machine)}: ${sayPackagePrice(entry.package, scene.voice)}`)),
 ]);
 
 /** The answer in a line: the frame and the trim of the first machine. */

@@ -1,9 +1,9 @@
 import type { TaskId } from '../../answers/schema.ts';
+import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { sayBecause, sayReason } from '../../reasons/say.ts';
 import type { Entry, UnitEntry } from '../../reasons/schema.ts';
 import { showAmount } from '../../units/show.ts';
 import { item, paragraph } from './layout.ts';
-import { priceOf } from './package.ts';
 import { numberIn, unitOf, type Scene } from './scene.ts';
 
 /** Year, hours and price of a unit, as far as they are known. */
@@ -24,7 +24,7 @@ type Told = Pick<Entry, 'unit' | 'because'>;
 function unitLines({ unit, verdict, because, reasons, ...entry }: UnitEntry, told: Told, scene: Scene): string[] {
   const { words } = scene.voice;
   const facts = unitFacts(unit, scene);
-  const price = verdict === 'ruled-out' ? '' : `. ${words.result.package}: ${priceOf(entry.package, scene)}`;
+  const price = verdict === 'ruled-out' ? '' : `. ${words.result.package}: ${sayPackagePrice(entry.package, scene.voice)}`;
   // What is true of this unit alone; of the one the machine goes by it has been said above.
   const own = unit === told.unit ? [] : reasons.filter(({ id }) => id.startsWith('unit.') && id !== 'unit.service-record');
   const saidAbove = new Set(told.because.map((each) => JSON.stringify(each)));
