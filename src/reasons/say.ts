@@ -1,12 +1,12 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { TaskId } from '../answers/schema.ts';
-import type { Spec } from '../ranking/verdict.ts';
 import { formulaRules } from '../trade/figures/formulas.ts';
 import { figureRules, isFigureId, rules, type FormulaId, type RuleId } from '../trade/book.ts';
 import type { Source } from '../trade/record.ts';
 import { toSi } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
 import type { CautionId } from './cautions.ts';
+import { saySpecs } from './say-specs.ts';
 import type { AdditionEntry, Because, CautionEntry, Entry, Reason, WorkingEntry } from './schema.ts';
 import type { ReasonId, Said, Words } from './words/words.ts';
 
@@ -76,7 +76,7 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, vo
     onHitch: by === 'hitch',
     noCoupling: by === 'coupling',
     ...(passage === 'door' && { passage }),
-    missing: words.list((reason.missing ?? []).map((spec) => words.specs[spec as Spec] ?? spec)),
+    missing: saySpecs(reason.missing ?? [], words),
   };
 }
 
@@ -116,7 +116,7 @@ export const sayAddition = (addition: AdditionEntry, voice: Voice) =>
 
 /** What a machine costs to own and run, or what is missing to say so. */
 export function sayOwning(owning: Entry['owning'], { words, reader }: Voice): string {
-  if ('missing' in owning) return words.result.owningUnknown(words.list(owning.missing.map((spec) => words.specs[spec as Spec] ?? spec)));
+  if ('missing' in owning) return words.result.owningUnknown(saySpecs(owning.missing, words));
   const show = (value: number, unit: string) => showAmount(value, unit, reader);
   return words.result.owning(show(owning.perYear, 'money'), show(owning.perHour, 'dealer-currency'), show(owning.years, 'years'), show(owning.hoursPerYear, 'per-year'));
 }

@@ -1,10 +1,10 @@
 import type { Criterion } from '../../answers/schema.ts';
 import { sayTradeOff } from '../../reasons/say-contrast.ts';
 import { sayRobustness } from '../../reasons/say-robustness.ts';
+import { saySpecs } from '../../reasons/say-specs.ts';
 import { sayFrame, sayOwning, sayReason } from '../../reasons/say.ts';
 import type { Entry, Reason } from '../../reasons/schema.ts';
 import { owningParts } from '../../ranking/owning.ts';
-import type { Spec } from '../../ranking/verdict.ts';
 import { showAmount } from '../../units/show.ts';
 import { item, paragraph, table } from './layout.ts';
 import { packageLines } from './package.ts';
@@ -50,7 +50,7 @@ function scoreLines(entry: Entry, scene: Scene): string[] {
   const rows = parts.map(([criterion, { points, weight }]) =>
     [words.criteria[criterion as Criterion], words.result.points(ofHundred(points), ofHundred(weight))]);
   const unknown = parts.flatMap(([criterion, { missing = [] }]) => (missing.length === 0 ? [] : item(
-    '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(words.list(missing.map((spec) => words.specs[spec as Spec] ?? spec)))}`, 3,
+    '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(saySpecs(missing, words))}`, 3,
   )));
   return [
     '', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown,
