@@ -1,13 +1,12 @@
 import type { Criterion } from '../answers/schema.ts';
 import { between } from '../ranking/values.ts';
 import { showAmount } from '../units/show.ts';
+import { capital } from './capital.ts';
 import { whyNot } from './contrast.ts';
 import { sayReason, type Voice } from './say.ts';
 import type { Contrast, CriterionState, NeedState, TradeOff } from './schema.ts';
 
 type Gap = Contrast['criteria'][number];
-
-const capital = (text: string, language: string) => text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
 
 /** Points of a hundred; a difference that is there is never shown as none. */
 const hundredths = (points: number, { reader }: Voice) => new Intl.NumberFormat(

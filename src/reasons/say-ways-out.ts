@@ -1,6 +1,7 @@
 import type { TaskId } from '../answers/schema.ts';
 import { factors } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
+import { capital } from './capital.ts';
 import type { Voice } from './say.ts';
 import type { RelaxedEntry, Shortlist, WayOutEntry } from './schema.ts';
 import type { BoundId } from './words/words.ts';
@@ -49,8 +50,6 @@ export function sayChange(change: Change, voice: Voice): string {
   return saves === undefined ? told : `${told} ${words.waysOut.saves(showAmount(saves, 'money', reader))}`;
 }
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** A way out in words, and what may be hired out for it. */
 export function sayWay(way: WayOutEntry, shortlist: Shortlist, voice: Voice): { way: string; hire: string[] } {
   const { words, reader } = voice;
@@ -63,7 +62,7 @@ export function sayWay(way: WayOutEntry, shortlist: Shortlist, voice: Voice): { 
   const rare = (which: 'rare' | 'unsaid') => [...new Set(way.give.filter(({ hire }) => hire === which)
     .flatMap(({ need, task = shortlist.needs.find(({ id }) => id === need)?.task }): TaskId[] => (task ? [task] : [])))];
   return {
-    way: capital(waysOut.way(words.list(given), machinesIn(way, voice), price)),
+    way: capital(waysOut.way(words.list(given), machinesIn(way, voice), price), words.language),
     hire: (['rare', 'unsaid'] as const).flatMap((which) => rare(which).map((task) => waysOut.hire[which](words.tasks[task]))),
   };
 }
