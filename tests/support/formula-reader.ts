@@ -21,10 +21,10 @@ const neverBelowZero = ['ballast.rear', 'ballast.front', 'loader.greatest-load']
 const words = (name: string) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 /** The right side of a formula's text as a sum of numbers, each name replaced by the input it names. */
-export function sumOf({ formula, inputs }: WorkingEntry): string {
-  const text = (rules[formula as keyof typeof rules] as FormulaRule).formula.replace(/^[^=]+= /, '').split('; ')[0]!.replace(', never above rated', '');
+export function sumOfText(formula: string, inputs: Readonly<Record<string, { value: number }>>, otherNames: Readonly<Record<string, string>> = {}): string {
+  const text = formula.replace(/^[^=]+= /, '').split('; ')[0]!.replace(', never above rated', '');
   const values = Object.values(inputs).map(({ value }) => `(${value})`);
-  const names = new Map(Object.entries(inputs).map(([name, { value }]) => [called[formula]?.[name] ?? words(name), `(${value})`]));
+  const names = new Map(Object.entries(inputs).map(([name, { value }]) => [otherNames[name] ?? words(name), `(${value})`]));
   const longestFirst = [...names.keys()].sort((a, b) => b.length - a.length);
   const all = new RegExp(`(?<![\\w.])(?:${longestFirst.join('|')})(?!\\w)`, 'g');
   return text.replace('sum of the parts', values.join(' + ')).replace('min of the limits', `Math.min(${values.join(', ')})`)
@@ -33,10 +33,14 @@ export function sumOf({ formula, inputs }: WorkingEntry): string {
     .replace('⌈', 'Math.ceil(').replace('⌉', ')').replaceAll('×', '*').replaceAll('−', '-').replaceAll('π', 'Math.PI').replaceAll('²', '**2').replaceAll('^', '**');
 }
 
+/** The same for a working, by the text of its formula. */
+export const sumOf = ({ formula, inputs }: WorkingEntry) =>
+  sumOfText((rules[formula as keyof typeof rules] as FormulaRule).formula, inputs, called[formula]);
+
 /** Only what a person could reckon: numbers, brackets, the four operations, powers and roots. */
 export const isSum = (text: string) => /^[-+*/(),.\d\se]+$/.test(text.replaceAll(/Math\.(?:PI|ceil|min|sqrt|cbrt|atan)/g, '1'));
 
-const reckon = (text: string): number => new Function(`return ${text}`)() as number;
+export const reckon = (text: string): number => new Function(`return ${text}`)() as number;
 
 /** The result of a working, reckoned again from the text of its formula; undefined where the text is no sum. */
 export function reckonedAgain(working: WorkingEntry): number | undefined {

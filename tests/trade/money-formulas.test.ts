@@ -12,6 +12,7 @@ import { repairs } from '../../src/trade/formulas/repairs.ts';
 import { dailyExposure, timeToExposure } from '../../src/trade/formulas/vibration.ts';
 import { cite, isRefusal, type Refusal, type Working } from '../../src/trade/working.ts';
 import { quantity } from '../../src/units/quantity.ts';
+import { isSum, reckon, sumOfText } from '../support/formula-reader.ts';
 import { asSi, si } from '../support/quantities.ts';
 import { workingsOfMoney } from '../worked/calls/money-and-operator.ts';
 import { moneyAndOperator as cases } from '../worked/cases/money-and-operator.ts';
@@ -29,36 +30,23 @@ const workings = cases.map((each) => {
   return { name: each.name, formula, working: workingsOfMoney[formula](given) as Working };
 });
 
-const words = (name: string) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-
-/** The right side of a formula's text as a sum of numbers, each name replaced by the value it stands for. */
-function sumOf(formula: string, values: Record<string, number>) {
-  const names = Object.keys(values).sort((a, b) => b.length - a.length);
-  const text = formula.split(' = ')[1]!.replace('sum of the parts', names.map(words).join(' + '));
-  return names.reduce((sum, name) => sum.replace(new RegExp(`\\b${words(name)}\\b`, 'g'), `(${values[name]})`), text)
-    .replaceAll('×', '*').replaceAll('−', '-').replaceAll('√', 'Math.sqrt').replaceAll('²', '**2').replaceAll('^', '**');
-}
-
-const isSum = (text: string) => /^[-+*/().\d\se]+$/.test(text.replaceAll('Math.sqrt', '1'));
-const reckon = (text: string): number => new Function(`return ${text}`)() as number;
-const valuesOf = ({ inputs }: Working) => Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input.value]));
 /** Without interest the text divides nothing by nothing, and its statement says what holds instead. */
 const hasInterest = ({ working, formula }: (typeof workings)[number]) =>
   [working.inputs.annualRate, working.inputs.rate, ...(formula === 'loan.apr' ? [working.result] : [])].every((rate) => rate?.value !== 0);
 
 test.each(workings.filter(hasInterest))('$formula can be reckoned again from its text and its inputs: $name', ({ formula, working }) => {
   // The text of the rate says what it must fulfil: the instalments are worth what was financed.
-  const [more, meant] = formula === 'loan.apr' ? [{ apr: working.result.value }, working.inputs.financed!.value] : [{}, working.result.value];
-  const sum = sumOf(moneyFormulas[formula].formula, { ...valuesOf(working), ...more });
+  const [more, meant] = formula === 'loan.apr' ? [{ apr: working.result }, working.inputs.financed!.value] : [{}, working.result.value];
+  const sum = sumOfText(moneyFormulas[formula].formula, { ...working.inputs, ...more });
   expect(isSum(sum), sum).toBe(true);
   expect(isAbout(reckon(sum), meant, formula === 'loan.apr' ? 1e-8 : 1e-9), `${sum} gives ${reckon(sum)}, not ${meant}`).toBe(true);
 });
 
 test('control: a text with another sum, or with a name that is no input, would be found', () => {
   const { working } = workings.find(({ formula }) => formula === 'own.housing-cost')!;
-  const other = sumOf('housing = share × (price − end value) / 2', valuesOf(working));
+  const other = sumOfText('housing = share × (price − end value) / 2', working.inputs);
   expect([isSum(other), isAbout(reckon(other), working.result.value)]).toEqual([true, false]);
-  expect(isSum(sumOf('housing = share × (price + value at the end) / 2', valuesOf(working)))).toBe(false);
+  expect(isSum(sumOfText('housing = share × (price + value at the end) / 2', working.inputs))).toBe(false);
 });
 
 test.each(workings)('$formula gives numbers throughout: $name', ({ working }) => {

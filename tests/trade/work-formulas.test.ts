@@ -15,6 +15,7 @@ import { tractionPull } from '../../src/trade/formulas/traction.ts';
 import { turnForce } from '../../src/trade/formulas/turn-force.ts';
 import { cite, isRefusal, type Refusal, type Working } from '../../src/trade/working.ts';
 import { inUnit, quantity, type Quantity } from '../../src/units/quantity.ts';
+import { isSum, reckon, sumOfText } from '../support/formula-reader.ts';
 import { asSi, si } from '../support/quantities.ts';
 import { workAndLoads as calls } from '../worked/calls/work-and-loads.ts';
 import { workAndLoads as cases } from '../worked/cases/work-and-loads.ts';
@@ -27,21 +28,6 @@ const isAbout = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(Mat
 const slack = 1 + 1e-9;
 const book = ruleBook();
 
-const words = (name: string) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-
-/** The right side of a formula's text as a sum of numbers, each name replaced by the input it names. */
-function sumOf(formula: string, inputs: Working['inputs']) {
-  const names = Object.keys(inputs).sort((a, b) => b.length - a.length);
-  const limits = `Math.min(${names.map((name) => inputs[name]!.value).join(',')})`;
-  const sum = names.reduce((text, name) => text.replace(new RegExp(`\\b${words(name)}\\b`, 'g'), `(${inputs[name]!.value})`), formula.split(' = ')[1]!);
-  return sum.replace('min of the limits', limits).replace('⌈', 'Math.ceil(').replace('⌉', ')')
-    .replaceAll('×', '*').replaceAll('−', '-').replaceAll('π', 'Math.PI').replaceAll('²', '**2').replaceAll('^', '**');
-}
-
-/** Only what a person could reckon: numbers, brackets and the four operations. */
-const isSum = (text: string) => /^[-+*/(),.\d\se]+$/.test(text.replace(/Math\.(?:PI|ceil|min)/g, '1'));
-const reckon = (text: string): number => new Function(`return ${text}`)() as number;
-
 const workings = cases.map((each) => {
   const given = Object.fromEntries(Object.entries(each.given).map(([name, text]) => [name, si(text!)])) as unknown as Given;
   const formula = each.formula as keyof typeof workFormulas;
@@ -50,7 +36,7 @@ const workings = cases.map((each) => {
 });
 
 test.each(workings)('$formula can be reckoned again from its text and its inputs: $name', ({ formula, working }) => {
-  const sum = sumOf(workFormulas[formula].formula, working.inputs);
+  const sum = sumOfText(workFormulas[formula].formula, working.inputs);
   expect(isSum(sum), sum).toBe(true);
   // The front wants no ballast where the sum is below zero, as its statement says.
   const again = formula === 'ballast.front' ? Math.max(0, reckon(sum)) : reckon(sum);
@@ -59,12 +45,12 @@ test.each(workings)('$formula can be reckoned again from its text and its inputs
 
 test('control: a text that names an input otherwise is no sum', () => {
   const { working } = workings.find(({ formula }) => formula === 'traction.pull')!;
-  expect(isSum(sumOf('pull = mass on the driven wheels × coefficient × gravity', working.inputs))).toBe(false);
+  expect(isSum(sumOfText('pull = mass on the driven wheels × coefficient × gravity', working.inputs))).toBe(false);
 });
 
 test('control: a text with another sum would be found', () => {
   const { working } = workings.find(({ formula, working: { inputs } }) => formula === 'tow.pull' && inputs.grade!.value > 0)!;
-  const sum = sumOf('pull = gravity × (towed × (rolling + grade) − tractor × grade)', working.inputs);
+  const sum = sumOfText('pull = gravity × (towed × (rolling + grade) − tractor × grade)', working.inputs);
   expect([isSum(sum), isAbout(reckon(sum), working.result.value)]).toEqual([true, false]);
 });
 
