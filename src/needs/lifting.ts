@@ -95,14 +95,14 @@ function palletLift(answers: Answers, book: RuleBook): Lifting | undefined {
   };
 }
 
-/** The rule a buyer's own word names, if the rule book has it. */
-const figureNamed = (theme: 'log' | 'bulk', word: string | undefined): FigureId | undefined => {
-  const id = `${theme}.${word?.trim().toLowerCase().replace(/\s+/g, '-')}`;
-  return isFigureId(id) ? id : undefined;
-};
+/** A buyer's own word as the rule book writes it in an id. */
+const inId = (word: string | undefined) => word?.trim().toLowerCase().replace(/\s+/g, '-');
 
 /** Density of a green log by its species: the heavy end of common hardwood where nobody knows it. */
-export const logDensity = (species: string | undefined): FigureId => figureNamed('log', species) ?? 'log.unknown';
+export const logDensity = (species: string | undefined): FigureId => {
+  const id = `log.${inId(species)}`;
+  return isFigureId(id) ? id : 'log.unknown';
+};
 
 /** Logs ride in a grapple. One that nobody weighed goes by species, diameter and length. */
 function logLift(answers: Answers, book: RuleBook): Lifting | undefined {
@@ -121,7 +121,10 @@ function logLift(answers: Answers, book: RuleBook): Lifting | undefined {
 }
 
 /** Density of loose material by its name, or undefined where the rule book hasn't got it. */
-const bulkDensity = (material: string | undefined) => figureNamed('bulk', material);
+const bulkDensity = (material: string | undefined): FigureId | undefined => {
+  const id = `bulk.${inId(material)}`;
+  return isFigureId(id) ? id : undefined;
+};
 
 /** Loose material goes by the bucketful: a loader, a rear axle that stays down, and the time it takes. */
 function needsOfLoose(answers: Answers, book: RuleBook): Need[] {
