@@ -5,15 +5,15 @@ import { figureRules, isFigureId, rules, type FormulaId, type RuleId } from '../
 import type { Source } from '../trade/record.ts';
 import { toSi } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
+import type { AskingVoice } from './asking-voice.ts';
 import type { CautionId } from './cautions.ts';
 import { saySpecs } from './say-specs.ts';
 import type { AdditionEntry, Because, CautionEntry, Entry, Reason, WorkingEntry } from './schema.ts';
 import type { ReasonId, Said, Words } from './words/words.ts';
 
 /** What the words are made with: a language, the reader's units, and the names in the catalogue. */
-export interface Voice {
+export interface Voice extends AskingVoice {
   words: Words;
-  reader: Reader;
   /** Name of what has an id; a loader or a deck goes by that of its machine. */
   nameOf: (id: string, machine?: string) => string;
   /** The machine the sentences are about. */
@@ -31,12 +31,6 @@ export function namesIn(catalogue: CatalogueDocument, reader: Reader): Voice['na
   ]);
   return (id, machine) => names.get(`${machine}/${id}`) ?? names.get(id) ?? '';
 }
-
-export const readerFor = (words: Words, units: 'us' | 'metric', locale: string, currency: string): Reader => ({
-  units, currency, unitWords: words.units,
-  // The language of the words, the region of the dealer: "de-US" counts in German and pays in dollars.
-  locale: `${words.language}-${new Intl.Locale(locale).region ?? 'US'}`,
-});
 
 const silent: Said = { has: '', wants: '', apart: '', best: '', worst: '', price: '', mass: '', part: '', task: '', year: '', typical: false, passage: 'gate', missing: '', onHitch: false, noCoupling: false, other: '', deposit: '', months: '', rate: '' };
 

@@ -1,28 +1,26 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { createActor, type Actor } from 'xstate';
 import { questionOf } from '../answers/questions.ts';
-import { readAnswers } from '../answers/read-answers.ts';
-import type { Fault } from '../documents/fault.ts';
 import type { Typing } from '../answers/read-typed.ts';
-import { answersOf } from '../answers/answers.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import { catalogueOf, type Catalogue } from '../catalogue/catalogue.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
+import type { Fault } from '../documents/fault.ts';
 import { guide, noAnswers, type Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore } from '../guide/next-question.ts';
-import { rank } from '../ranking/rank.ts';
-import { namesIn, readerFor, type Voice } from '../reasons/say.ts';
+import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
+import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
-import { shortlist } from '../reasons/shortlist.ts';
-import { en } from '../reasons/words/en.ts';
-import type { Words } from '../reasons/words/words.ts';
+import { asking as english } from '../reasons/words/en/asking.ts';
+import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
 import { acreEvent } from './events.ts';
-import { wordsFor } from './languages.ts';
-import { isTrouble, loadCatalogue, usable, type CatalogueTrouble } from './load-catalogue.ts';
+import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
+import { partsFor, type Parts } from './languages.ts';
 import { look } from './look.ts';
-import { resultTemplate } from './result.ts';
 import { stepTemplate } from './step.ts';
+
+type Reckoner = typeof import('./reckoner.ts');
 
 const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, expected ${expected}`;
 
@@ -32,7 +30,7 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  *
  * @fires acre-answered - a question was answered or left unsure
  * @fires acre-result-shown - the result was shown
- * @fires acre-error - the line-up can't be used; `detail.code` is stable
+ * @fires acre-error - the line-up can't be used, or answers that were set have faults; `detail.code` is stable
  * @attr catalogue - address of the catalogue file; a document may be set as a property instead
  * @attr lang - language of the words; without it, that of the page
  * @attr units - `us` or `metric`; without it, the dealer's
@@ -50,6 +48,8 @@ export class AcreToAxle extends LitElement {
     theme: { reflect: true },
     lang: {},
     words: { state: true },
+    telling: { state: true },
+    reckoner: { state: true },
     trouble: { state: true },
     document: { state: true },
     boxes: { state: true },
@@ -62,7 +62,11 @@ export class AcreToAxle extends LitElement {
   declare units: 'us' | 'metric' | undefined;
   declare theme: 'auto' | 'light' | 'dark' | undefined;
 
-  private declare words: Words;
+  private declare words: AskingWords;
+  /** All words of the language, once there may be a result to tell. */
+  private declare telling: Words | undefined;
+  /** What reckons: fetched while the first question is read. */
+  private declare reckoner: Reckoner | undefined;
   private declare trouble: CatalogueTrouble | undefined;
   private declare document: CatalogueDocument | undefined;
   /** The same in SI, kept as long, so that what was judged of it is remembered from answer to answer. */
@@ -72,7 +76,12 @@ export class AcreToAxle extends LitElement {
   private declare all: boolean;
 
   private visit: Actor<typeof guide>;
+  private loaded: Promise<void> | undefined;
+  private spoken: Promise<void> | undefined;
+  private parts: Parts | undefined;
   private unknownTasks: readonly string[] = [];
+  /** Answers set before there was anything to check them with. */
+  private waiting: AnswersDocument | undefined;
   private loading: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
@@ -81,7 +90,7 @@ export class AcreToAxle extends LitElement {
 
   constructor() {
     super();
-    this.words = en;
+    this.words = english;
     this.boxes = {};
     this.faults = [];
     this.all = false;
@@ -95,12 +104,17 @@ export class AcreToAxle extends LitElement {
 
   /**
    * Keys and tasks of a newer version are no fault here: a page that holds on to an older widget survives
-   * them. An unknown task becomes a caution of the result.
+   * them. An unknown task becomes a caution of the result. Set before the element is {@link ready}, answers
+   * wait until then, and their faults are told by `acre-error`.
    *
    * @throws TypeError where the document has faults, naming them all
    */
   set answers(answers: AnswersDocument) {
-    const { value, faults, unknownKeys, unknownTasks } = readAnswers(answers);
+    if (!this.reckoner) {
+      this.waiting = answers;
+      return;
+    }
+    const { value, faults, unknownKeys, unknownTasks } = this.reckoner.readAnswers(answers);
     if (!value) throw new TypeError(faults.map(inWords).join('; '));
     if (unknownKeys.length > 0) console.warn(`acre-to-axle: ${unknownKeys.map(inWords).join('; ')}`);
     this.visit.stop();
@@ -110,12 +124,23 @@ export class AcreToAxle extends LitElement {
     this.settle();
   }
 
+  /** Resolves once questions can be answered and a result be reckoned, or it is known why not. */
+  get ready(): Promise<void> {
+    return this.whenReady();
+  }
+
+  private async whenReady() {
+    await this.updateComplete;
+    await Promise.all([this.loaded, this.spoken]);
+    await this.updateComplete;
+  }
+
   /** The shortlist for the answers so far; undefined until there is a catalogue. */
   get shortlist(): Shortlist | undefined {
-    const { document, answers } = this;
-    if (!document) return undefined;
+    const { document, answers, reckoner } = this;
+    if (!document || !reckoner) return undefined;
     if (this.reckoned?.of !== answers || this.reckoned.for !== document) {
-      this.reckoned = { of: answers, for: document, result: shortlist(document, answers, this.unknownTasks, this.inSi) };
+      this.reckoned = { of: answers, for: document, result: reckoner.shortlist(document, answers, this.unknownTasks, this.inSi) };
     }
     return this.reckoned.result;
   }
@@ -127,13 +152,13 @@ export class AcreToAxle extends LitElement {
 
   override connectedCallback() {
     super.connectedCallback();
-    if (this.hasUpdated && !this.document) void this.load();
-    if (!this.lang) void this.speak();
+    if (this.hasUpdated && !this.document) this.loaded = this.load();
+    if (!this.lang) this.spoken = this.speak();
   }
 
   protected override willUpdate(changed: PropertyValues) {
-    if (changed.has('catalogue')) void this.load();
-    if (changed.has('lang')) void this.speak();
+    if (changed.has('catalogue')) this.loaded = this.load();
+    if (changed.has('lang')) this.spoken = this.speak();
   }
 
   protected override updated() {
@@ -148,31 +173,53 @@ export class AcreToAxle extends LitElement {
 
   /** The nearest language said: on the element, on one around it, or on the page. */
   private async speak() {
-    const tag = this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en';
-    this.words = await wordsFor(tag);
+    const parts = partsFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en');
+    this.parts = parts;
+    const [words, telling] = [await parts.asking(), parts.telling()];
+    if (this.parts !== parts) return;
+    this.words = words;
     if (this.document) this.settle();
+    const all = { ...words, ...(await telling) };
+    if (this.parts === parts) this.telling = all;
   }
 
+  /** Fetches what reckons and the line-up at once; the first question stands there meanwhile. */
   private async load() {
     this.loading?.abort();
     const { catalogue } = this;
     this.trouble = undefined;
     if (!catalogue) return;
-    if (typeof catalogue !== 'string') return this.receive(usable(catalogue));
     const loading = new AbortController();
     this.loading = loading;
+    const [reckoner, found] = await Promise.all([
+      import('./reckoner.ts').catch((trouble: unknown): CatalogueTrouble => ({ code: 'script.missing', details: [String(trouble)] })),
+      typeof catalogue === 'string' ? fetchJson(catalogue, loading.signal) : { json: catalogue },
+    ]);
+    if (loading.signal.aborted) return;
+    if (isTrouble(reckoner)) return this.receive(reckoner);
+    this.reckoner = reckoner;
+    this.receive(isTrouble(found) ? found : reckoner.usable(found.json));
+    this.takeWaiting();
+  }
+
+  private takeWaiting() {
+    const { waiting } = this;
+    this.waiting = undefined;
+    if (!waiting) return;
     try {
-      this.receive(await loadCatalogue(catalogue, loading.signal));
-    } catch (stopped) {
-      if (!loading.signal.aborted) throw stopped;
+      this.answers = waiting;
+    } catch (fault) {
+      console.warn(`acre-to-axle: answers.faulty\n${String(fault)}`);
+      this.dispatchEvent(acreEvent('acre-error', { code: 'answers.faulty' }));
     }
   }
 
   private receive(outcome: CatalogueDocument | CatalogueTrouble) {
     if (!isTrouble(outcome)) {
       this.document = outcome;
-      this.inSi = catalogueOf(outcome);
-      this.settle();
+      this.inSi = this.reckoner!.catalogueOf(outcome);
+      // What was ticked of the first question while the line-up was on its way stays ticked.
+      if (this.visit.getSnapshot().context.seen.length > 0) this.settle();
       return;
     }
     this.document = undefined;
@@ -186,10 +233,14 @@ export class AcreToAxle extends LitElement {
     return { units: this.units ?? dealer?.units ?? 'us', decimalMark: this.words.decimalMark, currency: dealer?.currency ?? 'USD' };
   }
 
+  private get askingVoice(): AskingVoice {
+    const { locale = 'en-US', currency = 'USD' } = this.document?.dealer ?? {};
+    return { words: this.words, reader: readerFor(this.words, this.typing.units, locale, currency) };
+  }
+
   private get voice(): Voice {
-    const document = this.document!;
-    const reader = readerFor(this.words, this.typing.units, document.dealer.locale, document.dealer.currency);
-    return { words: this.words, reader, nameOf: namesIn(document, reader) };
+    const { reader } = this.askingVoice;
+    return { words: this.telling!, reader, nameOf: this.reckoner!.namesIn(this.document!, reader) };
   }
 
   /** Fills the boxes from the answers of the question now on show. */
@@ -232,10 +283,10 @@ export class AcreToAxle extends LitElement {
 
   /** How many machines still stand; reckoned once for each change of the answers, not for each keystroke. */
   private standingText(): string {
-    const document = this.document!;
-    const { answers } = this;
+    const { document, answers, reckoner, inSi } = this;
+    if (!document || !reckoner || !inSi) return '';
     if (this.counted?.of !== answers || this.counted.for !== document) {
-      this.counted = { of: answers, for: document, standing: rank(this.inSi!, answersOf(answers)).standing.length };
+      this.counted = { of: answers, for: document, standing: reckoner.rank(inSi, reckoner.answersOf(answers)).standing.length };
     }
     return this.words.wizard.standing(this.counted.standing, document.machines.length);
   }
@@ -256,16 +307,19 @@ export class AcreToAxle extends LitElement {
     const snapshot = this.visit.getSnapshot();
     const { context } = snapshot;
     const { at } = context;
-    const document = this.document!;
-    if (at && snapshot.matches('asking')) {
+    const { document, telling, reckoner } = this;
+    const ready = document && telling && reckoner;
+    // The first question needs nothing of the dealer's; all others go by his units and his money.
+    if (at && snapshot.matches('asking') && !this.waiting && (ready || context.seen.length === 0)) {
       return stepTemplate({
-        question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.voice, typing: this.typing,
+        question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
         progress: progressOf(context, at), standing: this.standingText(), canGoBack: questionBefore(context, at) !== undefined,
         change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
         back: () => this.wish({ type: 'step.back' }), seeResult: () => this.wish({ type: 'result.asked' }),
       });
     }
-    return resultTemplate({
+    if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
+    return reckoner.resultTemplate({
       shortlist: this.shortlist!, catalogue: document, answers: this.answers, voice: this.voice, path: pathOf(context), all: this.all,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
       showAll: () => { this.all = true; },
@@ -279,9 +333,9 @@ export class AcreToAxle extends LitElement {
   protected override render() {
     const { wizard } = this.words;
     if (this.trouble) {
-      return html`<div class="sheet"><p role="alert">${this.trouble.code === 'catalogue.missing' ? wizard.catalogueMissing : wizard.catalogueFaulty}</p><slot></slot></div>`;
+      return html`<div class="sheet"><p role="alert">${this.trouble.code === 'catalogue.faulty' ? wizard.catalogueFaulty : wizard.catalogueMissing}</p><slot></slot></div>`;
     }
-    if (!this.document) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
+    if (!this.catalogue) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
     const { context } = this.visit.getSnapshot();
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>

@@ -7,7 +7,7 @@ export interface AcreEventDetails {
   /** The result was shown, with the machines that stand, best first. */
   'acre-result-shown': { machines: readonly string[]; toAsk: readonly string[] };
   /** Something keeps the wizard from working; the code is stable. */
-  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' };
+  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' | 'script.missing' | 'answers.faulty' };
 }
 
 export type AcreEvents = { [E in keyof AcreEventDetails]: CustomEvent<AcreEventDetails[E]> };

@@ -1,14 +1,19 @@
-import { en } from '../reasons/words/en.ts';
-import type { Words } from '../reasons/words/words.ts';
+import { asking } from '../reasons/words/en/asking.ts';
+import type { AskingWords, TellingWords } from '../reasons/words/words.ts';
 
-/** English comes with the widget; any other language is fetched when it is asked for. */
-const languages: Readonly<Record<string, () => Promise<Words>>> = {
-  en: async () => en,
-  de: async () => (await import('../reasons/words/de.ts')).de,
+/** The two parts of a language; each is fetched when it is wanted, but for the English questions, which come with the widget. */
+export interface Parts {
+  asking(): Promise<AskingWords>;
+  telling(): Promise<TellingWords>;
+}
+
+const languages: Readonly<Record<string, Parts>> = {
+  en: { asking: async () => asking, telling: async () => (await import('../reasons/words/en/telling.ts')).telling },
+  de: { asking: async () => (await import('../reasons/words/de/asking.ts')).asking, telling: async () => (await import('../reasons/words/de/telling.ts')).telling },
 };
 
 /** The languages there are, by their tag. */
 export const languageTags = Object.keys(languages);
 
-/** The words for a language tag such as `de-CH`, or the English ones where there are none. */
-export const wordsFor = (tag: string): Promise<Words> => (languages[tag.toLowerCase().split('-')[0]!] ?? languages.en!)();
+/** Where the words are for a language tag such as `de-CH`: the English ones where there are none. */
+export const partsFor = (tag: string): Parts => languages[tag.toLowerCase().split('-')[0]!] ?? languages.en!;

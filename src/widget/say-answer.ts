@@ -1,10 +1,10 @@
 import { answerAt } from '../answers/at.ts';
 import { questionOf, type Field, type Question, type QuestionId } from '../answers/questions.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import type { Voice } from '../reasons/say.ts';
+import type { AskingVoice } from '../reasons/asking-voice.ts';
 import { showAmount, showTyped } from '../units/show.ts';
 
-function sayValue(field: Field, value: unknown, question: Question, { words, reader }: Voice): string {
+function sayValue(field: Field, value: unknown, question: Question, { words, reader }: AskingVoice): string {
   const own = words.questions[question.id as QuestionId].fields[field.at]?.options ?? {};
   const wishes: Readonly<Record<string, string>> = words.wishes;
   const tasks: Readonly<Record<string, string>> = words.questions.tasks.fields.tasks?.options ?? {};
@@ -21,7 +21,7 @@ function sayValue(field: Field, value: unknown, question: Question, { words, rea
 }
 
 /** What the buyer answered to a question, in words; undefined where he said nothing. */
-export function sayAnswer(id: QuestionId, answers: AnswersDocument, voice: Voice): string | undefined {
+export function sayAnswer(id: QuestionId, answers: AnswersDocument, voice: AskingVoice): string | undefined {
   const question = questionOf(id);
   const said = question.fields.flatMap((field) => {
     const value = answerAt(answers, field.at);

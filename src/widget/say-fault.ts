@@ -1,12 +1,12 @@
 import type { Field, Question } from '../answers/questions.ts';
-import type { Voice } from '../reasons/say.ts';
+import type { AskingVoice } from '../reasons/asking-voice.ts';
 import { unitWord } from '../units/show.ts';
 import type { StepFault } from './box.ts';
 
 const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area: 2, time: 2, angle: 12 };
 
 /** A value that would have been right, in the reader's own units. */
-function exampleOf(field: Field, { reader }: Voice): string {
+function exampleOf(field: Field, { reader }: AskingVoice): string {
   const number = (value: number) => new Intl.NumberFormat(reader.locale).format(value);
   if (field.control === 'money') return number(18_000);
   if (field.control === 'number') return number(field.from < 10 ? 7 : 100);
@@ -16,7 +16,7 @@ function exampleOf(field: Field, { reader }: Voice): string {
 }
 
 /** A fault in words that name the field, the rule and an example. */
-export function sayFault(fault: StepFault, field: Field, question: Question, voice: Voice): string {
+export function sayFault(fault: StepFault, field: Field, question: Question, voice: AskingVoice): string {
   const { words, reader } = voice;
   if (fault.fault === 'nothing-chosen') return words.wizard.chooseOne;
   const number = (value: number | undefined) =>

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Field, Question } from '../answers/questions.ts';
 import { readTyped, type Typing } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import type { Voice } from '../reasons/say.ts';
+import type { AskingVoice } from '../reasons/asking-voice.ts';
 import type { QuestionWords } from '../reasons/words/words.ts';
 import { kindOfUnit, toSi, type Amount, type Unit } from '../units/quantity.ts';
 import { showAmount, showTyped, unitWord } from '../units/show.ts';
@@ -14,7 +14,7 @@ export interface StepView {
   answers: AnswersDocument;
   boxes: Boxes;
   faults: readonly StepFault[];
-  voice: Voice;
+  voice: AskingVoice;
   typing: Typing;
   progress: { now: number; atMost: number | undefined };
   /** How many machines still stand, for the line below the question. */
@@ -32,7 +32,7 @@ const fieldId = (at: string) => `field-${at.replaceAll('.', '-')}`;
 /** The control a fault's link leads to: the first one of its field. */
 export const controlOf = (root: ShadowRoot, at: string) => root.querySelector<HTMLElement>(`[data-field="${at}"]`);
 
-const wordsOf = (question: Question, { words }: Voice): QuestionWords => words.questions[question.id as keyof typeof words.questions];
+const wordsOf = (question: Question, { words }: AskingVoice): QuestionWords => words.questions[question.id as keyof typeof words.questions];
 
 function describedBy(at: string, hint: boolean, fault: boolean) {
   const ids = [...(hint ? [`${fieldId(at)}-hint`] : []), ...(fault ? [`${fieldId(at)}-fault`] : [])];

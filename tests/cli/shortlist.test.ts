@@ -4,7 +4,7 @@ import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 import { widthOf } from '../../src/cli/sheet/layout.ts';
 import type { Shortlist } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { readerFor } from '../../src/reasons/say.ts';
+import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { showAmount } from '../../src/units/show.ts';
 import { buyers, changedCatalogue, demoAnswers, demoCatalogue, faultForm, runWith } from './fake-io.ts';

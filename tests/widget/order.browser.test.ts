@@ -1,6 +1,10 @@
 /// <reference types="mocha" />
 import { assert } from 'chai';
 import '../../src/widget/define.ts';
+// Fetched file by file here, it takes longer than a test may.
+import '../../src/widget/reckoner.ts';
+import '../../src/reasons/words/en/telling.ts';
+import '../../src/reasons/words/de/telling.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
 import { answersFormat } from '../../src/answers/schema.ts';
 
@@ -21,7 +25,7 @@ it('from how a machine ranks to the order and back: what was said stays, however
   wizard.catalogue = catalogue;
   wizard.answers = { ...said, priorities: ['headroom', 'price', 'comfort', 'resale'] };
   document.body.append(wizard);
-  await wizard.updateComplete;
+  await wizard.ready;
   const named = (text: string) => all<HTMLButtonElement>(wizard, 'button').find((each) => each.textContent.trim() === text);
   if (!named('Change what matters most')) await press(wizard, named('See the result so far'));
   await press(wizard, named('Change what matters most'));

@@ -2,6 +2,10 @@
 import 'axe-core/axe.min.js';
 import { assert } from 'chai';
 import '../../src/widget/define.ts';
+// Fetched file by file here, it takes longer than a test may.
+import '../../src/widget/reckoner.ts';
+import '../../src/reasons/words/en/telling.ts';
+import '../../src/reasons/words/de/telling.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
 
 declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
@@ -19,6 +23,7 @@ async function shown(set: (wizard: AcreToAxle) => void = () => {}): Promise<Acre
   wizard.catalogue = catalogue;
   set(wizard);
   document.body.append(wizard);
+  await wizard.ready;
   await settled(wizard);
   return wizard;
 }
@@ -64,6 +69,55 @@ it('takes no focus on first load, and gives it to the heading when the buyer mov
   await choose(wizard, 'dig');
   await press(wizard, 'Continue');
   assert.equal(focused(wizard), 'heading');
+});
+
+it('asks the first question before the line-up is there, keeps what was ticked, and waits with the next', async () => {
+  let arrive = (_answer: Response) => {};
+  const fetched = window.fetch;
+  window.fetch = () => new Promise((resolve) => { arrive = resolve; });
+  try {
+    const wizard = document.createElement('acre-to-axle');
+    wizard.catalogue = '/demo/on-its-way.json';
+    document.body.append(wizard);
+    await settled(wizard);
+    await choose(wizard, 'dig');
+    await settled(wizard);
+    arrive(Response.json(catalogue));
+    await wizard.ready;
+    assert.deepEqual(all<HTMLInputElement>(wizard, 'input[type=checkbox]:checked').map(({ value }) => value), ['dig']);
+    await press(wizard, 'Continue');
+    assert.deepEqual(wizard.answers.tasks, [{ task: 'dig' }]);
+  } finally {
+    window.fetch = fetched;
+  }
+});
+
+it('an order to wait is said while the line-up is on its way and the first question is answered', async () => {
+  const fetched = window.fetch;
+  window.fetch = () => new Promise(() => {});
+  try {
+    const wizard = document.createElement('acre-to-axle');
+    wizard.catalogue = '/demo/never.json';
+    document.body.append(wizard);
+    await settled(wizard);
+    await choose(wizard, 'dig');
+    await press(wizard, 'Continue');
+    assert.isNotEmpty(all(wizard, '[role=status]')[0]?.textContent);
+  } finally {
+    window.fetch = fetched;
+  }
+});
+
+it('answers set before anything can check them wait, and their faults are told', async () => {
+  const wizard = document.createElement('acre-to-axle');
+  const told: string[] = [];
+  wizard.addEventListener('acre-error', (event) => { told.push((event as CustomEvent<{ code: string }>).detail.code); });
+  wizard.catalogue = catalogue;
+  wizard.answers = { format: 'acre-to-axle/answers/1', land: { slope: 'hilly' } } as never;
+  document.body.append(wizard);
+  await wizard.ready;
+  assert.deepEqual(told, ['answers.faulty']);
+  assert.deepEqual(wizard.answers, { format: 'acre-to-axle/answers/1' });
 });
 
 it('says on Continue that nothing was chosen: summary first, with the focus, and the same words at the field', async () => {

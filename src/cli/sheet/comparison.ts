@@ -1,7 +1,8 @@
 import type { CatalogueDocument } from '../../catalogue/schema.ts';
 import { sayGap, sayLift, sayNeedState } from '../../reasons/say-contrast.ts';
 import { sayPackagePrice } from '../../reasons/say-package-price.ts';
-import { namesIn, readerFor, type Voice } from '../../reasons/say.ts';
+import { readerFor } from '../../reasons/asking-voice.ts';
+import { namesIn, type Voice } from '../../reasons/say.ts';
 import type { Contrast } from '../../reasons/schema.ts';
 import type { Words } from '../../reasons/words/words.ts';
 import { heading, item, paragraph } from './layout.ts';

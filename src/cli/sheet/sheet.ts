@@ -1,5 +1,6 @@
 import { sayPackagePrice } from '../../reasons/say-package-price.ts';
-import { namesIn, readerFor, sayFrame, sayReason } from '../../reasons/say.ts';
+import { readerFor } from '../../reasons/asking-voice.ts';
+import { namesIn, sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
 import type { Language } from '../languages.ts';
