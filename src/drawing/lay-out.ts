@@ -23,7 +23,7 @@ function legendOf(cells: readonly Drawn[]): LegendId[] {
   return [...(has(({ assumed }) => assumed) ? ['assumed' as const] : []), ...(has(({ part }) => part === 'room') ? ['room' as const] : [])];
 }
 
-interface Wish { layout: 'row' | 'wrap' | 'alone'; width: number }
+interface Wish { layout: 'row' | 'wrap' | 'alone'; width: number; scaleAtMost?: number }
 
 /** CSS pixels to the metre: as large as there is room for, within what reads well. */
 const scales = { row: { least: 26, most: 90 }, wrap: { least: 1, most: 56 }, alone: { least: 1, most: 100 } } as const;
@@ -51,8 +51,9 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const widthOf = <C>({ extent, before, after }: Sized<C>, scale: number) => Math.max(paper.leastCell, extent * scale + before + after);
 
 /** The scale at which all stand in one row, should they; and the one at which the widest still fits. */
-function scaleFor<C>(cells: readonly Sized<C>[], { layout, width }: Wish) {
-  const { least, most } = scales[layout];
+function scaleFor<C>(cells: readonly Sized<C>[], { layout, width, scaleAtMost = Infinity }: Wish) {
+  const { least } = scales[layout];
+  const most = Math.min(scales[layout].most, scaleAtMost);
   const inOneRow = (width - sum(cells.map(({ before, after }) => before + after))) / sum(cells.map(({ extent }) => extent));
   const one = cells.reduce<number>((scale, { extent, before, after }) => Math.min(scale, (width - before - after) / extent), most);
   if (cells.length === 0) return most;

@@ -1,6 +1,6 @@
 import type { Answers } from '../answers/answers.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
-import type { Shortlist } from '../reasons/schema.ts';
+import type { StandingSoFar } from '../reasons/standing-so-far.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { byCodeUnit } from '../units/compare.ts';
 import { drawnThings, thingsOf, type BuyersThings, type Mark, type ThingId } from './buyers-things.ts';
@@ -19,7 +19,7 @@ export interface LineUpWish {
   answers: Answers;
   book: RuleBook;
   /** How each machine stands; without it none is judged. */
-  shortlist?: Shortlist;
+  shortlist?: StandingSoFar;
   /** Which machines, in this order; all, from the smallest frame up, where it is absent. */
   machines?: readonly string[];
   view: 'side' | 'rear';
@@ -27,6 +27,10 @@ export interface LineUpWish {
   layout: 'row' | 'wrap' | 'alone';
   /** CSS pixels there are. */
   width: number;
+  /** CSS pixels to the metre at the most: small, where many are to be taken in at once. */
+  scaleAtMost?: number;
+  /** Without figures beside the machines they take less room; they stand in the items all the same. */
+  figures?: boolean;
   /** For the scale bar. */
   units: 'us' | 'metric';
 }
@@ -78,7 +82,7 @@ const stacked = (dimensions: readonly Dimension[]) => dimensions.map((one) => ({
   ...one, place: dimensions.filter(({ side, place }) => side === one.side && place < one.place).length,
 }));
 
-function machineCell(outfit: Outfit, things: BuyersThings, { view, layout, book }: LineUpWish): MachineCell {
+function machineCell(outfit: Outfit, things: BuyersThings, { view, layout, book, figures = true }: LineUpWish): MachineCell {
   const measures = measuresOf(outfit, book, things.door !== undefined);
   const fits = fitsOf(outfit, things, book);
   const { shapes, dimensions, pin } = view === 'side' ? sideView(outfit, measures) : rearView(outfit, measures);
@@ -86,7 +90,7 @@ function machineCell(outfit: Outfit, things: BuyersThings, { view, layout, book 
   return {
     kind: 'machine', id: outfit.machine.id, item: itemOf(outfit, measures, fits),
     shapes: [...beside.behind, ...shapes, ...beside.before],
-    dimensions: stacked(layout === 'alone' ? [...dimensions, ...beside.dimensions] : dimensions), marks: beside.marks,
+    dimensions: figures ? stacked(layout === 'alone' ? [...dimensions, ...beside.dimensions] : dimensions) : [], marks: beside.marks,
   };
 }
 

@@ -1,6 +1,6 @@
 import { taskOf, type Answers } from '../answers/answers.ts';
 import type { Catalogue, Loader, Machine, Unit } from '../catalogue/catalogue.ts';
-import type { Entry, Shortlist } from '../reasons/schema.ts';
+import type { StandingEntry as Entry, StandingSoFar } from '../reasons/standing-so-far.ts';
 
 export type Standing = 'stands' | 'ask' | 'ruled-out' | 'not-judged';
 
@@ -37,7 +37,7 @@ function deckWidth({ decks = [] }: Machine, unit: Unit | undefined, entry: Entry
   return there.length ? Math.min(...there.map(({ width }) => width)) : undefined;
 }
 
-function entryOf(shortlist: Shortlist | undefined, id: string): { standing: Standing; entry?: Entry } {
+function entryOf(shortlist: StandingSoFar | undefined, id: string): { standing: Standing; entry?: Entry } {
   const find = (entries: readonly Entry[] | undefined) => entries?.find(({ machine }) => machine === id);
   const [stands, ask] = [find(shortlist?.shortlist), find(shortlist?.askDealer)];
   if (stands) return { standing: 'stands', entry: stands };
@@ -46,7 +46,7 @@ function entryOf(shortlist: Shortlist | undefined, id: string): { standing: Stan
 }
 
 /** A machine with what the shortlist puts on it; one that doesn't stand as it would come. */
-export function outfitOf(machine: Machine, { catalogue, answers, shortlist }: { catalogue: Catalogue; answers: Answers; shortlist?: Shortlist | undefined }): Outfit {
+export function outfitOf(machine: Machine, { catalogue, answers, shortlist }: { catalogue: Catalogue; answers: Answers; shortlist?: StandingSoFar | undefined }): Outfit {
   const { standing, entry } = entryOf(shortlist, machine.id);
   const unit = entry?.unit === undefined ? undefined : catalogue.units?.find(({ id }) => id === entry.unit);
   const bought = (what: string) => entry?.package.additions.find((addition) => addition.what === what);

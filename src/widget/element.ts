@@ -9,6 +9,7 @@ import type { Fault } from '../documents/fault.ts';
 import { guide, noAnswers, type Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore } from '../guide/next-question.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
+import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
 import { asking as english } from '../reasons/words/en/asking.ts';
@@ -21,6 +22,15 @@ import { look } from './look.ts';
 import { stepTemplate } from './step.ts';
 
 type Reckoner = typeof import('./reckoner.ts');
+
+interface Ready {
+  document: CatalogueDocument;
+  inSi: Catalogue;
+  reckoner: Reckoner;
+}
+
+/** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
+const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
 
 const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, expected ${expected}`;
 
@@ -55,6 +65,10 @@ export class AcreToAxle extends LitElement {
     boxes: { state: true },
     faults: { state: true },
     all: { state: true },
+    side: { state: true },
+    pointed: { state: true },
+    unfolded: { state: true },
+    room: { state: true },
   };
 
   /** Address of the catalogue, or the document itself. */
@@ -74,18 +88,24 @@ export class AcreToAxle extends LitElement {
   private declare boxes: Boxes;
   private declare faults: readonly StepFault[];
   private declare all: boolean;
+  /** From where the line-up is seen, of which machine it tells, whether it is unfolded on a narrow page, and how wide the page is. */
+  private declare side: 'side' | 'rear';
+  private declare pointed: string | undefined;
+  private declare unfolded: boolean;
+  private declare room: number;
 
   private visit: Actor<typeof guide>;
   private loaded: Promise<void> | undefined;
   private spoken: Promise<void> | undefined;
   private parts: Parts | undefined;
+  private worn: CSSStyleSheet | undefined;
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
   private loading: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
-  private counted: { of: AnswersDocument; for: CatalogueDocument; standing: number } | undefined;
+  private counted: { of: AnswersDocument; for: CatalogueDocument; ranking: Ranking } | undefined;
   private reckoned: { of: AnswersDocument; for: CatalogueDocument; result: Shortlist } | undefined;
 
   constructor() {
@@ -94,8 +114,16 @@ export class AcreToAxle extends LitElement {
     this.boxes = {};
     this.faults = [];
     this.all = false;
+    this.side = 'side';
+    this.unfolded = false;
+    this.room = 0;
     this.visit = this.begin(noAnswers);
   }
+
+  // In the next frame, for what is drawn anew changes the height that is watched as well.
+  private readonly watch = new ResizeObserver(([entry]) => {
+    requestAnimationFrame(() => { this.room = Math.floor(entry!.contentRect.width); });
+  });
 
   /** What the buyer said so far: a document that may be kept, sent on or set again. */
   get answers(): AnswersDocument {
@@ -147,11 +175,13 @@ export class AcreToAxle extends LitElement {
 
   override disconnectedCallback() {
     super.disconnectedCallback();
+    this.watch.disconnect();
     this.loading?.abort();
   }
 
   override connectedCallback() {
     super.connectedCallback();
+    this.watch.observe(this);
     if (this.hasUpdated && !this.document) this.loaded = this.load();
     if (!this.lang) this.spoken = this.speak();
   }
@@ -198,8 +228,18 @@ export class AcreToAxle extends LitElement {
     if (loading.signal.aborted) return;
     if (isTrouble(reckoner)) return this.receive(reckoner);
     this.reckoner = reckoner;
+    this.wear(reckoner.lineUpStyle);
     this.receive(isTrouble(found) ? found : reckoner.usable(found.json));
     this.takeWaiting();
+  }
+
+  /** A sheet and not a style element: a strict policy allows the one and not the other. */
+  private wear(style: string) {
+    const root = this.renderRoot as ShadowRoot;
+    if (this.worn) return;
+    this.worn = new CSSStyleSheet();
+    this.worn.replaceSync(style);
+    root.adoptedStyleSheets = [...root.adoptedStyleSheets, this.worn];
   }
 
   private takeWaiting() {
@@ -281,14 +321,39 @@ export class AcreToAxle extends LitElement {
     this.boxes = { ...this.boxes, [at]: box };
   }
 
-  /** How many machines still stand; reckoned once for each change of the answers, not for each keystroke. */
-  private standingText(): string {
-    const { document, answers, reckoner, inSi } = this;
-    if (!document || !reckoner || !inSi) return '';
+  /** How the machines stand; reckoned once for each change of the answers, not for each keystroke. */
+  private rankingOf({ document, reckoner, inSi }: Ready): Ranking {
+    const { answers } = this;
     if (this.counted?.of !== answers || this.counted.for !== document) {
-      this.counted = { of: answers, for: document, standing: reckoner.rank(inSi, reckoner.answersOf(answers)).standing.length };
+      this.counted = { of: answers, for: document, ranking: reckoner.rank(inSi, reckoner.answersOf(answers)) };
     }
-    return this.words.wizard.standing(this.counted.standing, document.machines.length);
+    return this.counted.ranking;
+  }
+
+  private standingText(ready: Ready | undefined): string {
+    return ready ? this.words.wizard.standing(this.rankingOf(ready).standing.length, ready.document.machines.length) : '';
+  }
+
+  /** What is there once everything has come. */
+  private get readied(): Ready | undefined {
+    const { document, inSi, reckoner, telling } = this;
+    return document && inSi && reckoner && telling ? { document, inSi, reckoner } : undefined;
+  }
+
+  /** The line-up beside the question; on a narrow page, and above the result, one tap away. */
+  private lineUpTemplate(ready: Ready) {
+    const { document, inSi, reckoner } = ready;
+    const { voice } = this;
+    const ranking = this.rankingOf(ready);
+    const beside = this.room >= besideFrom && this.visit.getSnapshot().matches('asking');
+    const view = {
+      catalogue: inSi, document, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
+      standing: reckoner.standingSoFar(ranking), units: this.typing.units, side: this.side, pointed: this.pointed,
+      width: Math.max(leastPicture, this.room - (beside ? besideQuestion : aroundPicture)),
+      turn: (side: 'side' | 'rear') => { this.side = side; },
+      point: (machine: string) => { this.pointed = machine; },
+    };
+    return beside ? reckoner.lineUpTemplate(view) : reckoner.foldedLineUpTemplate(view, voice, this.unfolded, (open) => { this.unfolded = open; });
   }
 
   private chooseUnits(units: 'us' | 'metric') {
@@ -307,20 +372,19 @@ export class AcreToAxle extends LitElement {
     const snapshot = this.visit.getSnapshot();
     const { context } = snapshot;
     const { at } = context;
-    const { document, telling, reckoner } = this;
-    const ready = document && telling && reckoner;
+    const ready = this.readied;
     // The first question needs nothing of the dealer's; all others go by his units and his money.
     if (at && snapshot.matches('asking') && !this.waiting && (ready || context.seen.length === 0)) {
       return stepTemplate({
         question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
-        progress: progressOf(context, at), standing: this.standingText(), canGoBack: questionBefore(context, at) !== undefined,
+        progress: progressOf(context, at), standing: this.standingText(ready), canGoBack: questionBefore(context, at) !== undefined,
         change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
         back: () => this.wish({ type: 'step.back' }), seeResult: () => this.wish({ type: 'result.asked' }),
       });
     }
     if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
-    return reckoner.resultTemplate({
-      shortlist: this.shortlist!, catalogue: document, answers: this.answers, voice: this.voice, path: pathOf(context), all: this.all,
+    return ready.reckoner.resultTemplate({
+      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), all: this.all,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
       showAll: () => { this.all = true; },
       change: (question) => this.wish({ type: 'step.chosen', question }),
@@ -337,10 +401,14 @@ export class AcreToAxle extends LitElement {
     }
     if (!this.catalogue) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
     const { context } = this.visit.getSnapshot();
+    const ready = this.readied;
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
         ${context.seen.length === 0 ? html`<slot name="intro"></slot>` : nothing}
-        ${this.stage()}
+        <div class="stage">
+          ${this.stage()}
+          ${ready ? html`<div class="beside">${this.lineUpTemplate(ready)}</div>` : nothing}
+        </div>
         <div class="foot">${this.unitsTemplate()}</div>
       </div>
     `;

@@ -168,6 +168,18 @@ export const look = css`
   .terms { border: 1px dashed var(--line); padding: 1rem; display: grid; gap: 0.4rem; font-size: 0.95em; }
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
+  .stage { display: grid; gap: 1.25rem; align-content: start; }
+  .stage > * { min-width: 0; }
+  .stage:not(:has(> form)) > .beside { order: -1; }
+  .drawn { overflow-x: auto; }
+  .drawn svg { display: block; block-size: auto; max-inline-size: none; }
+  .drawn g.machine { cursor: pointer; }
+  .pointed { min-block-size: 3em; color: var(--muted); }
+
+  @container (min-width: 960px) {
+    .stage:has(> form) { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); gap: 2rem; }
+    .stage:has(> form) > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5rem; }
+  }
   @container (min-width: 44rem) {
     .sheet { padding: 2rem; }
     .machine > header { grid-template-columns: auto 1fr auto; }

@@ -2,8 +2,11 @@
 export { answersOf } from '../answers/answers.ts';
 export { readAnswers } from '../answers/read-answers.ts';
 export { catalogueOf } from '../catalogue/catalogue.ts';
+export { lineUpStyle } from '../drawing/style.ts';
 export { rank } from '../ranking/rank.ts';
 export { namesIn } from '../reasons/say.ts';
+export { standingSoFar } from '../reasons/standing-so-far.ts';
 export { shortlist } from '../reasons/shortlist.ts';
+export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';
 export { resultTemplate } from './result.ts';
 export { usable } from './usable.ts';

@@ -264,6 +264,22 @@ export interface TellingWords {
     together(needs: string): string;
     moreConflicts: string;
   };
+  /** The machines drawn side by side. */
+  lineUp: {
+    heading: string;
+    show: string;
+    view: string;
+    views: Readonly<Record<'side' | 'rear', string>>;
+    hint: string;
+    description(machines: number): string;
+    legend: Readonly<Record<'assumed' | 'room', string>>;
+    standing: Readonly<Record<'stands' | 'ask' | 'ruled-out' | 'not-judged', string>>;
+    things: Readonly<Record<'door' | 'gate' | 'trailer' | 'bale' | 'pallet' | 'log', string>>;
+    sizes: Readonly<Record<'width' | 'rops' | 'cab' | 'length' | 'withLoader' | 'reach', (figure: string) => string>>;
+    fits: Readonly<Record<'door.width' | 'door.height' | 'gate.width' | 'trailer.length' | 'trailer.width' | 'bale.height' | 'pallet.height' | 'log.height', string>>;
+    outcomes: Readonly<Record<'yes' | 'no' | 'unknown', string>>;
+    inWords: string;
+  };
   sources: {
     published(title: string, where: string): string;
     secondHand(title: string, where: string): string;

@@ -565,6 +565,27 @@ export const telling: TellingWords = {
     together: (needs) => `Das erfüllt hier kein Traktor zugleich: ${needs}.`,
     moreConflicts: 'Es steht mehr im Weg, als hier gesagt ist.',
   },
+  lineUp: {
+    heading: 'Die Maschinen im gleichen Maßstab',
+    show: 'Die Maschinen im Maßstab zeigen',
+    view: 'Ansicht',
+    views: { side: 'von der Seite', rear: 'von hinten' },
+    hint: 'Tippen Sie auf eine Maschine, um zu sehen, wie sie steht.',
+    description: (machines) => `${machines} Maschinen im gleichen Maßstab, daneben Ihre eigenen Dinge. Dasselbe steht darunter in Worten.`,
+    legend: { assumed: 'Gestrichelt: nicht angegeben, gezeichnet wie bei solchen Maschinen üblich', room: 'Dünne Linien: Platz auf jeder Seite' },
+    standing: { stands: 'passt', ask: 'beim Händler erfragen', 'ruled-out': 'scheidet aus', 'not-judged': 'noch nicht beurteilt' },
+    things: { door: 'Ihr Tor', gate: 'Ihre Durchfahrt', trailer: 'Ihr Anhänger', bale: 'Ihr Ballen', pallet: 'Ihre Palette', log: 'Ihr Stamm' },
+    sizes: {
+      width: (figure) => `${figure} breit`, rops: (figure) => `${figure} hoch mit aufgestelltem Bügel`, cab: (figure) => `${figure} hoch mit Kabine`,
+      length: (figure) => `${figure} lang`, withLoader: (figure) => `${figure} lang mit Frontlader`, reach: (figure) => `Frontlader hebt ${figure} hoch`,
+    },
+    fits: {
+      'door.width': 'Passt in die Breite Ihres Tors', 'door.height': 'Passt unter Ihr Tor', 'gate.width': 'Passt durch Ihre Durchfahrt', 'trailer.length': 'Passt in die Länge Ihres Anhängers',
+      'trailer.width': 'Passt in die Breite Ihres Anhängers', 'bale.height': 'Hebt hoch genug für Ihre Ballen', 'pallet.height': 'Hebt hoch genug für Ihre Paletten', 'log.height': 'Hebt hoch genug für Ihre Stämme',
+    },
+    outcomes: { yes: 'ja', no: 'nein', unknown: 'nicht bekannt, beim Händler erfragen' },
+    inWords: 'Dasselbe in Worten',
+  },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),
     secondHand: (title, where) => `${where ? `${title} (${where})` : title}, aus zweiter Hand gelesen`,

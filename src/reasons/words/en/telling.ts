@@ -462,6 +462,27 @@ export const telling: TellingWords = {
     together: (needs) => `No machine here meets these together: ${needs}.`,
     moreConflicts: 'More stands in the way than is told here.',
   },
+  lineUp: {
+    heading: 'The line-up, to scale',
+    show: 'Show the machines to scale',
+    view: 'Seen from',
+    views: { side: 'the side', rear: 'behind' },
+    hint: 'Tap a machine to see how it stands.',
+    description: (machines) => `${machines} machines drawn to one scale, with your own things beside them. The same stands in words below.`,
+    legend: { assumed: 'Dashed: not given, drawn as such machines mostly are', room: 'Thin lines: room left on each side' },
+    standing: { stands: 'fits', ask: 'ask the dealer', 'ruled-out': 'ruled out', 'not-judged': 'not judged yet' },
+    things: { door: 'Your door', gate: 'Your gate', trailer: 'Your trailer', bale: 'Your bale', pallet: 'Your pallet', log: 'Your log' },
+    sizes: {
+      width: (figure) => `${figure} wide`, rops: (figure) => `${figure} high with the roll bar up`, cab: (figure) => `${figure} high with its cab`,
+      length: (figure) => `${figure} long`, withLoader: (figure) => `${figure} long with its loader`, reach: (figure) => `its loader lifts ${figure} high`,
+    },
+    fits: {
+      'door.width': 'Fits the width of your door', 'door.height': 'Fits under your door', 'gate.width': 'Fits through your gate', 'trailer.length': 'Fits the length of your trailer',
+      'trailer.width': 'Fits the width of your trailer', 'bale.height': 'Lifts high enough for your bales', 'pallet.height': 'Lifts high enough for your pallets', 'log.height': 'Lifts high enough for your logs',
+    },
+    outcomes: { yes: 'yes', no: 'no', unknown: 'not known, ask the dealer' },
+    inWords: 'The same in words',
+  },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),
     secondHand: (title, where) => `${where ? `${title} (${where})` : title}, read second-hand`,
