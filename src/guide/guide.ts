@@ -3,24 +3,26 @@
  * so its paths can be generated and replayed; it is rebuilt from an answers document, never from a snapshot.
  */
 import { assign, setup } from 'xstate';
-import { withAnswer } from '../answers/at.ts';
-import { questionOf, type QuestionId } from '../answers/questions.ts';
 import { answersFormat } from '../answers/names.ts';
+import type { QuestionId } from '../answers/questions.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
+import { answered, withSkips, type Values } from './answered.ts';
 import { nextQuestion, openQuestions, questionBefore, visitOf, type Visit } from './next-question.ts';
+import type { Skip } from './skip.ts';
 
-export interface Stage extends Visit {
+export interface Stage extends Required<Visit> {
   /** The question on show while asking. */
   at: QuestionId | undefined;
   /** Questions to be asked before the result is shown again, after a change made from there. */
   detour: readonly QuestionId[] | undefined;
   /** What "start again" put away, to be brought back. */
-  before: Visit | undefined;
+  before: Required<Visit> | undefined;
 }
 
 export type Wish =
-  | { type: 'answer.given'; values: Readonly<Record<string, unknown>> }
-  | { type: 'answer.unsure' }
+  /** With it, what was proven meanwhile of the visit as the answer leaves it; a proof that comes later is none. */
+  | { type: 'answer.given'; values: Values; skips?: readonly Skip[] }
+  | { type: 'answer.unsure'; skips?: readonly Skip[] }
   | { type: 'step.back' }
   | { type: 'step.chosen'; question: QuestionId }
   | { type: 'result.asked' }
@@ -30,30 +32,15 @@ export type Wish =
 
 export const noAnswers: AnswersDocument = { format: answersFormat };
 
-const passed = ({ seen }: Visit, at: QuestionId | undefined) => (at && !seen.includes(at) ? [...seen, at] : seen);
-
-/** The unsure list with a question put in or taken out; no list where it would be empty. */
-function withUnsure(answers: AnswersDocument, id: QuestionId, unsure: boolean): AnswersDocument {
-  const others = (answers.unsure ?? []).filter((each) => each !== id);
-  const all = unsure ? [...others, id] : others;
-  const { unsure: _unsure, ...rest } = answers;
-  return all.length > 0 ? { ...rest, unsure: all } : rest;
-}
-
 /** The stage after an answer: values put, the question passed, and what a change made necessary to ask. */
-function answered(stage: Stage, values: Readonly<Record<string, unknown>>, unsure: boolean): Partial<Stage> {
+function afterAnswer(stage: Stage, values: Values | undefined, skips: readonly Skip[] = []): Partial<Stage> {
   const { at, detour } = stage;
   if (!at) return {};
-  const given = Object.entries(values).reduce((all, [path, value]) => withAnswer(all, path, value), stage.answers);
-  const visit = { answers: withUnsure(given, at, unsure), seen: passed(stage, at) };
+  const visit = withSkips(answered(stage, at, values), skips);
   if (!detour) return visit;
-  const before = openQuestions(stage);
-  const newly = openQuestions(visit).filter((id) => !before.includes(id));
-  return { ...visit, detour: [...detour.filter((id) => id !== at), ...newly] };
+  const [before, open] = [openQuestions(stage), openQuestions(visit)];
+  return { ...visit, detour: open.filter((id) => detour.includes(id) || !before.includes(id)) };
 }
-
-const nothing = (at: QuestionId | undefined) =>
-  Object.fromEntries(at ? questionOf(at).fields.map((field) => [field.at, undefined]) : []);
 
 export const guide = setup({
   types: {
@@ -73,14 +60,14 @@ export const guide = setup({
     'ask what the change needs': assign(({ context }) => ({ at: context.detour?.[0] })),
     'step back': assign(({ context }) => ({ at: questionBefore(context, context.at), detour: undefined })),
     'end the detour': assign({ at: undefined, detour: undefined }),
-    'put all away': assign(({ context: { answers, seen } }) => ({
-      answers: noAnswers, seen: [], at: undefined, detour: undefined, before: { answers, seen },
+    'put all away': assign(({ context: { answers, seen, skipped } }) => ({
+      answers: noAnswers, seen: [], skipped: [], at: undefined, detour: undefined, before: { answers, seen, skipped },
     })),
     'bring all back': assign(({ context }) => ({ ...(context.before ?? {}), before: undefined, at: undefined, detour: undefined })),
   },
 }).createMachine({
   id: 'guide',
-  context: ({ input }) => ({ ...visitOf(input.answers ?? noAnswers), at: undefined, detour: undefined, before: undefined }),
+  context: ({ input }) => ({ ...visitOf(input.answers ?? noAnswers), skipped: [], at: undefined, detour: undefined, before: undefined }),
   initial: 'deciding',
   states: {
     deciding: {
@@ -93,8 +80,8 @@ export const guide = setup({
     },
     asking: {
       on: {
-        'answer.given': { target: 'deciding', actions: assign(({ context, event }) => answered(context, event.values, false)) },
-        'answer.unsure': { target: 'deciding', actions: assign(({ context }) => answered(context, nothing(context.at), true)) },
+        'answer.given': { target: 'deciding', actions: assign(({ context, event }) => afterAnswer(context, event.values, event.skips)) },
+        'answer.unsure': { target: 'deciding', actions: assign(({ context, event }) => afterAnswer(context, undefined, event.skips)) },
         'result.asked': 'result',
       },
     },

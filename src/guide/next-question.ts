@@ -1,23 +1,31 @@
 import { answerAt } from '../answers/at.ts';
 import { questions, type Asked, type Question, type QuestionId } from '../answers/questions.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
+import type { Skip } from './skip.ts';
 
-/** Where a visit stands: what was said, and which questions were passed. */
+/** Where a visit stands: what was said, which questions were passed, and which were proven to need no asking. */
 export interface Visit {
   answers: AnswersDocument;
   seen: readonly QuestionId[];
+  skipped?: readonly Skip[];
 }
 
 const askedOf = (question: Question, { answers, seen }: Visit): Asked =>
   question.asked(answers, (id) => (seen as readonly string[]).includes(id));
 
-/** The questions that will be asked, or may be, in order. */
+/** The questions that will be asked, or may be, in order; the skipped among them. */
 export const pathOf = (visit: Visit): QuestionId[] =>
   questions.filter((question) => askedOf(question, visit) !== 'no').map(({ id }) => id);
 
+/** Whether a question needs no asking. One that was passed all the same counts as asked. */
+const isSkipped = ({ seen, skipped = [] }: Visit, id: QuestionId) => !seen.includes(id) && skipped.some(({ question }) => question === id);
+
 /** The questions still open for certain, in order. */
 export const openQuestions = (visit: Visit): QuestionId[] =>
-  questions.filter((question) => !visit.seen.includes(question.id) && askedOf(question, visit) === 'yes').map(({ id }) => id);
+  questions.filter((question) => !visit.seen.includes(question.id) && !isSkipped(visit, question.id) && askedOf(question, visit) === 'yes').map(({ id }) => id);
+
+/** The questions that may still be answered, those skipped among them: whoever wants to may be asked any. */
+export const unansweredOf = (visit: Visit): QuestionId[] => pathOf(visit).filter((id) => !visit.seen.includes(id));
 
 /** What to ask next; undefined where enough is known. */
 export const nextQuestion = (visit: Visit) => openQuestions(visit)[0];
@@ -37,6 +45,6 @@ export function visitOf(answers: AnswersDocument): Visit {
 
 /** "Step 4 of at most 9": the total appears once the tasks are known, and never rises going forward. */
 export function progressOf(visit: Visit, at: QuestionId): { now: number; atMost: number | undefined } {
-  const path = pathOf(visit);
+  const path = pathOf(visit).filter((id) => id === at || !isSkipped(visit, id));
   return { now: path.indexOf(at) + 1, atMost: visit.seen.includes('tasks') ? path.length : undefined };
 }

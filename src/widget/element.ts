@@ -6,8 +6,10 @@ import type { AnswersDocument } from '../answers/schema.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Fault } from '../documents/fault.ts';
+import { answered } from '../guide/answered.ts';
 import { guide, noAnswers, type Wish } from '../guide/guide.ts';
-import { openQuestions, pathOf, progressOf, questionBefore } from '../guide/next-question.ts';
+import { openQuestions, pathOf, progressOf, questionBefore, type Visit } from '../guide/next-question.ts';
+import type { Skip } from '../guide/skip.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
 import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
@@ -17,6 +19,7 @@ import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
 import { acreEvent } from './events.ts';
 import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
+import { inSlices } from './in-slices.ts';
 import { partsFor, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import { stepTemplate } from './step.ts';
@@ -31,6 +34,9 @@ interface Ready {
 
 /** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
 const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
+
+/** What tells two visits apart. */
+const keyOf = ({ answers, seen }: Visit) => JSON.stringify([answers, seen]);
 
 const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, expected ${expected}`;
 
@@ -99,6 +105,7 @@ export class AcreToAxle extends LitElement {
   private spoken: Promise<void> | undefined;
   private parts: Parts | undefined;
   private worn: CSSStyleSheet | undefined;
+  private proof: { of: string; stop: AbortController; skips: readonly Skip[] | undefined } | undefined;
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
@@ -176,6 +183,8 @@ export class AcreToAxle extends LitElement {
   override disconnectedCallback() {
     super.disconnectedCallback();
     this.watch.disconnect();
+    this.proof?.stop.abort();
+    this.proof = undefined;
     this.loading?.abort();
   }
 
@@ -192,6 +201,7 @@ export class AcreToAxle extends LitElement {
   }
 
   protected override updated() {
+    this.prove();
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
     this.focusNext = undefined;
     target?.focus();
@@ -313,8 +323,38 @@ export class AcreToAxle extends LitElement {
       this.focusNext = 'summary';
       return;
     }
-    this.wish(read ? { type: 'answer.given', values: read.values } : { type: 'answer.unsure' });
+    const skips = this.provenOf(answered(this.visit.getSnapshot().context, at, read?.values));
+    this.wish(read ? { type: 'answer.given', values: read.values, skips } : { type: 'answer.unsure', skips });
     this.dispatchEvent(acreEvent('acre-answered', { question: at, unsure }));
+  }
+
+  /** The visit as it will be, should the buyer go on with what stands in the boxes. */
+  private prospect(): Visit | undefined {
+    const snapshot = this.visit.getSnapshot();
+    const { at } = snapshot.context;
+    if (!at || !snapshot.matches('asking')) return undefined;
+    const read = readBoxes(questionOf(at), this.boxes, this.typing);
+    if (!('faults' in read)) return answered(snapshot.context, at, read.values);
+    return read.faults.every(({ fault }) => fault === 'nothing-chosen') ? answered(snapshot.context, at, undefined) : undefined;
+  }
+
+  /** Proves, while the buyer reads and chooses, which of the next questions need no asking. */
+  private prove() {
+    const ready = this.readied;
+    const prospect = ready && this.prospect();
+    const of = prospect && keyOf(prospect);
+    if (of === this.proof?.of) return;
+    this.proof?.stop.abort();
+    this.proof = undefined;
+    if (!ready || !prospect || of === undefined) return;
+    const proof: NonNullable<AcreToAxle['proof']> = { of, stop: new AbortController(), skips: undefined };
+    this.proof = proof;
+    inSlices(ready.reckoner.provingSkips(prospect, ready.inSi), proof.stop.signal, (skips) => { proof.skips = skips; });
+  }
+
+  /** What was proven in time; a proof that comes later takes no question away any more. */
+  private provenOf(visit: Visit): readonly Skip[] {
+    return this.proof?.of === keyOf(visit) ? (this.proof.skips ?? []) : [];
   }
 
   private changeBox(at: string, box: Box) {
@@ -384,7 +424,7 @@ export class AcreToAxle extends LitElement {
     }
     if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
     return ready.reckoner.resultTemplate({
-      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), all: this.all,
+      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), skipped: context.skipped, all: this.all,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
       showAll: () => { this.all = true; },
       change: (question) => this.wish({ type: 'step.chosen', question }),

@@ -10,6 +10,7 @@ export interface Parts {
 const languages: Readonly<Record<string, Parts>> = {
   en: { asking: async () => asking, telling: async () => (await import('../reasons/words/en/telling.ts')).telling },
   de: { asking: async () => (await import('../reasons/words/de/asking.ts')).asking, telling: async () => (await import('../reasons/words/de/telling.ts')).telling },
+  es: { asking: async () => (await import('../reasons/words/es/asking.ts')).asking, telling: async () => (await import('../reasons/words/es/telling.ts')).telling },
 };
 
 /** The languages there are, by their tag. */

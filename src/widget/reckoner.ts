@@ -3,6 +3,7 @@ export { answersOf } from '../answers/answers.ts';
 export { readAnswers } from '../answers/read-answers.ts';
 export { catalogueOf } from '../catalogue/catalogue.ts';
 export { lineUpStyle } from '../drawing/style.ts';
+export { provingSkips } from '../guide/skips.ts';
 export { rank } from '../ranking/rank.ts';
 export { namesIn } from '../reasons/say.ts';
 export { standingSoFar } from '../reasons/standing-so-far.ts';

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { QuestionId } from '../answers/questions.ts';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
+import type { Skip } from '../guide/skip.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayPackagePrice } from '../reasons/say-package-price.ts';
@@ -20,6 +21,8 @@ export interface ResultView {
   voice: Voice;
   /** Questions on the way, in order, to be read back and changed. */
   path: readonly QuestionId[];
+  /** Those that were proven to need no asking, and why. */
+  skipped: readonly Skip[];
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
   questionsLeft: boolean;
@@ -303,15 +306,19 @@ function ruledOutTemplate(view: ResultView) {
   `;
 }
 
-function answersTemplate({ answers, path, voice, change }: ResultView) {
+function answersTemplate({ answers, path, skipped, voice, change }: ResultView) {
   const { words } = voice;
+  const whyNot = (id: QuestionId) => {
+    const skip = skipped.find(({ question }) => question === id);
+    return skip && words.wizard.skipped[skip.because](words.list(skip.machines.map((machine) => voice.nameOf(machine))));
+  };
   return html`
     <section class="close" part="answers">
       <h3>${words.result.answersHeading}</h3>
       <dl class="answers">${path.map((id) => html`
         <div>
           <dt>${words.questions[id].ask}</dt>
-          <dd>${sayAnswer(id, answers, voice) ?? html`<span class="lesser">${words.result.notSaid}</span>`}</dd>
+          <dd>${sayAnswer(id, answers, voice) ?? html`<span class="lesser">${whyNot(id) ?? words.result.notSaid}</span>`}</dd>
           <dd><button class="text" type="button" @click=${() => change(id)} aria-label=${words.result.changeHidden(words.questions[id].ask)}>${words.result.change}</button></dd>
         </div>`)}</dl>
     </section>

@@ -1,34 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { createActor } from 'xstate';
-import { offeredTasks, questionOf, questions, type Field, type QuestionId } from '../../src/answers/questions.ts';
+import { offeredTasks, questionOf, questions, type QuestionId } from '../../src/answers/questions.ts';
 import { readAnswers } from '../../src/answers/read-answers.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import { guide } from '../../src/guide/guide.ts';
 import { nextQuestion, progressOf, visitOf } from '../../src/guide/next-question.ts';
-
-/** A value a buyer may give to a field, as the widget would hand it on. */
-function valueOf(field: Field, answers: AnswersDocument): fc.Arbitrary<unknown> {
-  const amount = (unit: string, from: number, to: number) => fc.double({ min: from, max: to, noNaN: true }).map((value) => ({ value, unit }));
-  switch (field.control) {
-    case 'choice':
-      return fc.constantFrom(...field.options);
-    case 'yes-no':
-      return fc.boolean();
-    case 'several':
-      return fc.subarray([...field.options(answers)]);
-    case 'order':
-      return fc.shuffledSubarray([...field.options], { minLength: 1, maxLength: field.places });
-    case 'quantity':
-      return amount(field.boundUnit, field.from, field.to);
-    case 'choice-or-quantity':
-      return fc.oneof(fc.constantFrom(...field.options.filter((option) => option !== field.opens || !field.amountWanted)), amount(field.boundUnit, field.from, field.to));
-    case 'money':
-      return fc.integer({ min: 500, max: 500_000 }).map((value) => ({ value, currency: 'USD' }));
-    default:
-      return fc.integer({ min: field.from, max: field.to });
-  }
-}
+import { valueOf } from '../support/value-of.ts';
 
 const sample = <T>(arbitrary: fc.Arbitrary<T>, seed: number) => fc.sample(arbitrary, { seed, numRuns: 1 })[0]!;
 

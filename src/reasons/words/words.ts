@@ -10,6 +10,7 @@ import type { RuleId } from '../../trade/book.ts';
 import type { UnitWords } from '../../units/show.ts';
 import type { CautionId } from '../cautions.ts';
 import type { Contrast } from '../schema.ts';
+import type { SkipReason } from '../skip-reason.ts';
 
 /** What a sentence may speak of, already shown in the reader's units; what a reason hasn't got is ''. */
 export interface Said {
@@ -123,6 +124,8 @@ export interface AskingWords {
     startAgain: string;
     undoStartAgain: string;
     loading: string;
+    /** Said of a question that wasn't asked, by why it needn't be; the machines it speaks of as a list. */
+    skipped: Readonly<Record<SkipReason, (machines: string) => string>>;
     catalogueMissing: string;
     catalogueFaulty: string;
   };
