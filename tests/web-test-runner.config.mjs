@@ -35,5 +35,7 @@ export default {
   plugins: [esbuildPlugin({ ts: true, target: 'es2022' })],
   browsers: [playwrightLauncher({ product: 'chromium', launchOptions: { executablePath, args } })],
   reporters: [defaultReporter({ reportTestProgress: false }), counter],
+  // A test that hangs fails; one on a busy machine doesn't.
+  testFramework: { config: { timeout: '20000' } },
   concurrency: 2,
 };

@@ -6,6 +6,7 @@ import '../../src/widget/define.ts';
 import '../../src/widget/reckoner.ts';
 import '../../src/reasons/words/en/telling.ts';
 import '../../src/reasons/words/de/telling.ts';
+import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
 
 declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
@@ -106,6 +107,27 @@ it('an order to wait is said while the line-up is on its way and the first quest
   } finally {
     window.fetch = fetched;
   }
+});
+
+it('a question proven to move nothing is not asked; the result says why, and asks it all the same', async () => {
+  const wizard = await shown((element) => {
+    const { machines } = catalogue as CatalogueDocument;
+    element.catalogue = { ...(catalogue as CatalogueDocument), machines: machines.slice(0, 1), units: [] };
+  });
+  const proven = async () => {
+    while (!(wizard as unknown as { proof?: { skips?: unknown } }).proof?.skips) await new Promise((resolve) => { requestAnimationFrame(resolve); });
+  };
+  await choose(wizard, 'clear-snow');
+  await proven();
+  await press(wizard, 'Continue');
+  await proven();
+  await press(wizard, 'Continue');
+  await press(wizard, 'See the result so far');
+  const line = all(wizard, '.answers > div').find(({ textContent }) => textContent!.includes('Not asked'));
+  assert.include(line?.textContent, (catalogue as CatalogueDocument).machines[0]!.name);
+  line!.querySelector('button')!.click();
+  await settled(wizard);
+  assert.isNotEmpty(all(wizard, 'select'), 'the order is asked');
 });
 
 it('answers set before anything can check them wait, and their faults are told', async () => {
