@@ -53,7 +53,7 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @attr theme - `auto`, `light` or `dark`
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
- * @csspart question, progress, continue, fault-summary, result, machine, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
+ * @csspart question, progress, continue, fault-summary, line-up, result, machine, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
  */
 export class AcreToAxle extends LitElement {
   static override styles = look;
