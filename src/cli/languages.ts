@@ -1,8 +1,10 @@
 import { de as wordsDe } from '../reasons/words/de.ts';
 import { en as wordsEn } from '../reasons/words/en.ts';
+import { es as wordsEs } from '../reasons/words/es.ts';
 import type { Words } from '../reasons/words/words.ts';
 import { de } from './words/de.ts';
 import { en } from './words/en.ts';
+import { es } from './words/es.ts';
 import type { CliWords } from './words/words.ts';
 
 export interface Language {
@@ -14,6 +16,7 @@ export interface Language {
 export const languages = {
   en: { words: wordsEn, own: en },
   de: { words: wordsDe, own: de },
+  es: { words: wordsEs, own: es },
 } as const satisfies Record<string, Language>;
 
 export type LanguageTag = keyof typeof languages;

@@ -1,0 +1,26 @@
+import type { CliWords } from './words.ts';
+
+export const es: CliWords = {
+  demandsHeading: 'Lo que pide el trabajo',
+  atLeast: (amount) => `al menos ${amount}`,
+  atMost: (amount) => `como máximo ${amount}`,
+  safety: 'por seguridad',
+  modelYears: (from, to) => (from === to ? `año modelo ${from}` : `años modelo ${to === undefined ? `desde ${from}` : `de ${from} a ${to}`}`),
+  builtIn: (from, to) => `fabricado ${to === undefined ? `desde ${from}` : from === to ? `en ${from}` : `de ${from} a ${to}`}`,
+  reckonedFor: (unit) => `Calculado para ${unit}, en existencia`,
+  reckonedTypical: 'Calculado con el precio habitual',
+  alsoMet: (needs) => `También cumple con: ${needs}.`,
+  mind: 'Tenga en cuenta',
+  fittingHours: (hours) => `instalación ${hours}`,
+  askPrice: 'pregunte el precio al distribuidor',
+  notCounted: 'no está en este precio, como usted pidió',
+  includes: (things) => `Usted pidió que el precio incluya: ${things}.`,
+  included: { implements: 'implementos', delivery: 'entrega', tax: 'impuestos' },
+  total: 'en total',
+  notKnown: (specs) => `no se sabe: ${specs}`,
+  working: 'El cálculo',
+  gives: (result) => `da ${result}.`,
+  formulasHeading: 'Las fórmulas del cálculo',
+  figuresHeading: 'Los datos con los que se calcula',
+  source: (source) => `Fuente: ${source}.`,
+};

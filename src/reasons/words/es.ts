@@ -1,0 +1,5 @@
+import { asking } from './es/asking.ts';
+import { telling } from './es/telling.ts';
+import type { Words } from './words.ts';
+
+export const es: Words = { ...asking, ...telling };
