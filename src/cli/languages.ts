@@ -1,10 +1,12 @@
 import { de as wordsDe } from '../reasons/words/de.ts';
 import { en as wordsEn } from '../reasons/words/en.ts';
 import { es as wordsEs } from '../reasons/words/es.ts';
+import { fr as wordsFr } from '../reasons/words/fr.ts';
 import type { Words } from '../reasons/words/words.ts';
 import { de } from './words/de.ts';
 import { en } from './words/en.ts';
 import { es } from './words/es.ts';
+import { fr } from './words/fr.ts';
 import type { CliWords } from './words/words.ts';
 
 export interface Language {
@@ -17,6 +19,7 @@ export const languages = {
   en: { words: wordsEn, own: en },
   de: { words: wordsDe, own: de },
   es: { words: wordsEs, own: es },
+  fr: { words: wordsFr, own: fr },
 } as const satisfies Record<string, Language>;
 
 export type LanguageTag = keyof typeof languages;

@@ -11,6 +11,7 @@ const languages: Readonly<Record<string, Parts>> = {
   en: { asking: async () => asking, telling: async () => (await import('../reasons/words/en/telling.ts')).telling },
   de: { asking: async () => (await import('../reasons/words/de/asking.ts')).asking, telling: async () => (await import('../reasons/words/de/telling.ts')).telling },
   es: { asking: async () => (await import('../reasons/words/es/asking.ts')).asking, telling: async () => (await import('../reasons/words/es/telling.ts')).telling },
+  fr: { asking: async () => (await import('../reasons/words/fr/asking.ts')).asking, telling: async () => (await import('../reasons/words/fr/telling.ts')).telling },
 };
 
 /** The languages there are, by their tag. */

@@ -1,0 +1,26 @@
+import type { CliWords } from './words.ts';
+
+export const fr: CliWords = {
+  demandsHeading: 'Ce que demande le travail',
+  atLeast: (amount) => `au moins ${amount}`,
+  atMost: (amount) => `au plus ${amount}`,
+  safety: 'pour la sécurité',
+  modelYears: (from, to) => (from === to ? `année-modèle ${from}` : `années-modèles ${to === undefined ? `${from} et suivantes` : `${from} à ${to}`}`),
+  builtIn: (from, to) => `construit ${to === undefined ? `à partir de ${from}` : from === to ? `en ${from}` : `de ${from} à ${to}`}`,
+  reckonedFor: (unit) => `Calculé pour ${unit}, en stock`,
+  reckonedTypical: 'Calculé à son prix habituel',
+  alsoMet: (needs) => `Répond aussi à ceci : ${needs}.`,
+  mind: 'À noter',
+  fittingHours: (hours) => `montage ${hours}`,
+  askPrice: 'prix à demander au concessionnaire',
+  notCounted: 'pas dans ce prix, comme vous l’avez demandé',
+  includes: (things) => `Vous avez demandé que le prix comprenne : ${things}.`,
+  included: { implements: 'outils', delivery: 'livraison', tax: 'taxes' },
+  total: 'en tout',
+  notKnown: (specs) => `à savoir encore : ${specs}`,
+  working: 'Le calcul',
+  gives: (result) => `donne ${result}.`,
+  formulasHeading: 'Les formules du calcul',
+  figuresHeading: 'Les chiffres sur lesquels il s’appuie',
+  source: (source) => `Source : ${source}.`,
+};

@@ -1,0 +1,5 @@
+import { asking } from './fr/asking.ts';
+import { telling } from './fr/telling.ts';
+import type { Words } from './words.ts';
+
+export const fr: Words = { ...asking, ...telling };
