@@ -3,9 +3,9 @@ import { readAnswers } from '../../src/answers/read-answers.ts';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 import { widthOf } from '../../src/cli/sheet/layout.ts';
 import { comparableIds, compare } from '../../src/reasons/compare.ts';
-import { de } from '../../src/reasons/words/de.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { aMinute } from '../support/arbitraries.ts';
+import { everyLanguage } from '../support/languages.ts';
 import { buyers, changedCatalogue, demoAnswers, demoCatalogue, runWith } from './fake-io.ts';
 
 const files = { 'lot.json': demoCatalogue, ...Object.fromEntries(buyers.map((buyer) => [buyer, demoAnswers(buyer)])) };
@@ -26,18 +26,19 @@ test.each(buyers)('json of %s is what the core says of the two, in the order the
   }
 }, aMinute);
 
-test.each(buyers)('the sheet of %s says of any two which stands above, in 80 columns, in both languages and units', async (buyer) => {
+test.each(buyers)('the sheet of %s says of any two which stands above, in 80 columns, in every language and both units', async (buyer) => {
   const answers = readAnswers(JSON.parse(demoAnswers(buyer))).value!;
   for (const [index, other] of some.entries()) {
-    const [words, language] = index % 2 === 0 ? [en, 'en'] : [de, 'de'];
-    const { code, out } = await compared(buyer, 'rill', other, '--language', language!, '--units', index % 3 === 0 ? 'us' : 'metric');
+    const { words, tag } = everyLanguage[index % everyLanguage.length]!;
+    const units = (index + Math.floor(index / everyLanguage.length)) % 2 === 0 ? 'us' : 'metric';
+    const { code, out } = await compared(buyer, 'rill', other, '--language', tag, '--units', units);
     expect(code).toBe(0);
     expect(out.filter((line) => widthOf(line) > 80 || /[ \n]$/.test(line))).toEqual([]);
     const { by, gates, lift } = compare(catalogue, answers, 'rill', other);
     const sheet = flat(out);
-    expect(sheet).toContain(words!.contrast.by[by]);
-    for (const { need } of gates) expect(sheet).toContain(words!.needs[need]);
-    expect(sheet.includes(words!.contrast.liftHeading)).toBe(lift.gates.length + lift.criteria.length > 0);
+    expect(sheet).toContain(words.contrast.by[by]);
+    for (const { need } of gates) expect(sheet).toContain(words.needs[need]);
+    expect(sheet.includes(words.contrast.liftHeading)).toBe(lift.gates.length + lift.criteria.length > 0);
   }
 }, aMinute);
 

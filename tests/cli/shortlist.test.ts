@@ -7,6 +7,7 @@ import { shortlist } from '../../src/reasons/shortlist.ts';
 import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { showAmount } from '../../src/units/show.ts';
+import { everyLanguage } from '../support/languages.ts';
 import { buyers, changedCatalogue, demoAnswers, demoCatalogue, faultForm, runWith } from './fake-io.ts';
 
 const files = { 'lot.json': demoCatalogue, ...Object.fromEntries(buyers.map((buyer) => [buyer, demoAnswers(buyer)])) };
@@ -42,10 +43,10 @@ test.each(buyers)('the sheet of %s tells every machine, caution and term', async
   for (const { units } of [...result.shortlist, ...result.askDealer]) for (const { unit } of units) expect(sheet).toContain(unit);
 });
 
-test.each(buyers)('the sheet of %s keeps to 80 columns in both languages and units', async (buyer) => {
-  for (const language of ['en', 'de']) {
+test.each(buyers)('the sheet of %s keeps to 80 columns in every language and both units', async (buyer) => {
+  for (const { tag } of everyLanguage) {
     for (const units of ['us', 'metric']) {
-      const { out } = await shortlistOf(buyer, '--language', language, '--units', units);
+      const { out } = await shortlistOf(buyer, '--language', tag, '--units', units);
       expect(out.filter((line) => widthOf(line) > 80)).toEqual([]);
       expect(out.filter((line) => /[ \n]$/.test(line))).toEqual([]);
     }

@@ -13,10 +13,9 @@ import { namesIn } from '../../src/reasons/say.ts';
 import type { Contrast } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
 import { tradeOffsOf } from '../../src/reasons/trade-offs.ts';
-import { de } from '../../src/reasons/words/de.ts';
-import { en } from '../../src/reasons/words/en.ts';
 import { anyAnswers, anyCatalogue } from '../support/arbitraries.ts';
 import { catalogueForTests, inches, lb, lineUp, soundUnit, usd, withMachine, withUnits } from '../support/catalogue-for-tests.ts';
+import { everyWords } from '../support/languages.ts';
 import { mustDo, saying } from '../support/reckon.ts';
 
 const rankingOf = (catalogue: CatalogueDocument, answers: AnswersDocument) => rank(catalogueOf(catalogue), answersOf(answers));
@@ -190,7 +189,7 @@ test('the share is the rule book’s, and a dealer’s to change', () => {
 
 const holes = /undefined|NaN|Infinity|null|\[object| {2}|^\s*$|\s[.,;:]|\(\s*\)/;
 
-test.each([en, de])('every contrast and trade can be said without a hole: $name', (words) => {
+test.each(everyWords)('every contrast and trade can be said without a hole: $name', (words) => {
   let said = 0;
   for (const { a, b, ranking, catalogue, at } of pairs) {
     const reader = readerFor(words, a.id < b.id ? 'us' : 'metric', catalogue.dealer.locale, catalogue.dealer.currency);

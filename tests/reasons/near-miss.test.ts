@@ -6,10 +6,9 @@ import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { namesIn, sayReason } from '../../src/reasons/say.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { de } from '../../src/reasons/words/de.ts';
-import { en } from '../../src/reasons/words/en.ts';
 import { aMinute, anyAnswers, runs } from '../support/arbitraries.ts';
 import { catalogueForTests, inches, lineUp, soundUnit, usd, withLoader, withUnits } from '../support/catalogue-for-tests.ts';
+import { everyWords } from '../support/languages.ts';
 import { saying } from '../support/reckon.ts';
 
 const only = (machine: string): CatalogueDocument => ({ ...lineUp(), machines: lineUp().machines.filter(({ id }) => id === machine) });
@@ -42,7 +41,7 @@ test('a dealer’s own share counts', () => {
 });
 
 test('near is said in words, in each language', () => {
-  for (const words of [en, de]) {
+  for (const words of everyWords) {
     const voice = { words, reader: readerFor(words, 'us', 'en-US', 'USD'), nameOf: namesIn(catalogueForTests(), readerFor(words, 'us', 'en-US', 'USD')) };
     const near = priced(22_000)!;
     const { near: _near, ...about } = near.about!;

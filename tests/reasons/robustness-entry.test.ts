@@ -7,10 +7,9 @@ import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { namesIn } from '../../src/reasons/say.ts';
 import type { Entry } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { de } from '../../src/reasons/words/de.ts';
-import { en } from '../../src/reasons/words/en.ts';
 import { aMinute, anyAnswers, anyCatalogue, runs } from '../support/arbitraries.ts';
 import { lineUp } from '../support/catalogue-for-tests.ts';
+import { everyLanguage } from '../support/languages.ts';
 import { saying } from '../support/reckon.ts';
 
 const scoreWith = (weights: Partial<Record<Criterion, number>>, { contributions }: Entry) =>
@@ -57,7 +56,7 @@ function entry(more: Partial<Entry>): Entry {
   return { ...any!, rank: 1, firstShare: 0.7, topThreeShare: 1, contributions: { price: { weight: 0.75, points: 0 }, comfort: { weight: 0.25, points: 0 } }, ...more };
 }
 
-test.each([['en', en], ['de', de]])('each degree of firmness has a sentence of its own (%s)', (_name, words) => {
+test.each(everyLanguage)('each degree of firmness has a sentence of its own ($tag)', ({ words }) => {
   const catalogue = lineUp();
   const reader = readerFor(words, 'us', 'en-US', 'USD');
   const voice = { words, reader, nameOf: namesIn(catalogue, reader) };

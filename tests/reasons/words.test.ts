@@ -10,15 +10,14 @@ import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { namesIn, sayAddition, sayBecause, sayCaution, sayReason, saySourceOfRule, sayWorking, type Voice } from '../../src/reasons/say.ts';
 import type { Reason, Shortlist } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
-import { de } from '../../src/reasons/words/de.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { ruleBook } from '../../src/trade/book.ts';
 import { aMinute, anyAnswers, anyCatalogue, runs } from '../support/arbitraries.ts';
 import { catalogueForTests, lb, lineUp, soundUnit, usd, withMachine, withUnits } from '../support/catalogue-for-tests.ts';
+import { everyWords } from '../support/languages.ts';
 import { mustDo, saying, unitsIn } from '../support/reckon.ts';
 
-const languages = [en, de];
-const anyLanguage = fc.constantFrom(...languages);
+const anyLanguage = fc.constantFrom(...everyWords);
 const voiceFor = (catalogue: CatalogueDocument, units: 'us' | 'metric', words = en): Voice => {
   const reader = readerFor(words, units, catalogue.dealer.locale, catalogue.dealer.currency);
   return { words, reader, nameOf: namesIn(catalogue, reader) };
@@ -90,7 +89,7 @@ test('every working can be followed: its statement, formula, source, and each te
   }), runs(50));
 }, aMinute);
 
-test.each(languages)('every caution and every reason there is has words without a hole: $name', (words) => {
+test.each(everyWords)('every caution and every reason there is has words without a hole: $name', (words) => {
   expect(broken(cautionIds.map((id) => words.cautions[id]('clear snow', { tieDowns: '50%', tongueLeast: '10%', tongueMost: '15%', force: '4 times', above: '3,000 lb', times: '3 times' })))).toEqual([]);
   const full = { has: '5 in', wants: '6 in', apart: '1 in', best: '7 in', worst: '4 in', price: '$5', mass: '6 lb', part: 'a part', task: 'mow a lawn', year: '2018', typical: false, passage: 'door', noCoupling: false, onHitch: false, other: 'another part', deposit: '$2', months: '36 months', rate: '6%', missing: 'its weight' } as const;
   expect(broken(Object.values(words.reasons).flatMap((say) => [say(full), say({ ...full, noCoupling: false, onHitch: true })]))).toEqual([]);
