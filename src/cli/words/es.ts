@@ -5,7 +5,7 @@ export const es: CliWords = {
   atLeast: (amount) => `al menos ${amount}`,
   atMost: (amount) => `como máximo ${amount}`,
   safety: 'por seguridad',
-  modelYears: (from, to) => (from === to ? `año modelo ${from}` : `años modelo ${to === undefined ? `desde ${from}` : `de ${from} a ${to}`}`),
+  modelYears: (from, to) => (to === undefined ? `año modelo ${from} en adelante` : from === to ? `año modelo ${from}` : `años modelo ${from} a ${to}`),
   builtIn: (from, to) => `fabricado ${to === undefined ? `desde ${from}` : from === to ? `en ${from}` : `de ${from} a ${to}`}`,
   reckonedFor: (unit) => `Calculado para ${unit}, en existencia`,
   reckonedTypical: 'Calculado con el precio habitual',

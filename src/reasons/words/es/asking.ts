@@ -13,7 +13,7 @@ export const asking: AskingWords = {
   list,
   units: {
     ft: { one: 'pie', other: 'pies' }, in: { one: 'pulgada', other: 'pulgadas' }, mi: { one: 'milla', other: 'millas' },
-    acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres por hora', 'ha/h': 'ha por hora', h: { one: 'hora', other: 'horas' }, deg: '°', 'per-year': { one: 'hora al año', other: 'horas al año' }, years: { one: 'año', other: 'años' },
+    acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres por hora', 'ha/h': 'ha por hora', h: { one: 'hora', other: 'horas' }, hours: { one: 'hora', other: 'horas' }, deg: '°', 'per-year': { one: 'hora al año', other: 'horas al año' }, years: { one: 'año', other: 'años' },
     'm2/s': 'm²/s', m2: 'm²', m3: 'm³', ft2: 'ft²', ft3: 'ft³', yd3: 'yd³', 'lb/ft3': 'lb por ft³', 'lb/yd3': 'lb por yd³', 'kg/m3': 'kg/m³', 'hp/ft': 'hp por pie', 'hp/in': 'hp por pulgada', 'lbf/ft': 'lbf por pie',
     percent: '%', months: { one: 'mes', other: 'meses' }, count: '', 'm/s2': 'm/s²', gpm: 'gal/min', 'gal/h': 'gal por hora', 'L/h': 'L por hora', times: { one: 'vez', other: 'veces' },
   },
@@ -58,7 +58,7 @@ export const asking: AskingWords = {
     },
     musts: {
       ask: '¿Cuáles de estos trabajos son indispensables?',
-      why: 'Un trabajo indispensable descarta todos los tractores que no puedan hacerlo. Los demás solo cuentan para el orden de la lista.',
+      why: 'Un trabajo indispensable descarta todos los tractores que no puedan hacerlo. Los demás solo cuentan para la clasificación.',
       hint: 'Marque aquellos sin los que usted no compraría un tractor. Deje el resto sin marcar.',
       fields: { 'tasks.must': { label: 'Trabajos indispensables' } },
     },
@@ -378,12 +378,12 @@ export const asking: AskingWords = {
     },
     'comfort-musts': {
       ask: '¿Cuáles de ellas son indispensables?',
-      why: 'Lo indispensable descarta todos los tractores que no lo tienen. Lo demás solo cuenta para el orden de la lista.',
+      why: 'Lo indispensable descarta todos los tractores que no lo tienen. Lo demás solo cuenta para la clasificación.',
       fields: { 'comfort.must': { label: 'Comodidades indispensables' } },
     },
     priorities: {
       ask: '¿Qué es lo más importante para usted?',
-      why: 'En este orden valoramos los tractores que pueden hacer el trabajo, y le mostramos los pesos.',
+      why: 'En este orden valoramos los tractores que pueden hacer el trabajo, y le mostramos cuánto cuenta cada cosa.',
       fields: { priorities: { label: 'Orden' } },
     },
   },
