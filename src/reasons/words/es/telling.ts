@@ -1,5 +1,5 @@
 import type { Often, TellingWords } from '../words.ts';
-import { rules } from './rules.ts';
+import { formulas } from './formulas.ts';
 
 // The parts of the tractor go with an article, never with “su”, which is the buyer's here; and nothing agrees with a name handed in.
 const askFor = (missing: string) => `Falta saber: ${missing}. Pregunte al distribuidor.`;
@@ -317,7 +317,7 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Las segadoras y las desbrozadoras lanzan piedras. Despeje el terreno, deje puestos los protectores y deflectores y mantenga lejos a todos.',
     'task-unknown': (task) => `Esta página es anterior a las respuestas y no conoce el trabajo “${task}”. Pregunte por él al distribuidor.`,
   },
-  rules,
+  rules: formulas,
   terms: {
     speed: 'velocidad', width: 'ancho', overlap: 'traslape', efficiency: 'parte del tiempo trabajando', area: 'superficie', rate: 'tasa', labour: 'mano de obra',
     nearLift: 'levante cercano', nearAhead: 'distancia cercana', farLift: 'levante lejano', farAhead: 'distancia lejana', by: 'distancia de la pérdida', liftAtPins: 'levante en los pernos', arm: 'brazo detrás de los pernos', distance: 'distancia', margin: 'margen', attachment: 'accesorio',
