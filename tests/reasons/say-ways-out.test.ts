@@ -23,7 +23,7 @@ const sentencesOf = (result: Shortlist, voice: Voice) => [
   ...result.waysOut.flatMap((entry) => { const { way, hire } = sayWay(entry, result, voice); return [way, ...hire]; }),
   ...result.conflicts.sets.map((set) => sayConflict(set, voice)),
 ];
-const hole = /undefined|NaN|Infinity|null|\[object| {2}|^\s*$|\s[.,;:]|\(\s*\)|^\s|\s$/;
+const hole = /undefined|NaN|Infinity|null|\[object| {2}|^\s*$|\s[.,]| [;:]|\(\s*\)|^\s|\s$/;
 
 test('no change, way out or conflict is told with a hole in it, in either system of units, in any language', () => {
   let said = 0;
