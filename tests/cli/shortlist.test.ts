@@ -7,6 +7,7 @@ import { shortlist } from '../../src/reasons/shortlist.ts';
 import { readerFor } from '../../src/reasons/asking-voice.ts';
 import { en } from '../../src/reasons/words/en.ts';
 import { showAmount } from '../../src/units/show.ts';
+import { aMinute } from '../support/arbitraries.ts';
 import { everyLanguage } from '../support/languages.ts';
 import { buyers, changedCatalogue, demoAnswers, demoCatalogue, faultForm, runWith } from './fake-io.ts';
 
@@ -51,7 +52,7 @@ test.each(buyers)('the sheet of %s keeps to 80 columns in every language and bot
       expect(out.filter((line) => /[ \n]$/.test(line))).toEqual([]);
     }
   }
-});
+}, aMinute);
 
 const order = (out: readonly string[], ...headings: string[]) => headings.map((heading) => out.findIndex((line) => line.startsWith(heading)));
 
