@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { shortlist } from '../../src/reasons/shortlist.ts';
 import { inches, lb, lineUp, soundUnit, usd, withMachine } from '../support/catalogue-for-tests.ts';
-import { because, mustDo, mustHave, out, saying, standing, unitOf } from '../support/reckon.ts';
+import { because, mustDo, mustHave, out, saying, standing, toAsk, unitOf } from '../support/reckon.ts';
 
 /** 1,300 lb at 24 in fall to 1,300 × (0.7 + 0.61) / (0.7 + 1.016) = 992 lb at 40 in. */
 test.each([[24, 1290, true], [40, 980, true], [40, 1010, false], [10, 1290, true], [10, 1400, false]])(
@@ -65,4 +65,13 @@ test('what the limit is to include counts, and nothing else', () => {
   }, catalogue).package.price!.low;
   expect([price(undefined), price([]), price(['implements']), price(['implements', 'delivery']), price(['implements', 'tax', 'delivery'])])
     .toEqual([21_680, 20_000, 21_680, 21_780, 22_864]);
+});
+
+test('a part nobody weighed leaves a trailer open, but not one that the weighed parts overload already', () => {
+  const unweighed = withMachine(lineUp(), 'mid-deluxe', ({ loaders = [] }) => ({ loaders: loaders.map((loader) => ({ ...loader, mass: undefined })) }));
+  const lifting = { tasks: [{ task: 'lift-pallets', must: true }] } as const;
+  const onTrailer = (payload: number) => saying({ ...lifting, tasks: [...lifting.tasks], haul: { how: 'own-trailer', trailer: { gross: lb(2000 + payload), empty: lb(2000) } } });
+  expect(because(shortlist(unweighed, onTrailer(20_000)), 'mid-deluxe')).toContain('haul.payload');
+  expect(toAsk(unweighed, onTrailer(20_000))).toContain('mid-deluxe');
+  expect(out(unweighed, onTrailer(1000))).toContain('mid-deluxe');
 });

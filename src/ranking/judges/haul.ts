@@ -6,44 +6,40 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Build } from '../build.ts';
 import { massParts } from '../mass.ts';
 import type { World } from '../candidate.ts';
-import { unknown, wantsAtMost, type Spec } from '../verdict.ts';
+import { unknown, wantsAtMost, type Spec, type Verdict } from '../verdict.ts';
 import type { Judge } from './judging.ts';
 
-/** Everything that travels along [kg], or what of it isn't known. */
-function aboard(build: Build, world: World): Working | readonly Spec[] {
+type Mass = Quantity<'mass'>;
+
+/** Everything that travels along [kg], as far as it was weighed, and what of it wasn't. */
+function aboard(build: Build, world: World): { load: Working; missing: readonly Spec[] } {
   const { parts, missing } = massParts(build);
-  if (missing.length > 0) return missing;
-  return cite(totalMass({ ...parts, reserve: world.book.value('haul.reserve') as Quantity<'mass'> }, 'mass.aboard'), { reserve: 'haul.reserve' });
+  return { load: cite(totalMass({ ...parts, reserve: world.book.value('haul.reserve') as Mass }, 'mass.aboard'), { reserve: 'haul.reserve' }), missing };
 }
+
+/** What is too heavy as far as it was weighed is too heavy; what isn't, has to be weighed first. */
+const toBeWeighed = (verdict: Verdict, missing: readonly Spec[]) => (missing.length > 0 && verdict.outcome === 'met' ? unknown(...missing) : verdict);
 
 export const judgePayload: Judge<DemandOf<'trailer.payload'>> = ({ atMost: payload }, build, world) => {
-  const load = aboard(build, world);
-  if (!('formula' in load)) return unknown(...load);
-  const tieDowns = cite(
-    tieDownsWanted(load.result.value as Quantity<'mass'>, world.book.value('haul.tie-down-share')), { share: 'haul.tie-down-share' },
-  );
-  return wantsAtMost(load.result.value, payload, { unit: 'kg', workings: [load, tieDowns] });
+  const { load, missing } = aboard(build, world);
+  const tieDowns = cite(tieDownsWanted(load.result.value as Mass, world.book.value('haul.tie-down-share')), { share: 'haul.tie-down-share' });
+  return toBeWeighed(wantsAtMost(load.result.value, payload, { unit: 'kg', workings: [load, tieDowns] }), missing);
 };
 
-/** What the vehicle tows: the trailer and all that is on it; or what of it isn't known. */
-function towed(trailer: Quantity<'mass'>, build: Build, world: World): readonly [load: Working, towed: Working] | readonly Spec[] {
-  const load = aboard(build, world);
-  return 'formula' in load ? [load, totalMass({ trailer, load: load.result.value as Quantity<'mass'> }, 'haul.behind')] : load;
+/** What the vehicle tows: the trailer and all that is on it. */
+function towed(trailer: Mass, build: Build, world: World) {
+  const { load, missing } = aboard(build, world);
+  return { load, missing, behind: totalMass({ trailer, load: load.result.value as Mass }, 'haul.behind') };
 }
-
-const isWorked = (towing: readonly [Working, Working] | readonly Spec[]): towing is readonly [Working, Working] => typeof towing[0] === 'object';
 
 /** What should rest on the tow ball at the least must not be more than it may bear. */
 export const judgeTongue: Judge<DemandOf<'trailer.tongue'>> = ({ atMost: rating, trailer }, build, world) => {
-  const towing = towed(trailer, build, world);
-  if (!isWorked(towing)) return unknown(...towing);
-  const tongue = cite(
-    tongueLoad(towing[1].result.value as Quantity<'mass'>, world.book.value('haul.tongue.least')), { share: 'haul.tongue.least' },
-  );
-  return wantsAtMost(tongue.result.value, rating, { unit: 'kg', workings: [...towing, tongue] });
+  const { load, missing, behind } = towed(trailer, build, world);
+  const tongue = cite(tongueLoad(behind.result.value as Mass, world.book.value('haul.tongue.least')), { share: 'haul.tongue.least' });
+  return toBeWeighed(wantsAtMost(tongue.result.value, rating, { unit: 'kg', workings: [load, behind, tongue] }), missing);
 };
 
 export const judgeTowRating: Judge<DemandOf<'trailer.tow-rating'>> = ({ atMost: rating, trailer }, build, world) => {
-  const towing = towed(trailer, build, world);
-  return isWorked(towing) ? wantsAtMost(towing[1].result.value, rating, { unit: 'kg', workings: towing }) : unknown(...towing);
+  const { load, missing, behind } = towed(trailer, build, world);
+  return toBeWeighed(wantsAtMost(behind.result.value, rating, { unit: 'kg', workings: [load, behind] }), missing);
 };
