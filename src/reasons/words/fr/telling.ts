@@ -1,13 +1,13 @@
 import type { Often, TellingWords } from '../words.ts';
-import { rules } from './rules.ts';
+import { formulas } from './formulas.ts';
 
 // What is handed in never stands behind “de” or “que”, which would lose their vowel before some names, and nothing has to agree with it.
 const askFor = (missing: string) => `À demander au concessionnaire : ${missing}.`;
 const agreeing = 'pondérations conformes à vos réponses';
 const inWays = (place: string, often: Often) => ({
-  every: `Il arrive ${place} avec toutes les ${agreeing}.`, 'nearly-every': `Il arrive ${place} avec presque toutes les ${agreeing}.`,
-  'hardly-any': `Il arrive ${place} avec très peu des ${agreeing}.`, none: `Il n’arrive ${place} avec aucune des pondérations essayées.`,
-}[often] ?? `Il arrive ${place} avec environ ${often} sur 10 des ${agreeing}.`);
+  every: `Il se classe ${place} avec toutes les ${agreeing}.`, 'nearly-every': `Il se classe ${place} avec presque toutes les ${agreeing}.`,
+  'hardly-any': `Il se classe ${place} avec très peu des ${agreeing}.`, none: `Il ne se classe ${place} avec aucune des pondérations essayées.`,
+}[often] ?? `Il se classe ${place} avec environ ${often} ${often === 1 ? 'pondération' : 'pondérations'} sur 10, parmi celles conformes à vos réponses.`);
 const comesTo = (typical: boolean) => (typical ? 'se trouve à partir de' : 'revient à');
 
 /** French counts one and a half in the singular. */
@@ -43,7 +43,7 @@ export const telling: TellingWords = {
     'rops.certified': 'si l’arceau de protection (ROPS) est certifié', 'implements.rotary-cutter': 'quel gyrobroyeur lui convient',
     'implements.finish-mower': 'quelle tondeuse arrière lui convient', 'implements.width': 'la largeur de l’outil', 'implements.mass': 'le poids de l’outil', price: 'le prix', listPrice: 'le prix à neuf',
     'additions.price': 'le prix de ce qu’il faut ajouter', typicalPrices: 'les prix habituels de ce modèle', 'dealer.currency': 'un prix dans votre monnaie',
-    'units.tyres.type': 'le type de pneus montés', 'units.seatBelt': 's’il a sa ceinture de sécurité', 'units.transmission': 'la transmission montée',
+    'units.tyres.type': 'le type de pneus montés', 'units.seatBelt': 'la présence de la ceinture de sécurité', 'units.transmission': 'la transmission montée',
     'units.hours': 'l’année et les heures', 'dealer.finance': 'les conditions de prêt du concessionnaire', 'dealer.makesServiced': 'les marques que le concessionnaire entretient',
     drawbar: 's’il a une barre d’attelage', towedMass: 'la charge qu’il peut tirer', thirdFunction: 'si le chargeur peut avoir une troisième fonction',
     'hitch.category': 'la catégorie de l’attelage', 'hydraulics.flow': 'le débit hydraulique', 'tyres.inflation': 'la pression des pneus',
@@ -88,8 +88,8 @@ export const telling: TellingWords = {
     'loader.any.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire s’il a un chargeur. ${askFor(missing)}`,
     'loader.lift.met': ({ has, wants, task, onHitch }) => (onHitch
       ? `Pour ${task} : pas au chargeur, mais sur une pique à l’arrière. Son attelage lève ${has} à cette distance ; la balle et la pique pèsent ${wants}. Il ne peut pas les empiler.`
-      : `Pour ${task} : son chargeur prend jusqu’à ${has} à cette distance, marge déjà déduite ; il vous faut ${wants}.`),
-    'loader.lift.failed': ({ has, wants, task, onHitch, noCoupling }) => (noCoupling ? `Pour ${task} : rien ici ne s’accroche à l’attache de son chargeur. Demandez au concessionnaire.` : onHitch ? `Pour ${task} : son attelage ne lève que ${has} à cette distance ; la balle et la pique pèsent ${wants}.` : has ? `Pour ${task} : son chargeur ne prend que ${has} à cette distance ; il vous faut ${wants}.` : `Pour ${task} : il n’a pas de chargeur.`),
+      : `Pour ${task} : son chargeur lève jusqu’à ${has} à cette distance, marge déjà déduite ; il vous faut ${wants}.`),
+    'loader.lift.failed': ({ has, wants, task, onHitch, noCoupling }) => (noCoupling ? `Pour ${task} : rien ici ne s’accroche à l’attache de son chargeur. Demandez au concessionnaire.` : onHitch ? `Pour ${task} : son attelage ne lève que ${has} à cette distance ; la balle et la pique pèsent ${wants}.` : has ? `Pour ${task} : son chargeur ne lève que ${has} à cette distance ; il vous faut ${wants}.` : `Pour ${task} : il n’a pas de chargeur.`),
     'loader.lift.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire s’il y arrive. ${askFor(missing)}`,
     'loader.height.met': ({ has, wants }) => `Son chargeur lève jusqu’à ${has} de hauteur ; il vous faut ${wants}.`,
     'loader.height.failed': ({ has, wants }) => (has ? `Son chargeur ne lève qu’à ${has} de hauteur ; il vous faut ${wants}.` : 'Il n’a pas de chargeur pour lever aussi haut.'),
@@ -104,28 +104,28 @@ export const telling: TellingWords = {
     'third-function.failed': () => 'Son chargeur ne peut pas avoir la troisième fonction qu’un grappin demande.',
     'third-function.unknown': ({ missing }) => `Nous ne pouvons pas dire s’il peut commander un grappin. ${askFor(missing)}`,
     'mower.met': () => 'Il peut recevoir la tondeuse que vous voulez.',
-    'mower.failed': ({ has, wants }) => (has ? `Aucune tondeuse ici ne lui convient : il a ${has}, et il faut ${wants}.` : 'Il ne peut pas recevoir la tondeuse que vous voulez.'),
+    'mower.failed': ({ has, wants }) => (has ? `Aucune tondeuse ici ne lui convient (disponible : ${has} ; nécessaire : ${wants}).` : 'Il ne peut pas recevoir la tondeuse que vous voulez.'),
     'mower.unknown': ({ missing }) => `Nous ne pouvons pas dire s’il accepte cette tondeuse. ${askFor(missing)}`,
     'mower.hours.met': ({ has, wants }) => (wants ? `Une tonte prend environ ${has} ; vous avez prévu ${wants}.` : `Une tonte prend environ ${has}.`),
     'mower.hours.failed': ({ has, wants }) => `Une tonte prend environ ${has} ; vous voulez y passer au plus ${wants}.`,
     'mower.hours.unknown': ({ missing }) => `Nous ne pouvons pas dire combien de temps prend une tonte. ${askFor(missing)}`,
     'rotary-cutter.met': ({ has, wants }) => `Il entraîne un gyrobroyeur aussi large que ses pneus : ${has} à la PDF, et il faut ${wants}.`,
-    'rotary-cutter.failed': ({ has, wants }) => (has ? `Aucun gyrobroyeur ici ne lui convient : il a ${has}, et il faut ${wants}.` : 'Il n’a pas de PDF arrière pour un gyrobroyeur.'),
+    'rotary-cutter.failed': ({ has, wants }) => (has ? `Aucun gyrobroyeur ici ne lui convient (disponible : ${has} ; nécessaire : ${wants}).` : 'Il n’a pas de PDF arrière pour un gyrobroyeur.'),
     'rotary-cutter.unknown': ({ missing }) => `Nous ne pouvons pas dire quel gyrobroyeur lui convient. ${askFor(missing)}`,
     'rotary-cutter.hours.met': ({ has }) => `Faucher une fois le terrain non entretenu prend environ ${has}.`,
     'rotary-cutter.hours.failed': ({ has }) => `Faucher une fois le terrain non entretenu prend environ ${has}.`,
     'rotary-cutter.hours.unknown': ({ missing }) => `Nous ne pouvons pas dire combien de temps prend le fauchage. ${askFor(missing)}`,
-    'backhoe.met': ({ has, wants }) => (has && wants ? `Il reçoit une pelle rétro qui creuse à ${has} ; il vous faut ${wants}.` : 'Il peut recevoir une pelle rétro.'),
-    'backhoe.failed': ({ has, wants }) => (has ? `Sa pelle rétro ne creuse qu’à ${has} ; il vous faut ${wants}.` : 'Il ne peut pas recevoir de pelle rétro.'),
+    'backhoe.met': ({ has, wants }) => (has && wants ? `Il reçoit une pelle rétro qui creuse à ${has} de profondeur ; il vous faut ${wants}.` : 'Il peut recevoir une pelle rétro.'),
+    'backhoe.failed': ({ has, wants }) => (has ? `Sa pelle rétro ne creuse qu’à ${has} de profondeur ; il vous faut ${wants}.` : 'Il ne peut pas recevoir de pelle rétro.'),
     'backhoe.unknown': ({ missing }) => `Nous ne pouvons pas dire si la pelle rétro lui va. ${askFor(missing)}`,
-    'implement.met': ({ task, part, has, wants }) => `Pour ${task}, cet outil lui convient : ${part}${has && wants && ` (il a ${has} ; il faut ${wants})`}.`,
-    'implement.failed': ({ task, has, wants }) => (has ? `Pour ${task}, aucun outil ici ne lui convient : il a ${has}, et il faut ${wants}.` : `Pour ${task}, aucun outil ici ne lui convient.`),
+    'implement.met': ({ task, part, has, wants }) => `Pour ${task}, cet outil lui convient : ${part}${has && wants && ` (disponible : ${has} ; nécessaire : ${wants})`}.`,
+    'implement.failed': ({ task, has, wants }) => (has ? `Pour ${task}, aucun outil ici ne lui convient (disponible : ${has} ; nécessaire : ${wants}).` : `Pour ${task}, aucun outil ici ne lui convient.`),
     'implement.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire s’il y arrive. ${askFor(missing)}`,
     'implement.axles.met': ({ task }) => `Pour ${task} : ses essieux portent l’outil qu’il faut, et l’avant garde assez de poids pour diriger, avec des masses avant là où elles sont indiquées.`,
     'implement.axles.failed': ({ task }) => `Pour ${task} : avec l’outil qu’il faut à l’arrière, un essieu porte trop, ou l’avant devient trop léger pour diriger.`,
     'implement.axles.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire si ses essieux portent l’outil qu’il faut. ${askFor(missing)}`,
-    'implement.pull.met': ({ has, wants, task }) => `Pour ${task} : il tire assez (${has}, et il faut ${wants}).`,
-    'implement.pull.failed': ({ has, wants, task }) => `Pour ${task} : il ne tire pas assez (${has}, et il faut ${wants}). Un outil plus étroit ou plus léger peut suffire.`,
+    'implement.pull.met': ({ has, wants, task }) => `Pour ${task} : il tire assez (disponible : ${has} ; nécessaire : ${wants}).`,
+    'implement.pull.failed': ({ has, wants, task }) => `Pour ${task} : il ne tire pas assez (disponible : ${has} ; nécessaire : ${wants}). Un outil plus étroit ou plus léger peut suffire.`,
     'implement.pull.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire s’il tire assez. ${askFor(missing)}`,
     'implement.hours.met': ({ has, task }) => `Pour ${task} une fois, il faut environ ${has}.`,
     'implement.hours.failed': ({ has, task }) => `Pour ${task} une fois, il faut environ ${has}.`,
@@ -319,9 +319,9 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Tondeuses et gyrobroyeurs projettent des pierres. Dégagez le terrain, gardez protecteurs et déflecteurs en place, et tenez tout le monde à l’écart.',
     'task-unknown': (task) => `Cette page est plus ancienne que les réponses et ne connaît pas le travail « ${task} ». Demandez au concessionnaire.`,
   },
-  rules,
+  rules: formulas,
   terms: {
-    speed: 'vitesse', width: 'largeur', overlap: 'recouvrement', efficiency: 'part du temps de coupe', area: 'surface', rate: 'débit de chantier', labour: 'temps de la personne',
+    speed: 'vitesse', width: 'largeur', overlap: 'recouvrement', efficiency: 'part du temps de coupe', area: 'surface', rate: 'taux', labour: 'temps de la personne',
     nearLift: 'levage de près', nearAhead: 'distance de près', farLift: 'levage de loin', farAhead: 'distance de loin', by: 'à la distance', liftAtPins: 'levage aux axes', arm: 'bras derrière les axes', distance: 'distance devant les axes', margin: 'marge', attachment: 'accessoire',
     attachmentAhead: 'accessoire devant les axes', loadAhead: 'charge devant les axes', tractor: 'tracteur', rear: 'charge sur l’essieu arrière, à vide', front: 'charge à l’avant',
     ahead: 'son centre devant l’essieu avant', wheelbase: 'empattement', behind: 'derrière l’essieu arrière', share: 'part', bareFront: 'essieu avant, à vide',
@@ -342,7 +342,7 @@ export const telling: TellingWords = {
     standing: (count) => (count === 1 ? 'Un tracteur répond à tout ce qui est indispensable.' : `${count} tracteurs répondent à tout ce qui est indispensable, le meilleur d’abord selon ce qui compte pour vous.`),
     notClearedHeading: 'Pas encore validé',
     moreMachines: (count) => (count === 1 ? 'Montrer un tracteur de plus' : `Montrer ${count} tracteurs de plus`),
-    askHeading: 'Ceux pour lesquels il faut demander au concessionnaire',
+    askHeading: 'À voir avec le concessionnaire',
     askExplained: 'Une donnée décisive n’est pas connue pour eux ; ils viennent donc après tous les autres.',
     ruledOutHeading: (count) => (count === 1 ? 'Pourquoi pas l’autre' : `Pourquoi pas les ${count} autres`),
     why: 'Pour',
@@ -353,8 +353,8 @@ export const telling: TellingWords = {
     workingSource: 'Source',
     package: 'Prix avec tout ce qu’il lui faut',
     packageFrom: (price) => `environ ${price}`,
-    packageRange: (low, high) => `environ ${low} à ${high}`,
-    priceUnknown: 'Demandez le prix au concessionnaire.',
+    packageRange: (low, high) => `de ${low} à ${high} environ`,
+    priceUnknown: 'Prix à demander au concessionnaire.',
     pricePlus: 'plus ce qui porte la mention « prix à demander au concessionnaire »',
     machineAlone: (price) => `Tracteur seul : ${price}`,
     fitting: (hours, price) => `Montage du tout, ${hours} h : ${price}`,
@@ -365,7 +365,7 @@ export const telling: TellingWords = {
     additionsHeading: 'À ajouter pour vos travaux',
     unitsHeading: (count) => (count === 1 ? 'Un exemplaire en stock' : `${count} exemplaires en stock`),
     noUnits: 'Aucun en stock aujourd’hui.',
-    unitVerdict: { stands: 'répond à l’indispensable', ask: 'à demander au concessionnaire', 'ruled-out': 'écarté' },
+    unitVerdict: { stands: 'répond à l’indispensable', ask: 'à voir avec le concessionnaire', 'ruled-out': 'écarté' },
     hours: (hours) => `${hours} h`,
     changesHeading: 'Ce qui changerait la réponse',
     withoutNeed: (need, machines) => `Sans l’exigence « ${need} », de retour dans la liste : ${machines}.`,
@@ -382,7 +382,7 @@ export const telling: TellingWords = {
     changeOrder: 'Changer ce qui compte le plus',
     points: (points, weight) => `${points} sur ${weight}`,
     dealersFigure: 'chiffre de ce concessionnaire',
-    contact: 'Demander au concessionnaire',
+    contact: 'S’adresser au concessionnaire',
     asOf: (day) => `Gamme et prix au ${day}`,
     must: 'indispensable',
   },
@@ -411,7 +411,7 @@ export const telling: TellingWords = {
     notKnown: 'non connu',
     gap: (topic, own, other, points) => `${topic} : ${own} contre ${other}, ${points}.`,
     gapOfPoints: (topic, points) => `${topic} : ${points}.`,
-    points: (points, ahead) => `${points} ${isSingular(points) ? 'point' : 'points'} ${ahead ? 'd’avance' : 'de retard'}`,
+    points: (points, ahead) => `${points} ${isSingular(points) ? 'point' : 'points'} ${ahead ? 'd’avance' : 'de retard'}`,
     liftNeeds: (upper, needs) => `Pour égaler ${upper}, il devrait répondre à ceci : ${needs}.`,
     liftCriteria: (upper, topics) => `Il égalerait ${upper} s’il n’était pas en retard ${topics}.`,
     lackingCriteria: (topics) => `Aucun des deux ne gagne de points ${topics}.`,
@@ -480,7 +480,7 @@ export const telling: TellingWords = {
       ? 'Un tracteur dessiné à l’échelle, avec vos propres objets à côté. La même chose est dite en mots plus bas.'
       : `${machines} tracteurs dessinés à la même échelle, avec vos propres objets à côté. La même chose est dite en mots plus bas.`),
     legend: { assumed: 'En tirets : non indiqué, dessiné comme le sont le plus souvent ces tracteurs', room: 'Traits fins : place laissée de chaque côté' },
-    standing: { stands: 'convient', ask: 'à demander au concessionnaire', 'ruled-out': 'écarté', 'not-judged': 'pas encore jugé' },
+    standing: { stands: 'convient', ask: 'à voir avec le concessionnaire', 'ruled-out': 'écarté', 'not-judged': 'pas encore jugé' },
     things: { door: 'Votre porte', gate: 'Votre passage', trailer: 'Votre remorque', bale: 'Votre balle', pallet: 'Votre palette', log: 'Votre tronc' },
     sizes: {
       width: (figure) => `${figure} de large`, rops: (figure) => `${figure} de haut avec l’arceau relevé`, cab: (figure) => `${figure} de haut avec sa cabine`,
@@ -490,7 +490,7 @@ export const telling: TellingWords = {
       'door.width': 'Tient dans la largeur de votre porte', 'door.height': 'Passe sous votre porte', 'gate.width': 'Passe par votre passage', 'trailer.length': 'Tient dans la longueur de votre remorque',
       'trailer.width': 'Tient dans la largeur de votre remorque', 'bale.height': 'Lève assez haut pour vos balles', 'pallet.height': 'Lève assez haut pour vos palettes', 'log.height': 'Lève assez haut pour vos troncs',
     },
-    outcomes: { yes: 'oui', no: 'non', unknown: 'non connu, à demander au concessionnaire' },
+    outcomes: { yes: 'oui', no: 'non', unknown: 'non connu, à voir avec le concessionnaire' },
     inWords: 'La même chose en mots',
   },
   sources: {
