@@ -83,7 +83,7 @@ export const telling: TellingWords = {
     'comfort.levelLift': 'chargeur qui garde la charge à niveau', 'comfort.mowerLiftAlone': 'tondeuse qui se relève seule', 'comfort.exhaust': 'moteur sans filtre à particules',
   },
   reasons: {
-    'loader.any.met': ({ task }) => `Pour ${task} : il a un chargeur, ou peut en avoir un. S’il lève la charge dépend du poids, qui n’est pas connu ici.`,
+    'loader.any.met': ({ task }) => `Pour ${task} : il a un chargeur, ou peut en avoir un. Pour savoir s’il lève la charge, il faudrait le poids de celle-ci, qui n’est pas connu ici.`,
     'loader.any.failed': ({ task }) => `Pour ${task} : il n’a pas de chargeur.`,
     'loader.any.unknown': ({ missing, task }) => `Pour ${task} : nous ne pouvons pas dire s’il a un chargeur. ${askFor(missing)}`,
     'loader.lift.met': ({ has, wants, task, onHitch }) => (onHitch
@@ -142,8 +142,8 @@ export const telling: TellingWords = {
     'tow.mass.met': ({ has, wants }) => `Il peut remorquer ${has} ; vous remorquez ${wants}.`,
     'tow.mass.failed': ({ has, wants }) => `Il ne peut remorquer que ${has} ; vous remorquez ${wants}. Des freins sur ce qui est tiré, ou un tracteur plus lourd, permettraient davantage.`,
     'tow.mass.unknown': ({ missing }) => `Nous ne pouvons pas dire s’il peut remorquer cela. ${askFor(missing)}`,
-    'tow.pull.met': ({ has, wants }) => `Dans votre pente la plus raide, il doit tirer avec ${has} ; il peut tirer avec ${wants}. C’est une comparaison, pas une autorisation.`,
-    'tow.pull.failed': ({ has, wants }) => `Dans votre pente la plus raide, il doit tirer avec ${has} ; il ne peut tirer qu’avec ${wants} avant qu’une roue patine ou que l’avant s’allège.`,
+    'tow.pull.met': ({ has, wants }) => `Dans votre pente la plus raide, il doit tirer avec une force de ${has} ; il peut fournir ${wants}. C’est une comparaison, pas une autorisation.`,
+    'tow.pull.failed': ({ has, wants }) => `Dans votre pente la plus raide, il doit tirer avec une force de ${has} ; il ne peut fournir que ${wants} avant qu’une roue ne patine ou que l’avant ne s’allège.`,
     'tow.pull.unknown': ({ missing }) => `Nous ne pouvons pas dire s’il monte cela dans votre pente. ${askFor(missing)}`,
     'tyres.met': () => 'Il peut avoir des pneus qui conviennent à votre sol.',
     'tyres.failed': () => 'Ses pneus ne conviennent pas à votre sol : les crampons marquent une pelouse, les pneus lisses patinent sur un sol mouillé.',
@@ -232,7 +232,7 @@ export const telling: TellingWords = {
     'addition.cab': ({ price }) => `Il faut ajouter la cabine${price && `, pour ${price}`}.`,
     'addition.backhoe': ({ price }) => `Il faut ajouter la pelle rétro${price && `, pour ${price}`}, sur son châssis auxiliaire approuvé.`,
     'addition.implement': ({ part, price }) => `Il lui faut : ${part}${price && `, pour ${price}`}.`,
-    'addition.rear-ballast': ({ mass, price }) => `Il lui faut environ ${mass} de lest arrière pour votre charge${price && `, pour ${price}`}.`,
+    'addition.rear-ballast': ({ mass, price }) => `Pour votre charge, il lui faut environ ${mass} de lest arrière${price && `, à ${price}`}.`,
     'addition.front-ballast': ({ mass }) => `Il lui faut environ ${mass} de masses avant pour diriger avec votre outil. Demandez-les au concessionnaire.`,
     'addition.feature': ({ part, price }) => `À ajouter : ${part}${price && `, pour ${price}`}.`,
     'criterion.price.strong': ({ has }) => `Le prix est ce qui l’aide le plus dans votre classement : environ ${has} en tout.`,
