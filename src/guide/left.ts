@@ -1,7 +1,7 @@
 import { questionOf, type QuestionId } from '../answers/questions.ts';
 import type { Machine, Unit } from '../catalogue/catalogue.ts';
 import type { Need } from '../needs/need.ts';
-import { failsAlone } from '../ranking/alone.ts';
+import { failsAlone, mayBeHelped } from '../ranking/alone.ts';
 import type { Candidate } from '../ranking/candidate.ts';
 import { unitsOf } from '../ranking/lot.ts';
 import type { Case } from './case.ts';
@@ -23,9 +23,12 @@ function mayAlter(id: QuestionId, { from, task }: Need): boolean {
     || (wholeRooms.includes(roomOf(at)) && from.some((path) => roomOf(path) === roomOf(at))));
 }
 
-/** The gates that stay as they are, however the visit is finished. */
+/**
+ * The gates that stay as they are, however the visit is finished, and which nothing put on for another need may help:
+ * what a slope or a gross mass asks hangs on loads still to be said.
+ */
 export const lastingGates = ({ needs, open }: Pick<Case, 'needs' | 'open'>) =>
-  needs.filter((need) => need.must && !open.some((id) => mayAlter(id, need)));
+  needs.filter((need) => need.must && !mayBeHelped(need) && !open.some((id) => mayAlter(id, need)));
 
 /** A machine that may still stand, with those of its units that may and are free to buy. */
 export interface Left {

@@ -41,9 +41,11 @@ export const metAnyway: Proof = function* metAnyway(of) {
   const machines = catalogue.machines;
   for (const machine of machines) {
     for (const candidate of [{ machine }, ...unitsOf(catalogue, machine).flat().map((unit) => ({ machine, unit }))]) {
-      yield;
       const before = found(evaluate(candidate, needs, world));
-      if (others.some((each) => found(evaluate(candidate, each, world)) !== before)) return undefined;
+      for (const each of others) {
+        yield;
+        if (found(evaluate(candidate, each, world)) !== before) return undefined;
+      }
     }
   }
   return machines.map(({ id }) => id);

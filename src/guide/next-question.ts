@@ -17,8 +17,10 @@ const askedOf = (question: Question, { answers, seen }: Visit): Asked =>
 export const pathOf = (visit: Visit): QuestionId[] =>
   questions.filter((question) => askedOf(question, visit) !== 'no').map(({ id }) => id);
 
-/** Whether a question needs no asking. One that was passed all the same counts as asked. */
-const isSkipped = ({ seen, skipped = [] }: Visit, id: QuestionId) => !seen.includes(id) && skipped.some(({ question }) => question === id);
+/** What needs no asking and wasn't asked all the same. */
+export const skippedOf = ({ seen, skipped = [] }: Visit): Skip[] => skipped.filter(({ question }) => !seen.includes(question));
+
+const isSkipped = (visit: Visit, id: QuestionId) => skippedOf(visit).some(({ question }) => question === id);
 
 /** The questions still open for certain, in order. */
 export const openQuestions = (visit: Visit): QuestionId[] =>

@@ -1,4 +1,5 @@
 import { criteria, type Criterion } from '../answers/names.ts';
+import type { Machine } from '../catalogue/catalogue.ts';
 import { rank, type Placed, type Ranking } from '../ranking/rank.ts';
 import { stillAsked, type Proof } from './case.ts';
 
@@ -19,16 +20,22 @@ const firstOf = ({ standing, toAsk }: Ranking) => JSON.stringify([placed(standin
 export const sameOrder: Proof = function* sameOrder(of) {
   if (stillAsked(of, 'priorities').length > 0) return undefined;
   const { catalogue, answers, world } = of;
-  const without = rank(catalogue, answers, undefined, world);
-  const inPlay = [...without.standing, ...without.toAsk];
+  const inPlay: Machine[] = [];
+  for (const machine of catalogue.machines) {
+    // One after the other, so that none takes long; what was judged is remembered.
+    if (rank({ ...catalogue, machines: [machine] }, answers, undefined, world).ruledOut.length === 0) inPlay.push(machine);
+    yield;
+  }
   if (inPlay.length === 0) return undefined;
   // Weights rule nothing out and bring nothing back.
-  const some = { ...catalogue, machines: inPlay.map(({ machine }) => machine) };
+  const some = { ...catalogue, machines: inPlay };
+  const without = rank(some, answers, undefined, world);
+  const first = firstOf(without);
   // A criterion that doesn't apply is left out of an order, which is then one of these.
   const applying = criteria.filter((criterion) => without.weights[criterion] !== undefined);
   for (const priorities of ordersOf(applying)) {
     yield;
-    if (firstOf(rank(some, { ...answers, priorities }, undefined, world)) !== firstOf(without)) return undefined;
+    if (firstOf(rank(some, { ...answers, priorities }, undefined, world)) !== first) return undefined;
   }
   return without.standing.slice(0, places).map(({ machine }) => machine.id);
 };

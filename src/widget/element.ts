@@ -8,7 +8,7 @@ import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Fault } from '../documents/fault.ts';
 import { answered } from '../guide/answered.ts';
 import { guide, noAnswers, type Wish } from '../guide/guide.ts';
-import { openQuestions, pathOf, progressOf, questionBefore, type Visit } from '../guide/next-question.ts';
+import { openQuestions, pathOf, progressOf, questionBefore, skippedOf, type Visit } from '../guide/next-question.ts';
 import type { Skip } from '../guide/skip.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
 import type { Ranking } from '../ranking/rank.ts';
@@ -424,7 +424,7 @@ export class AcreToAxle extends LitElement {
     }
     if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
     return ready.reckoner.resultTemplate({
-      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), skipped: context.skipped, all: this.all,
+      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), skipped: skippedOf(context), all: this.all,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
       showAll: () => { this.all = true; },
       change: (question) => this.wish({ type: 'step.chosen', question }),

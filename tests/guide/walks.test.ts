@@ -5,7 +5,8 @@ import { offeredTasks, questionOf, questions, type QuestionId } from '../../src/
 import { readAnswers } from '../../src/answers/read-answers.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import { guide } from '../../src/guide/guide.ts';
-import { nextQuestion, progressOf, visitOf } from '../../src/guide/next-question.ts';
+import { nextQuestion, progressOf, skippedOf, visitOf } from '../../src/guide/next-question.ts';
+import type { Skip } from '../../src/guide/skip.ts';
 import { valueOf } from '../support/value-of.ts';
 
 const sample = <T>(arbitrary: fc.Arbitrary<T>, seed: number) => fc.sample(arbitrary, { seed, numRuns: 1 })[0]!;
@@ -142,4 +143,48 @@ test('each question names files that read its answers, and those files do', asyn
       expect(words.filter((word) => !text.includes(word)), `${id}: ${at}`).toEqual([]);
     }
   }
+});
+
+const nothingToOrder: Skip = { question: 'priorities', because: 'one-left', machines: [] };
+
+/** A visit of which it was proven, before the tasks were answered, that the last question needs no asking. */
+function withLastSkipped() {
+  const visit = begin();
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['dig'] }, skips: [nothingToOrder] });
+  while (visit.asks) visit.actor.send({ type: 'answer.unsure' });
+  return visit;
+}
+
+test('a question proven to need no asking is not asked, and is one less in the total', () => {
+  const [visit, other] = [begin(), begin()];
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['dig'] }, skips: [nothingToOrder] });
+  other.actor.send({ type: 'answer.given', values: { tasks: ['dig'] } });
+  expect(progressOf(visit.context, visit.asks!).atMost).toBe(progressOf(other.context, other.asks!).atMost! - 1);
+  expect(withLastSkipped().context.seen).not.toContain('priorities');
+});
+
+test('a skipped question can be asked all the same, and counts then as asked', () => {
+  const visit = withLastSkipped();
+  visit.actor.send({ type: 'step.chosen', question: 'priorities' });
+  expect(visit.asks).toBe('priorities');
+  // On show it has its place in the count, proven or not.
+  expect(progressOf(visit.context, 'priorities').now).toBe(progressOf(visit.context, 'priorities').atMost);
+  visit.actor.send({ type: 'answer.given', values: { priorities: ['price'] } });
+  expect(visit.asks).toBe(undefined);
+  expect(skippedOf(visit.context)).toEqual([]);
+});
+
+test('Back and Continue with the same answer keep what was proven; another answer takes it back, and the question is asked', () => {
+  const visit = begin();
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['dig'] }, skips: [nothingToOrder] });
+  visit.actor.send({ type: 'step.back' });
+  visit.actor.send({ type: 'answer.given', values: { tasks: ['dig'] } });
+  expect(skippedOf(visit.context)).toEqual([nothingToOrder]);
+
+  const changed = withLastSkipped();
+  changed.actor.send({ type: 'step.chosen', question: 'tasks' });
+  changed.actor.send({ type: 'answer.given', values: { tasks: ['dig', 'bore-holes'] } });
+  expect(changed.asks).toBe('holes');
+  changed.actor.send({ type: 'answer.unsure' });
+  expect(changed.asks).toBe('priorities');
 });

@@ -422,7 +422,7 @@ export const asking: AskingWords = {
     skipped: {
       'one-left': (machines) => `Nicht gefragt: Nur ${machines} kann noch passen, es gibt also nichts zu ordnen.`,
       'same-order': () => 'Nicht gefragt: Was immer Sie voranstellen, dieselben Maschinen stehen in derselben Reihenfolge vorn.',
-      'met-anyway': () => 'Nicht gefragt: Jede Maschine hier hat, was Sie sich wünschen; ein Muss ändert daran nichts.',
+      'met-anyway': () => 'Nicht gefragt: Jede Maschine hier hat, was Sie sich wünschen, oder kann es bekommen; ein Muss ändert daran nichts.',
     },
     catalogueMissing: 'Die Modellübersicht lässt sich gerade nicht laden. Bitte rufen Sie den Händler an, schreiben Sie ihm, oder versuchen Sie es später noch einmal.',
     catalogueFaulty: 'Die Modellübersicht hat einen Fehler, darum können wir nicht damit rechnen. Bitte rufen Sie den Händler an, oder schreiben Sie ihm.',

@@ -420,7 +420,7 @@ export const asking: AskingWords = {
     skipped: {
       'one-left': (machines) => `Not asked: only ${machines} can still fit, so there is nothing to put in order.`,
       'same-order': () => 'Not asked: whatever you put first, the same machines come first in the same order.',
-      'met-anyway': () => 'Not asked: every machine here has what you wish for, so making it a must changes nothing.',
+      'met-anyway': () => 'Not asked: every machine here has what you wish for or can be given it, so making it a must changes nothing.',
     },
     catalogueMissing: 'The line-up can’t be loaded right now. Please call or write to the dealer, or try again later.',
     catalogueFaulty: 'The line-up has a fault, so we can’t reckon with it. Please call or write to the dealer.',

@@ -424,7 +424,7 @@ export const asking: AskingWords = {
     skipped: {
       'one-left': (machines) => `No se preguntó: solo ${machines} puede servir todavía, así que no hay nada que ordenar.`,
       'same-order': () => 'No se preguntó: ponga lo que ponga primero, las mismas máquinas quedan primero y en el mismo orden.',
-      'met-anyway': () => 'No se preguntó: todas las máquinas de aquí tienen lo que usted desea, así que exigirlo no cambia nada.',
+      'met-anyway': () => 'No se preguntó: todas las máquinas de aquí tienen lo que usted desea o lo admiten, así que exigirlo no cambia nada.',
     },
     catalogueMissing: 'El catálogo no se puede cargar en este momento. Llame o escriba al distribuidor, o inténtelo más tarde.',
     catalogueFaulty: 'El catálogo tiene un error, así que no podemos calcular con él. Llame o escriba al distribuidor.',

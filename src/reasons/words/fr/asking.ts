@@ -422,7 +422,7 @@ export const asking: AskingWords = {
     skipped: {
       'one-left': (machines) => `Question non posée, car il n’y a plus rien à classer. Encore possible : ${machines}.`,
       'same-order': () => 'Question non posée : quoi que vous mettiez en premier, les mêmes tracteurs viennent en tête, dans le même ordre.',
-      'met-anyway': () => 'Question non posée : tous les tracteurs ici ont ce que vous souhaitez ; le rendre indispensable ne change rien.',
+      'met-anyway': () => 'Question non posée : tous les tracteurs ici ont ce que vous souhaitez ou peuvent le recevoir ; le rendre indispensable ne change rien.',
     },
     catalogueMissing: 'La gamme ne peut pas être chargée pour le moment. Appelez le concessionnaire ou écrivez-lui, ou réessayez plus tard.',
     catalogueFaulty: 'La gamme contient une erreur, et nous ne pouvons pas calculer avec elle. Appelez le concessionnaire ou écrivez-lui.',
