@@ -39,7 +39,7 @@ export type Control =
   | ({ control: 'quantity' } & Typed)
   /** A choice of which one option opens a box for an amount; without one that option stands, or is refused. */
   | ({ control: 'choice-or-quantity'; options: readonly string[]; opens: string; amountWanted: boolean } & Typed)
-  | { control: 'money' }
+  | { control: 'money'; from: number; to: number; example: number }
   | { control: 'number'; from: number; to: number };
 
 export type Field = Control & {
@@ -275,13 +275,13 @@ export const questions = [
   },
   {
     id: 'budget', readBy: ['needs/budget', 'ranking/values'], asked: always,
-    fields: [{ at: 'budget.limit', control: 'money' }, { at: 'budget.firm', control: 'yes-no' }],
+    fields: [{ at: 'budget.limit', control: 'money', from: 500, to: 500_000, example: 18_000 }, { at: 'budget.firm', control: 'yes-no' }],
   },
   {
     id: 'paying', readBy: ['needs/budget'], asked: always,
     fields: [
       { at: 'budget.pay', control: 'choice', options: ['cash', 'loan'] },
-      { at: 'budget.monthly', control: 'money' },
+      { at: 'budget.monthly', control: 'money', from: 10, to: 20_000, example: 350 },
       { at: 'budget.service', control: 'choice', options: ['self', 'dealer', 'pickup'] },
     ],
   },

@@ -48,9 +48,6 @@ const plainNumber = (at: string, typed: string, { decimalMark }: Typing, from: n
   return { value: make(value) };
 };
 
-/** Least and greatest sum of money taken for one that was meant. */
-const sums = { from: 500, to: 500_000 } as const;
-
 /**
  * Reads the text of one field's box. An empty box is no answer (`value` undefined), never zero.
  *
@@ -64,7 +61,7 @@ export function readTyped(field: Field, typed: string, typing: Typing): Read {
     case 'choice-or-quantity':
       return readQuantity(field.at, text, field, typing);
     case 'money':
-      return plainNumber(field.at, text.replace(/^\p{Sc}\s*|\s*\p{Sc}$|\s*[A-Z]{3}$/gu, ''), typing, sums.from, sums.to,
+      return plainNumber(field.at, text.replace(/^\p{Sc}\s*|\s*\p{Sc}$|\s*[A-Z]{3}$/gu, ''), typing, field.from, field.to,
         (value) => ({ value, currency: typing.currency }));
     case 'number':
       return plainNumber(field.at, text, typing, field.from, field.to, (value) => value);

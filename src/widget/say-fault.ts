@@ -8,7 +8,7 @@ const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area:
 /** A value that would have been right, in the reader's own units. */
 function exampleOf(field: Field, { reader }: AskingVoice): string {
   const number = (value: number) => new Intl.NumberFormat(reader.locale).format(value);
-  if (field.control === 'money') return number(18_000);
+  if (field.control === 'money') return number(field.example);
   if (field.control === 'number') return number(field.from < 10 ? 7 : 100);
   if (field.control !== 'quantity' && field.control !== 'choice-or-quantity') return '';
   const unit = field[reader.units];

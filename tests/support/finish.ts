@@ -21,7 +21,7 @@ const sample = <T>(arbitrary: fc.Arbitrary<T>, seed: number) => fc.sample(arbitr
 export const anything = (seed: number): Mind => (id, answers) => {
   const rank = [...id].reduce((sum, letter) => (sum * 31 + letter.codePointAt(0)!) | 0, seed);
   return rank % 5 === 0 ? undefined : Object.fromEntries(questionOf(id).fields.map((field, index) => {
-    const value = fc.oneof(valueOf(field, answers), fc.constant(undefined), ...('from' in field ? [fc.constantFrom(field.from, field.to).map((bound) => (field.control === 'number' ? bound : { value: bound, unit: field.boundUnit }))] : []));
+    const value = fc.oneof(valueOf(field, answers), fc.constant(undefined), ...('from' in field ? [fc.constantFrom(field.from, field.to).map((bound) => ('boundUnit' in field ? { value: bound, unit: field.boundUnit } : field.control === 'money' ? { value: bound, currency: 'USD' } : bound))] : []));
     return [field.at, sample(value, rank + index)];
   }));
 };

@@ -19,7 +19,7 @@ export function valueOf(field: Field, answers: AnswersDocument): fc.Arbitrary<un
     case 'choice-or-quantity':
       return fc.oneof(fc.constantFrom(...field.options.filter((option) => option !== field.opens || !field.amountWanted)), amount(field.boundUnit, field.from, field.to));
     case 'money':
-      return fc.integer({ min: 500, max: 500_000 }).map((value) => ({ value, currency: 'USD' }));
+      return fc.integer({ min: field.from, max: field.to }).map((value) => ({ value, currency: 'USD' }));
     default:
       return fc.integer({ min: field.from, max: field.to });
   }
