@@ -31,8 +31,6 @@ export interface Placed {
   inGeneral: Weighed;
   /** The best of its units on the lot, as many as are told. */
   units: readonly { unit: Unit; weighed: Weighed }[];
-  /** How many there are. */
-  count: number;
 }
 
 export interface Ranking {
@@ -103,9 +101,7 @@ function firstUnits(machine: Machine, { catalogue, asked, scale }: { catalogue: 
   const told = asked.world.book.value('lot.told');
   const first: Found[] = [];
   const free: Found[] = [];
-  let count = 0;
   for (const alike of unitsOf(catalogue, machine)) {
-    count += alike.length;
     const prepared = prepare({ machine, unit: alike[0]! }, asked);
     const fixed = new Map<Way, Fixed>();
     for (const unit of alike) {
@@ -121,7 +117,7 @@ function firstUnits(machine: Machine, { catalogue, asked, scale }: { catalogue: 
   }
   // Where those told are all held, the best that is free stands in for the last of them.
   const units = free[0] && !first.includes(free[0]) ? [...first.slice(0, -1), free[0]] : first;
-  return { units, free: free[0], count };
+  return { units, free: free[0] };
 }
 
 interface Known {
@@ -168,11 +164,11 @@ export function rank(catalogue: Catalogue, answers: Answers, only: (need: Need) 
 
   const placed = catalogue.machines.map((machine): Placed => {
     const inGeneral = scale.weigh(evaluate({ machine }, needs, world));
-    const { units: found, free, count } = firstUnits(machine, { catalogue, asked, scale });
+    const { units: found, free } = firstUnits(machine, { catalogue, asked, scale });
     const units = found.map(({ unit, chosen }) => ({ unit, weighed: scale.weigh(settle(chosen, { unit }, asked)) }));
     const first = units.find(({ unit }) => unit === free?.unit)?.weighed;
     const best = first && standsAsWell(first.standing, inGeneral.standing) ? first : inGeneral;
-    return { machine, standing: best.standing, best, inGeneral, units, count };
+    return { machine, standing: best.standing, best, inGeneral, units };
   }).sort((a, b) => byPlace(placeOf(a), placeOf(b)));
 
   const failing = new Map(needs.map(({ id }) => [
