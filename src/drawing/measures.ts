@@ -1,3 +1,4 @@
+import { tyresOf } from '../ranking/candidate.ts';
 import type { RuleBook } from '../trade/book.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
@@ -29,10 +30,7 @@ export interface Measures {
 }
 
 /** Of the tyres it may stand on, those that are narrowest: a machine not yet chosen passes if it does on them. */
-export function narrowestTyres({ machine: { tyres = [] }, unit }: Outfit) {
-  const type = unit?.tyres?.type;
-  return tyres.filter((each) => type === undefined || each.type === type).sort((a, b) => a.widthOverRear - b.widthOverRear)[0];
-}
+export const narrowestTyres = (outfit: Outfit) => [...tyresOf(outfit)].sort((a, b) => a.widthOverRear - b.widthOverRear)[0];
 
 /** @param stored  whether the buyer drives it under a door, for which the ROPS may be folded */
 export function measuresOf(outfit: Outfit, book: RuleBook, stored: boolean): Measures {

@@ -1,8 +1,9 @@
 import { taskOf, type Answers } from '../answers/answers.ts';
 import type { Catalogue, Loader, Machine, Unit } from '../catalogue/catalogue.ts';
+import type { Standing as JudgedStanding } from '../ranking/order.ts';
 import type { StandingEntry as Entry, StandingSoFar } from '../reasons/standing-so-far.ts';
 
-export type Standing = 'stands' | 'ask' | 'ruled-out' | 'not-judged';
+export type Standing = JudgedStanding | 'not-judged';
 
 /** A machine as it is drawn: which unit of it, how it stands, and what is on it. */
 export interface Outfit {

@@ -2,6 +2,7 @@ import { wishesOf, type QuestionId } from '../answers/questions.ts';
 import type { Answers } from '../answers/answers.ts';
 import { needsOf } from '../needs/all.ts';
 import type { ComfortWish } from '../needs/need.ts';
+import { choicesOf } from '../ranking/choices.ts';
 import { evaluate, type Evaluation } from '../ranking/evaluate.ts';
 import { unitsOf } from '../ranking/lot.ts';
 import { isFailedGate, isOpenGate } from '../ranking/verdict.ts';
@@ -11,12 +12,6 @@ import { stillAsked, type Proof } from './case.ts';
 const onlyWeigh: readonly QuestionId[] = ['use', 'priorities'];
 /** Of more wishes than these not every choice is tried. */
 const mostWishes = 4;
-
-function choicesOf([first, ...others]: readonly ComfortWish[]): ComfortWish[][] {
-  if (first === undefined) return [[]];
-  const rest = choicesOf(others);
-  return [...rest, ...rest.map((each) => [first, ...each])];
-}
 
 /** All that is found of a candidate, in a form to be compared: what is built and bought, each verdict, what it rules out. */
 const found = ({ build: { machine, unit, ...build }, judged, ...rest }: Evaluation) => JSON.stringify({

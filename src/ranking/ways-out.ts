@@ -4,6 +4,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Need } from '../needs/need.ts';
 import { atMost, byCodeUnit } from '../units/compare.ts';
 import { candidatesOf } from './candidates.ts';
+import { choicesOf } from './choices.ts';
 import { conflictsOf, type Conflicts } from './conflicts.ts';
 import { evaluate, type Evaluation } from './evaluate.ts';
 import { once } from './once.ts';
@@ -75,13 +76,6 @@ interface Gone {
   tasks: readonly TaskId[];
 }
 
-/** Every choice of some of the tasks, the smaller first. */
-function choicesOf([first, ...others]: readonly TaskId[]): TaskId[][] {
-  if (first === undefined) return [[]];
-  const without = choicesOf(others);
-  return [...without, ...without.map((each) => [first, ...each])].sort((a, b) => a.length - b.length);
-}
-
 /**
  * What giving up some needs comes down to: those that aren't safety, and the whole task of each that is.
  * Safety of no task can't be given up; but what a slope asks hangs on the tasks with a load, so those are tried.
@@ -96,7 +90,8 @@ function gonesOf(ids: readonly string[], ranking: Ranking): Gone[] {
   if (ofNoTask.length === 0) return [gone(forced)];
   if (!ofNoTask.every(hangsOnTasks)) return [];
   const loads = [...new Set(ranking.needs.flatMap(({ capability, task }) => (capability.startsWith('loader.') && task && !forced.has(task) ? [task] : [])))];
-  return choicesOf(loads).map((more) => gone(new Set([...forced, ...more])));
+  // The smaller first.
+  return choicesOf(loads).sort((a, b) => a.length - b.length).map((more) => gone(new Set([...forced, ...more])));
 }
 
 const goneIds = ({ needs, tasks }: Gone, all: readonly Need[]) =>
