@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { createActor, type Actor } from 'xstate';
 import { questionOf } from '../answers/questions.ts';
 import type { Typing } from '../answers/read-typed.ts';
@@ -380,14 +381,21 @@ export class AcreToAxle extends LitElement {
     return document && inSi && reckoner && telling ? { document, inSi, reckoner } : undefined;
   }
 
+  /** Drawn anew only where what it shows has changed, and not for each letter that is typed. */
+  private lineUp(ready: Ready) {
+    const asking = this.visit.getSnapshot().matches('asking');
+    const shows = [this.rankingOf(ready), this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, asking];
+    return guard(shows, () => this.lineUpTemplate(ready));
+  }
+
   /** The line-up beside the question; on a narrow page, and above the result, one tap away. */
   private lineUpTemplate(ready: Ready) {
-    const { document, inSi, reckoner } = ready;
+    const { inSi, reckoner } = ready;
     const { voice } = this;
     const ranking = this.rankingOf(ready);
     const beside = this.room >= besideFrom && this.visit.getSnapshot().matches('asking');
     const view = {
-      catalogue: inSi, document, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
+      catalogue: inSi, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
       standing: reckoner.standingSoFar(ranking), units: this.typing.units, side: this.side, pointed: this.pointed,
       width: Math.max(leastPicture, this.room - (beside ? besideQuestion : aroundPicture)),
       turn: (side: 'side' | 'rear') => { this.side = side; },
@@ -447,7 +455,7 @@ export class AcreToAxle extends LitElement {
         ${context.seen.length === 0 ? html`<slot name="intro"></slot>` : nothing}
         <div class="stage">
           ${this.stage()}
-          ${ready ? html`<div class="beside">${this.lineUpTemplate(ready)}</div>` : nothing}
+          ${ready ? html`<div class="beside">${this.lineUp(ready)}</div>` : nothing}
         </div>
         <div class="foot">${this.unitsTemplate()}</div>
       </div>

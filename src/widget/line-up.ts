@@ -2,7 +2,6 @@ import { html, nothing } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import type { Answers } from '../answers/answers.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
-import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { lineUp, type LineUpItem } from '../drawing/line-up.ts';
 import { lineUpSvg } from '../drawing/svg.ts';
 import type { LineUpWords } from '../drawing/words.ts';
@@ -15,7 +14,6 @@ import { showAmount } from '../units/show.ts';
 
 export interface LineUpView {
   catalogue: Catalogue;
-  document: CatalogueDocument;
   answers: Answers;
   book: RuleBook;
   needs: readonly Need[];
