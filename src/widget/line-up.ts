@@ -80,15 +80,21 @@ function wordsOf(view: LineUpView): LineUpWords {
   };
 }
 
-/** The machine under a pointer or a finger, by the id of its part of the picture. */
-const machineAt = (event: Event) =>
-  (event.target as Element).closest(`[id^="${prefix}-machine-"]`)?.id.slice(`${prefix}-machine-`.length);
+const within = ({ left, right, top, bottom }: DOMRect, { clientX, clientY }: MouseEvent) =>
+  clientX >= left && clientX <= right && clientY >= top && clientY <= bottom;
+
+/** The machine under a pointer or a finger, between its lines too, by the id of its part of the picture. */
+function machineAt(event: MouseEvent) {
+  const parts = [...(event.currentTarget as Element).querySelectorAll(`[id^="${prefix}-machine-"][role]`)];
+  const part = parts.find((each) => each.contains(event.target as Node)) ?? parts.find((each) => within(each.getBoundingClientRect(), event));
+  return part?.id.slice(`${prefix}-machine-`.length);
+}
 
 /** The machines to scale with the buyer's own things, what is told of one of them, and the same in words. */
 export function lineUpTemplate(view: LineUpView) {
   const { voice: { words: { lineUp: words }, nameOf }, catalogue, answers, book, standing, side, width, units, pointed } = view;
   const drawn = lineUp({ catalogue, answers, book, shortlist: standing, view: side, layout: 'wrap', width, units, scaleAtMost: atAGlance, figures: width >= withFigures });
-  const point = (event: Event) => {
+  const point = (event: MouseEvent) => {
     const machine = machineAt(event);
     if (machine !== undefined) view.point(machine);
   };

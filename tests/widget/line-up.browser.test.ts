@@ -67,6 +67,16 @@ it('a machine that is tapped says why it steps back; one that comes back says so
   assert.notInclude(all(wizard, '.pointed')[0]!.textContent, 'ruled out');
 });
 
+it('a tap between the lines of a machine is a tap on it', async () => {
+  const wizard = await shown(1200);
+  const [machine] = all(wizard, 'svg g.machine');
+  const { left, top } = machine!.getBoundingClientRect();
+  all(wizard, 'svg')[0]!.dispatchEvent(new MouseEvent('click', { bubbles: true, clientX: left + 1, clientY: top + 1 }));
+  await settled(wizard);
+  const { name } = catalogue.machines.find(({ id }) => machine!.id.endsWith(`-${id}`))!;
+  assert.include(all(wizard, '.pointed')[0]!.textContent, name);
+});
+
 it('says the same in words, and axe has nothing to say, from either side', async function () {
   this.timeout(20_000);
   const wizard = await shown(1200);
