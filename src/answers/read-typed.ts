@@ -13,7 +13,12 @@ export interface TypedFault {
   from?: number;
   to?: number;
   unit?: string;
+  /** What an ambiguous answer may mean, decimals first; both are within the bounds. */
+  either?: readonly [Value, Value];
 }
+
+/** A number, an amount with its unit, or a sum of money. */
+export type Value = number | { value: number; unit: string } | { value: number; currency: string };
 
 export interface Typing {
   units: 'us' | 'metric';
@@ -27,25 +32,35 @@ export type Read = { value: unknown } | { fault: TypedFault };
 function readQuantity(at: string, typed: string, field: Typed, { units, decimalMark }: Typing): Read {
   const own = field[units] as UnitOf<Kind>;
   const read = readAmount(field.kind, typed, own, decimalMark);
-  if ('fault' in read) {
-    return { fault: { at, fault: read.fault, unit: own, ...(read.word && { word: read.word, units: unitsOf(field.kind) }) } };
-  }
-  const { value, unit } = read.amount;
   const scale = factors[field.kind] as Record<string, number>;
-  const inBound = (value * scale[unit]!) / scale[field.boundUnit]!;
   const bounds = { from: (field.from * scale[field.boundUnit]!) / scale[own]!, to: (field.to * scale[field.boundUnit]!) / scale[own]!, unit: own };
-  if (inBound < field.from) return { fault: { at, fault: 'too-small', ...bounds } };
-  if (inBound > field.to) return { fault: { at, fault: 'too-big', ...bounds } };
-  return { value: read.amount };
+  const within = (amount: { value: number; unit: string }): Read => {
+    const inBound = (amount.value * scale[amount.unit]!) / scale[field.boundUnit]!;
+    if (inBound < field.from) return { fault: { at, fault: 'too-small', ...bounds } };
+    return inBound > field.to ? { fault: { at, fault: 'too-big', ...bounds } } : { value: amount };
+  };
+  if ('amount' in read) return within(read.amount);
+  if (read.fault === 'ambiguous') return readEither(at, read.either, within);
+  return { fault: { at, fault: read.fault, unit: own, ...(read.word && { word: read.word, units: unitsOf(field.kind) }) } };
 }
 
-const plainNumber = (at: string, typed: string, { decimalMark }: Typing, from: number, to: number, make: (value: number) => unknown): Read => {
-  const value = readNumber(typed, decimalMark);
-  if (value === 'ambiguous') return { fault: { at, fault: 'ambiguous' } };
-  if (value === undefined) return { fault: { at, fault: 'not-a-number', from, to } };
-  if (value < from) return { fault: { at, fault: 'too-small', from, to } };
-  if (value > to) return { fault: { at, fault: 'too-big', from, to } };
-  return { value: make(value) };
+/** Where only one of two readings is within the bounds, it is meant; where both are, the buyer is asked. */
+function readEither<T extends Value>(at: string, either: readonly [T, T], within: (value: T) => Read): Read {
+  const [decimal, thousands] = [within(either[0]), within(either[1])];
+  if ('fault' in decimal) return thousands;
+  return 'fault' in thousands ? decimal : { fault: { at, fault: 'ambiguous', either } };
+}
+
+const plainNumber = (at: string, typed: string, { decimalMark }: Typing, from: number, to: number, make: (value: number) => Value): Read => {
+  const within = (value: number): Read => {
+    if (value < from) return { fault: { at, fault: 'too-small', from, to } };
+    return value > to ? { fault: { at, fault: 'too-big', from, to } } : { value: make(value) };
+  };
+  const number = readNumber(typed, decimalMark);
+  if (number === undefined) return { fault: { at, fault: 'not-a-number', from, to } };
+  if (typeof number === 'number') return within(number);
+  const read = readEither(at, number.either, within);
+  return 'fault' in read && read.fault.fault === 'ambiguous' ? { fault: { at, fault: 'ambiguous', either: [make(number.either[0]), make(number.either[1])] } } : read;
 };
 
 /**

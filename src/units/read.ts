@@ -3,7 +3,12 @@ import { factors, type Amount, type Kind, type UnitOf } from './quantity.ts';
 /** Why a typed amount wasn't understood. */
 export type ReadFault = 'empty' | 'not-a-number' | 'unknown-unit' | 'ambiguous';
 
-export type TypedAmount<K extends Kind> = { amount: Amount<K> } | { fault: ReadFault; word?: string };
+export type TypedAmount<K extends Kind> = { amount: Amount<K> } | { fault: 'ambiguous'; either: readonly [Amount<K>, Amount<K>] } | { fault: Exclude<ReadFault, 'ambiguous'>; word?: string };
+
+/** A number with one mark that may set off decimals or thousands: what it is read either way, decimals first. */
+export interface Either {
+  either: readonly [number, number];
+}
 
 /** Other ways people write a unit, in any language they may read the page in; the symbol itself always counts. */
 const spellings: Record<string, readonly string[]> = {
@@ -44,7 +49,7 @@ function unitNamed<K extends Kind>(kind: K, word: string): UnitOf<K> | undefined
  * decimal mark; where one stands before exactly three digits it groups in the reader's language or it is
  * ambiguous.
  */
-export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number | 'ambiguous' | undefined {
+export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number | Either | undefined {
   const halves = { '½': 0.5, '¼': 0.25, '¾': 0.75 } as const;
   const plain = text.trim().replace(/[\s\u00a0\u202f]+(?=\d{3}(\D|$))/g, '');
   const fraction = /^(?:(\d+)?\s*([½¼¾])|(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+))$/.exec(plain);
@@ -63,8 +68,8 @@ export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number |
   const grouping = marks.length > 1 || (tail!.length === 3 && last !== decimalMark);
   if (grouping) return /^\d{1,3}([.,]\d{3})+$/.test(plain) ? Number(plain.replaceAll(last, '')) : undefined;
   // "1.500" in a language whose decimal mark it is: three decimals, or a thousand by a foreign hand?
-  if (tail!.length === 3 && last === decimalMark && !plain.startsWith('0') && decimalMark === ',') return 'ambiguous';
-  return Number(plain.replace(last, '.'));
+  const decimal = Number(plain.replace(last, '.'));
+  return decimalMark === ',' && /^[1-9]\d{0,2},\d{3}$/.test(plain) ? { either: [decimal, Number(plain.replace(last, ''))] } : decimal;
 }
 
 /** A number and the word behind it; a unit's own square is written as such before. */
@@ -78,12 +83,14 @@ export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<
   const text = typed.trim().replace(/\b(m|ft)2\b/g, '$1²').replace(/\b(m|ft|yd)3\b/g, '$1³');
   if (text === '') return { fault: 'empty' };
   const parts: { value: number; unit: UnitOf<K> | undefined }[] = [];
+  let either: Either['either'] | undefined;
   const found = [...text.matchAll(part)];
   if (found.map(([all]) => all).join('') !== text) return { fault: 'not-a-number' };
   for (const [, digits, word] of found) {
-    const value = readNumber(digits!, decimalMark);
-    if (value === 'ambiguous') return { fault: 'ambiguous' };
-    if (value === undefined) return { fault: 'not-a-number' };
+    const number = readNumber(digits!, decimalMark);
+    if (number === undefined) return { fault: 'not-a-number' };
+    if (typeof number === 'object') ({ either } = number);
+    const value = typeof number === 'object' ? number.either[0] : number;
     const name = word!.trim();
     const named = name === '' ? undefined : unitNamed(kind, name);
     if (name !== '' && named === undefined) return { fault: 'unknown-unit', word: name };
@@ -91,7 +98,9 @@ export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<
   }
   const [first, second] = parts;
   if (!first || parts.length > 2) return { fault: 'not-a-number' };
-  if (!second) return { amount: { value: first.value, unit: first.unit ?? unit } };
+  const amountOf = (value: number): Amount<K> => ({ value, unit: first.unit ?? unit });
+  if (!second) return either ? { fault: 'ambiguous', either: [amountOf(either[0]), amountOf(either[1])] } : { amount: amountOf(first.value) };
+  if (either) return { fault: 'not-a-number' };
 
   const smaller: Record<string, string> = { ft: 'in', m: 'cm', h: 'min' };
   const below = (first.unit && smaller[first.unit]) as UnitOf<K> | undefined;

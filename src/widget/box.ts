@@ -1,12 +1,15 @@
 /** What stands in the boxes of a step before Continue: text, ticks and choices, as the buyer left them. */
 import { answerAt } from '../answers/at.ts';
 import type { Field, Question } from '../answers/questions.ts';
-import { readTyped, type TypedFault, type Typing } from '../answers/read-typed.ts';
+import { readTyped, type TypedFault, type Typing, type Value } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { Amount } from '../units/quantity.ts';
 
+/** Chosen where the buyer says that he isn't sure; no option has this name. */
+export const notSure = 'not-sure';
+
 export interface Box {
-  /** Chosen option, or undefined. */
+  /** Chosen option, {@link notSure}, or undefined. */
   chosen?: string | undefined;
   /** Ticked options, or the order of the priorities. */
   ticked?: readonly string[];
@@ -16,10 +19,20 @@ export interface Box {
 
 export type Boxes = Readonly<Record<string, Box>>;
 
-const isAmount = (value: unknown): value is Amount => typeof value === 'object' && value !== null && 'unit' in value;
-const plain = (value: number, decimalMark: string) => String(value).replace('.', decimalMark);
+/** Whether one of several options is chosen: "not sure" is then the last of them. */
+export const hasOptions = ({ control }: Field) => control === 'choice' || control === 'yes-no' || control === 'choice-or-quantity';
 
-function boxOf(field: Field, value: unknown, { decimalMark }: Typing): Box {
+const isAmount = (value: unknown): value is Amount => typeof value === 'object' && value !== null && 'unit' in value;
+/** A number that is read one way only: three decimals could be taken for thousands. */
+const plain = (value: number, decimalMark: string) => String(value).replace(/\.(\d+)$/, (_, decimals: string) => `${decimalMark}${decimals.length === 3 ? `${decimals}0` : decimals}`);
+
+/** What is typed for a value, so that it is read as that and as nothing else. */
+export function typedFor(value: Value, { decimalMark }: Typing): string {
+  if (typeof value === 'number') return plain(value, decimalMark);
+  return 'unit' in value ? `${plain(value.value, decimalMark)} ${value.unit}` : plain(value.value, decimalMark);
+}
+
+function boxOf(field: Field, value: unknown, typing: Typing): Box {
   if (value === undefined) return {};
   switch (field.control) {
     case 'choice':
@@ -30,26 +43,26 @@ function boxOf(field: Field, value: unknown, { decimalMark }: Typing): Box {
     case 'order':
       return { ticked: value as string[] };
     case 'choice-or-quantity':
-      return isAmount(value)
-        ? { chosen: field.opens, typed: `${plain(value.value, decimalMark)} ${value.unit}` }
-        : { chosen: String(value) };
-    case 'money':
-      return { typed: plain((value as { value: number }).value, decimalMark) };
-    case 'number':
-      return { typed: plain(value as number, decimalMark) };
+      return isAmount(value) ? { chosen: field.opens, typed: typedFor(value, typing) } : { chosen: String(value) };
+    case 'quantity':
+      return isAmount(value) ? { typed: typedFor(value, typing) } : {};
     default:
-      return isAmount(value) ? { typed: `${plain(value.value, decimalMark)} ${value.unit}` } : {};
+      return { typed: typedFor(value as Value, typing) };
   }
 }
 
 /** The boxes of a question as its answers fill them. */
-export const boxesOf = ({ fields }: Question, answers: AnswersDocument, typing: Typing): Boxes =>
-  Object.fromEntries(fields.map((field) => [field.at, boxOf(field, answerAt(answers, field.at), typing)]));
+export const boxesOf = ({ id, fields }: Question, answers: AnswersDocument, typing: Typing): Boxes =>
+  Object.fromEntries(fields.map((field) => [
+    field.at,
+    answers.unsure?.includes(id) && hasOptions(field) ? { chosen: notSure } : boxOf(field, answerAt(answers, field.at), typing),
+  ]));
 
 /** A fault of a step: of one field, or that nothing at all was answered. */
 export type StepFault = TypedFault | { at: string; fault: 'nothing-chosen' };
 
 function readBox(field: Field, box: Box, typing: Typing): { value: unknown } | { fault: TypedFault } {
+  if (box.chosen === notSure) return { value: undefined };
   switch (field.control) {
     case 'choice':
       return { value: box.chosen };
@@ -72,15 +85,18 @@ function readBox(field: Field, box: Box, typing: Typing): { value: unknown } | {
   }
 }
 
+export type Reading = { values: Record<string, unknown> } | { faults: StepFault[] } | 'unsure';
+
 /**
- * Reads the boxes of a step on Continue: all faults at once, or the values by path. A step where nothing
- * was answered is a fault too; "not sure" has a button of its own.
+ * Reads the boxes of a step on Continue: all faults at once, the values by path, or that the buyer isn't sure.
+ * A step where nothing was answered, not even that, is a fault too.
  */
-export function readBoxes({ fields, id }: Question, boxes: Boxes, typing: Typing): { values: Record<string, unknown> } | { faults: StepFault[] } {
+export function readBoxes({ fields, id }: Question, boxes: Boxes, typing: Typing): Reading {
   const read = fields.map((field) => ({ at: field.at, ...readBox(field, boxes[field.at] ?? {}, typing) }));
   const faults = read.flatMap((each) => ('fault' in each ? [each.fault] : []));
   if (faults.length > 0) return { faults };
   const values = Object.fromEntries(read.map((each) => [each.at, 'value' in each ? each.value : undefined]));
   const empty = Object.values(values).every((value) => value === undefined) || (id === 'tasks' && (values.tasks as string[]).length === 0);
-  return empty ? { faults: [{ at: fields[0]!.at, fault: 'nothing-chosen' }] } : { values };
+  if (!empty) return { values };
+  return Object.values(boxes).some(({ chosen }) => chosen === notSure) ? 'unsure' : { faults: [{ at: fields[0]!.at, fault: 'nothing-chosen' }] };
 }

@@ -1,14 +1,14 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import { createActor, type Actor } from 'xstate';
-import { questionOf } from '../answers/questions.ts';
+import { noAnswers } from '../answers/names.ts';
+import { questionOf, questions, type QuestionId } from '../answers/questions.ts';
 import type { Typing } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Fault } from '../documents/fault.ts';
 import { answered } from '../guide/answered.ts';
-import { guide, noAnswers, type Wish } from '../guide/guide.ts';
+import type { Place, VisitActor, Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore, skippedOf, type Visit } from '../guide/next-question.ts';
 import type { Skip } from '../guide/skip.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
@@ -24,10 +24,12 @@ import { inSlices } from './in-slices.ts';
 import { partsFor, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import { stepTemplate } from './step.ts';
+import { Trail } from './trail.ts';
 
 type Reckoner = typeof import('./reckoner.ts');
 
 interface Ready {
+  visit: VisitActor;
   document: CatalogueDocument;
   inSi: Catalogue;
   reckoner: Reckoner;
@@ -51,10 +53,11 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @attr catalogue - address of the catalogue file; a document may be set as a property instead
  * @attr lang - language of the words; without it, that of the page
  * @attr units - `us` or `metric`; without it, the dealer's
- * @attr theme - `auto`, `light` or `dark`
+ * @attr theme - `auto`, `light`, `dark` or `contrast`
+ * @attr history - `push` where the browser's Back is to lead through the questions; `none` by default
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
- * @csspart question, progress, continue, fault-summary, line-up, result, machine, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
+ * @csspart question, progress, continue, fault-summary, line-up, check, result, machine, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
  */
 export class AcreToAxle extends LitElement {
   static override styles = look;
@@ -64,6 +67,7 @@ export class AcreToAxle extends LitElement {
     units: {},
     theme: { reflect: true },
     lang: {},
+    history: {},
     words: { state: true },
     telling: { state: true },
     reckoner: { state: true },
@@ -81,7 +85,8 @@ export class AcreToAxle extends LitElement {
   /** Address of the catalogue, or the document itself. */
   declare catalogue: string | CatalogueDocument | undefined;
   declare units: 'us' | 'metric' | undefined;
-  declare theme: 'auto' | 'light' | 'dark' | undefined;
+  declare theme: 'auto' | 'light' | 'dark' | 'contrast' | undefined;
+  declare history: 'none' | 'push' | undefined;
 
   private declare words: AskingWords;
   /** All words of the language, once there may be a result to tell. */
@@ -101,7 +106,11 @@ export class AcreToAxle extends LitElement {
   private declare unfolded: boolean;
   private declare room: number;
 
-  private visit: Actor<typeof guide>;
+  /** There once there is something to reckon with; until then the first question needs none. */
+  private visit: VisitActor | undefined;
+  /** What the buyer did before that, to be done then. */
+  private held: (() => void) | undefined;
+  private trail: Trail | undefined;
   private loaded: Promise<void> | undefined;
   private spoken: Promise<void> | undefined;
   private parts: Parts | undefined;
@@ -125,7 +134,6 @@ export class AcreToAxle extends LitElement {
     this.side = 'side';
     this.unfolded = false;
     this.room = 0;
-    this.visit = this.begin(noAnswers);
   }
 
   // In the next frame, for what is drawn anew changes the height that is watched as well.
@@ -135,7 +143,7 @@ export class AcreToAxle extends LitElement {
 
   /** What the buyer said so far: a document that may be kept, sent on or set again. */
   get answers(): AnswersDocument {
-    return this.visit.getSnapshot().context.answers;
+    return this.visit?.getSnapshot().context.answers ?? noAnswers;
   }
 
   /**
@@ -153,8 +161,8 @@ export class AcreToAxle extends LitElement {
     const { value, faults, unknownKeys, unknownTasks } = this.reckoner.readAnswers(answers);
     if (!value) throw new TypeError(faults.map(inWords).join('; '));
     if (unknownKeys.length > 0) console.warn(`acre-to-axle: ${unknownKeys.map(inWords).join('; ')}`);
-    this.visit.stop();
-    this.visit = this.begin(value);
+    this.visit?.stop();
+    this.visit = this.reckoner.beginVisit(value);
     this.unknownTasks = unknownTasks;
     this.reckoned = undefined;
     this.settle();
@@ -184,6 +192,8 @@ export class AcreToAxle extends LitElement {
   override disconnectedCallback() {
     super.disconnectedCallback();
     this.watch.disconnect();
+    this.trail?.stop();
+    this.trail = undefined;
     this.proof?.stop.abort();
     this.proof = undefined;
     this.loading?.abort();
@@ -202,14 +212,15 @@ export class AcreToAxle extends LitElement {
   }
 
   protected override updated() {
+    const held = this.readied && this.held;
+    if (held) {
+      this.held = undefined;
+      held();
+    }
     this.prove();
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
     this.focusNext = undefined;
     target?.focus();
-  }
-
-  private begin(answers: AnswersDocument) {
-    return createActor(guide, { input: { answers } }).start();
   }
 
   /** The nearest language said: on the element, on one around it, or on the page. */
@@ -239,6 +250,7 @@ export class AcreToAxle extends LitElement {
     if (loading.signal.aborted) return;
     if (isTrouble(reckoner)) return this.receive(reckoner);
     this.reckoner = reckoner;
+    this.visit ??= reckoner.beginVisit(noAnswers);
     this.wear(reckoner.lineUpStyle);
     this.receive(isTrouble(found) ? found : reckoner.usable(found.json));
     this.takeWaiting();
@@ -270,7 +282,7 @@ export class AcreToAxle extends LitElement {
       this.document = outcome;
       this.inSi = this.reckoner!.catalogueOf(outcome);
       // What was ticked of the first question while the line-up was on its way stays ticked.
-      if (this.visit.getSnapshot().context.seen.length > 0) this.settle();
+      if (this.place !== questions[0].id) this.settle();
       return;
     }
     this.document = undefined;
@@ -294,55 +306,100 @@ export class AcreToAxle extends LitElement {
     return { words: this.telling!, reader, nameOf: this.reckoner!.namesIn(this.document!, reader) };
   }
 
+  /** Where the visit is; before it began, at the first question. */
+  private get place(): Place {
+    const snapshot = this.visit?.getSnapshot();
+    if (!snapshot) return questions[0].id;
+    if (snapshot.matches('checking')) return 'check';
+    return snapshot.matches('result') ? 'result' : snapshot.context.at!;
+  }
+
+  /** The question on show; none on the pages that follow them. */
+  private get at(): QuestionId | undefined {
+    const { place } = this;
+    return place === 'check' || place === 'result' ? undefined : place;
+  }
+
   /** Fills the boxes from the answers of the question now on show. */
   private settle() {
-    const { at } = this.visit.getSnapshot().context;
+    const { at } = this;
     this.faults = [];
     this.boxes = at ? boxesOf(questionOf(at), this.answers, this.typing) : {};
     this.requestUpdate();
   }
 
   private wish(wish: Wish) {
-    this.visit.send(wish);
+    if (!this.readied) {
+      this.held = () => this.wish(wish);
+      this.requestUpdate();
+      return;
+    }
+    const from = this.place;
+    this.visit!.send(wish);
+    if (this.history === 'push' && this.place !== from && wish.type !== 'place.revisited') this.trailed.moved(from, this.place);
+    this.arrive();
+  }
+
+  private get trailed(): Trail {
+    if (!this.trail) {
+      this.trail = new Trail(`acre-to-axle${this.id && `#${this.id}`}`, (place) => this.wish({ type: 'place.revisited', place }));
+      this.trail.start();
+    }
+    return this.trail;
+  }
+
+  /** The page shows another place, because the buyer wished so. */
+  private arrive() {
     this.settle();
     this.focusNext = 'heading';
-    const snapshot = this.visit.getSnapshot();
-    if (snapshot.matches('result')) {
-      this.all = false;
-      const { shortlist: standing = [], askDealer = [] } = this.shortlist ?? {};
-      const ids = (entries: readonly { machine: string }[]) => entries.map(({ machine }) => machine);
-      this.dispatchEvent(acreEvent('acre-result-shown', { machines: ids(standing), toAsk: ids(askDealer) }));
-    }
+    if (this.place !== 'result') return;
+    this.all = false;
+    const { shortlist: standing = [], askDealer = [] } = this.shortlist ?? {};
+    const ids = (entries: readonly { machine: string }[]) => entries.map(({ machine }) => machine);
+    this.dispatchEvent(acreEvent('acre-result-shown', { machines: ids(standing), toAsk: ids(askDealer) }));
+  }
+
+  private back() {
+    const before = questionBefore(this.visit!.getSnapshot().context, this.at);
+    if (before && this.trail?.wentBackTo(before)) return;
+    this.wish({ type: 'step.back' });
   }
 
   private answer(unsure: boolean) {
-    const { at } = this.visit.getSnapshot().context;
+    const { at } = this;
     if (!at) return;
-    const read = unsure ? undefined : readBoxes(questionOf(at), this.boxes, this.typing);
-    if (read && 'faults' in read) {
+    const read = unsure ? 'unsure' : readBoxes(questionOf(at), this.boxes, this.typing);
+    if (read !== 'unsure' && 'faults' in read) {
       this.faults = read.faults;
       this.focusNext = 'summary';
       return;
     }
-    const skips = this.provenOf(answered(this.visit.getSnapshot().context, at, read?.values));
-    this.wish(read ? { type: 'answer.given', values: read.values, skips } : { type: 'answer.unsure', skips });
-    this.dispatchEvent(acreEvent('acre-answered', { question: at, unsure }));
+    const values = read === 'unsure' ? undefined : read.values;
+    if (!this.visit || !this.readied) {
+      this.held = () => this.answer(unsure);
+      this.requestUpdate();
+      return;
+    }
+    const skips = this.provenOf(answered(this.visit.getSnapshot().context, at, values));
+    this.wish(values ? { type: 'answer.given', values, skips } : { type: 'answer.unsure', skips });
+    this.dispatchEvent(acreEvent('acre-answered', { question: at, unsure: values === undefined }));
   }
 
   /** The visit as it will be, should the buyer go on with what stands in the boxes. */
-  private prospect(): Visit | undefined {
-    const snapshot = this.visit.getSnapshot();
-    const { at } = snapshot.context;
-    if (!at || !snapshot.matches('asking')) return undefined;
+  private prospect({ visit }: Ready): Visit | undefined {
+    const { at } = this;
+    if (!at) return undefined;
+    const { context } = visit.getSnapshot();
     const read = readBoxes(questionOf(at), this.boxes, this.typing);
-    if (!('faults' in read)) return answered(snapshot.context, at, read.values);
-    return read.faults.every(({ fault }) => fault === 'nothing-chosen') ? answered(snapshot.context, at, undefined) : undefined;
+    if (read === 'unsure') return answered(context, at, undefined);
+    if (!('faults' in read)) return answered(context, at, read.values);
+    return read.faults.every(({ fault }) => fault === 'nothing-chosen') ? answered(context, at, undefined) : undefined;
   }
 
   /** Proves, while the buyer reads and chooses, which of the next questions need no asking. */
   private prove() {
     const ready = this.readied;
-    const prospect = ready && this.prospect();
+    const prospect = ready && this.prospect(ready);
     const of = prospect && keyOf(prospect);
     if (of === this.proof?.of) return;
     this.proof?.stop.abort();
@@ -377,14 +434,13 @@ export class AcreToAxle extends LitElement {
 
   /** What is there once everything has come. */
   private get readied(): Ready | undefined {
-    const { document, inSi, reckoner, telling } = this;
-    return document && inSi && reckoner && telling ? { document, inSi, reckoner } : undefined;
+    const { visit, document, inSi, reckoner, telling } = this;
+    return visit && document && inSi && reckoner && telling ? { visit, document, inSi, reckoner } : undefined;
   }
 
   /** Drawn anew only where what it shows has changed, and not for each letter that is typed. */
   private lineUp(ready: Ready) {
-    const asking = this.visit.getSnapshot().matches('asking');
-    const shows = [this.rankingOf(ready), this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, asking];
+    const shows = [this.rankingOf(ready), this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, this.at !== undefined];
     return guard(shows, () => this.lineUpTemplate(ready));
   }
 
@@ -393,7 +449,7 @@ export class AcreToAxle extends LitElement {
     const { inSi, reckoner } = ready;
     const { voice } = this;
     const ranking = this.rankingOf(ready);
-    const beside = this.room >= besideFrom && this.visit.getSnapshot().matches('asking');
+    const beside = this.room >= besideFrom && this.at !== undefined;
     const view = {
       catalogue: inSi, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
       standing: reckoner.standingSoFar(ranking), units: this.typing.units, side: this.side, pointed: this.pointed,
@@ -417,25 +473,43 @@ export class AcreToAxle extends LitElement {
   }
 
   private stage() {
-    const snapshot = this.visit.getSnapshot();
-    const { context } = snapshot;
-    const { at } = context;
+    const { at } = this;
     const ready = this.readied;
     // The first question needs nothing of the dealer's; all others go by his units and his money.
-    if (at && snapshot.matches('asking') && !this.waiting && (ready || context.seen.length === 0)) {
-      return stepTemplate({
-        question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
-        progress: progressOf(context, at), standing: this.standingText(ready), canGoBack: questionBefore(context, at) !== undefined,
-        change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
-        back: () => this.wish({ type: 'step.back' }), seeResult: () => this.wish({ type: 'result.asked' }),
-      });
-    }
+    if (at && !this.waiting && !this.held && (ready || at === questions[0].id)) return this.step(at, ready);
     if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
+    return this.place === 'check' ? this.check(ready) : this.result(ready);
+  }
+
+  private step(at: QuestionId, ready: Ready | undefined) {
+    const visit: Visit = this.visit?.getSnapshot().context ?? { answers: noAnswers, seen: [] };
+    return stepTemplate({
+      question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
+      progress: progressOf(visit, at), standing: this.standingText(ready), canGoBack: questionBefore(visit, at) !== undefined,
+      change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
+      back: () => this.back(), seeResult: () => this.wish({ type: 'result.asked' }),
+    });
+  }
+
+  /** What the pages after the questions read back, and how they change it. */
+  private readBack({ visit }: Ready) {
+    const { context } = visit.getSnapshot();
+    return {
+      answers: this.answers, voice: this.voice, path: pathOf(context), skipped: skippedOf(context),
+      change: (question: QuestionId) => this.wish({ type: 'step.chosen', question }),
+    };
+  }
+
+  private check(ready: Ready) {
+    return ready.reckoner.checkTemplate({ ...this.readBack(ready), checked: () => this.wish({ type: 'answers.checked' }), back: () => this.back() });
+  }
+
+  private result(ready: Ready) {
+    const { context } = ready.visit.getSnapshot();
     return ready.reckoner.resultTemplate({
-      shortlist: this.shortlist!, catalogue: ready.document, answers: this.answers, voice: this.voice, path: pathOf(context), skipped: skippedOf(context), all: this.all,
+      ...this.readBack(ready), shortlist: this.shortlist!, catalogue: ready.document, all: this.all,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
       showAll: () => { this.all = true; },
-      change: (question) => this.wish({ type: 'step.chosen', question }),
       resume: () => this.wish({ type: 'questions.resumed' }),
       clear: () => this.wish({ type: 'visit.cleared' }),
       restore: () => this.wish({ type: 'visit.restored' }),
@@ -448,11 +522,10 @@ export class AcreToAxle extends LitElement {
       return html`<div class="sheet"><p role="alert">${this.trouble.code === 'catalogue.faulty' ? wizard.catalogueFaulty : wizard.catalogueMissing}</p><slot></slot></div>`;
     }
     if (!this.catalogue) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
-    const { context } = this.visit.getSnapshot();
     const ready = this.readied;
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
-        ${context.seen.length === 0 ? html`<slot name="intro"></slot>` : nothing}
+        ${this.place === questions[0].id ? html`<slot name="intro"></slot>` : nothing}
         <div class="stage">
           ${this.stage()}
           ${ready ? html`<div class="beside">${this.lineUp(ready)}</div>` : nothing}

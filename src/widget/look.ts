@@ -93,6 +93,7 @@ export const look = css`
   .option:dir(rtl):has(input:checked) { box-shadow: inset -4px 0 0 var(--accent); }
   .option input { inline-size: 1.35rem; block-size: 1.35rem; margin: 0.1rem 0 0; accent-color: var(--accent); }
   .option .hint { display: block; }
+  .options > .last { border-block-start: 1px solid var(--line); padding-block-start: 0.6rem; margin-block-start: 0.15rem; }
   .inset { margin-inline-start: 1rem; padding-inline-start: 1rem; border-inline-start: 2px solid var(--line); }
 
   input[type='text'], select {

@@ -1,8 +1,6 @@
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { QuestionId } from '../answers/questions.ts';
-import { criteria, type AnswersDocument } from '../answers/schema.ts';
-import type { Skip } from '../guide/skip.ts';
+import { criteria } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayPackagePrice } from '../reasons/say-package-price.ts';
@@ -12,23 +10,16 @@ import { owningParts } from '../ranking/owning.ts';
 import { changesTold, sayChange, sayConflict, sayWay } from '../reasons/say-ways-out.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WayOutEntry, WorkingEntry } from '../reasons/schema.ts';
 import { showAmount } from '../units/show.ts';
-import { sayAnswer } from './say-answer.ts';
+import { readBackTemplate, type ReadBackView } from './read-back.ts';
 
-export interface ResultView {
+export interface ResultView extends ReadBackView {
   shortlist: Shortlist;
   catalogue: CatalogueDocument;
-  answers: AnswersDocument;
-  voice: Voice;
-  /** Questions on the way, in order, to be read back and changed. */
-  path: readonly QuestionId[];
-  /** Those that were proven to need no asking, and why. */
-  skipped: readonly Skip[];
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
   questionsLeft: boolean;
   canUndo: boolean;
   showAll(): void;
-  change(question: QuestionId): void;
   resume(): void;
   clear(): void;
   restore(): void;
@@ -306,24 +297,12 @@ function ruledOutTemplate(view: ResultView) {
   `;
 }
 
-function answersTemplate({ answers, path, skipped, voice, change }: ResultView) {
-  const { words } = voice;
-  const whyNot = (id: QuestionId) => {
-    const skip = skipped.find(({ question }) => question === id);
-    return skip && words.wizard.skipped[skip.because](words.list(skip.machines.map((machine) => voice.nameOf(machine))));
-  };
-  return html`
-    <section class="close" part="answers">
-      <h3>${words.result.answersHeading}</h3>
-      <dl class="answers">${path.map((id) => html`
-        <div>
-          <dt>${words.questions[id].ask}</dt>
-          <dd>${sayAnswer(id, answers, voice) ?? html`<span class="lesser">${whyNot(id) ?? words.result.notSaid}</span>`}</dd>
-          <dd><button class="text" type="button" @click=${() => change(id)} aria-label=${words.result.changeHidden(words.questions[id].ask)}>${words.result.change}</button></dd>
-        </div>`)}</dl>
-    </section>
-  `;
-}
+const answersTemplate = (view: ResultView) => html`
+  <section class="close" part="answers">
+    <h3>${view.voice.words.result.answersHeading}</h3>
+    ${readBackTemplate(view)}
+  </section>
+`;
 
 function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
   const { words } = voice;

@@ -1,6 +1,7 @@
 import type { Field, Question } from '../answers/questions.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
-import { unitWord } from '../units/show.ts';
+import type { Value } from '../answers/read-typed.ts';
+import { showAmount, showTyped, unitWord } from '../units/show.ts';
 import type { StepFault } from './box.ts';
 
 const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area: 2, time: 2, angle: 12 };
@@ -15,6 +16,12 @@ function exampleOf(field: Field, { reader }: AskingVoice): string {
   return `${number(unit === 'm' ? 2.4 : unit === 'kg' ? 360 : unit === 'in' ? 60 : unit === 'cm' ? 150 : examples[field.kind]!)} ${unitWord(unit, reader)}`;
 }
 
+/** A value of an answer as its reader writes it, in the unit it was typed in. */
+export function sayValue(value: Value, reader: AskingVoice['reader']): string {
+  if (typeof value === 'number') return new Intl.NumberFormat(reader.locale).format(value);
+  return 'currency' in value ? showAmount(value.value, 'money', reader) : showTyped(value, reader);
+}
+
 /** A fault in words that name the field, the rule and an example. */
 export function sayFault(fault: StepFault, field: Field, question: Question, voice: AskingVoice): string {
   const { words, reader } = voice;
@@ -22,8 +29,9 @@ export function sayFault(fault: StepFault, field: Field, question: Question, voi
   const number = (value: number | undefined) =>
     value === undefined ? '' : `${new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)}${fault.unit ? ` ${unitWord(fault.unit, reader)}` : ''}`;
   const label = words.questions[question.id as keyof typeof words.questions].fields[field.at]?.label ?? '';
+  const [one = '', other = ''] = fault.either?.map((value) => sayValue(value, reader)) ?? [];
   return words.faults[fault.fault]({
-    label, word: fault.word ?? '', units: words.list(fault.units ?? []),
+    label, word: fault.word ?? '', units: words.list(fault.units ?? []), one, other,
     from: number(fault.from), to: number(fault.to), example: exampleOf(field, voice),
   });
 }

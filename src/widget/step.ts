@@ -1,13 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
 import type { Field, Question } from '../answers/questions.ts';
-import { readTyped, type Typing } from '../answers/read-typed.ts';
+import { readTyped, type Typing, type Value } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
 import type { QuestionWords } from '../reasons/words/words.ts';
-import { kindOfUnit, toSi, type Amount, type Unit } from '../units/quantity.ts';
-import { showAmount, showTyped, unitWord } from '../units/show.ts';
-import type { Box, Boxes, StepFault } from './box.ts';
-import { sayFault } from './say-fault.ts';
+import { kindOfUnit, toSi, type Unit } from '../units/quantity.ts';
+import { showAmount, unitWord } from '../units/show.ts';
+import { hasOptions, notSure, typedFor, type Box, type Boxes, type StepFault } from './box.ts';
+import { sayFault, sayValue } from './say-fault.ts';
 
 export interface StepView {
   question: Question;
@@ -45,6 +46,8 @@ function optionWords(field: Field, option: string, view: StepView): { label: str
   const own = wordsOf(view.question, view.voice).fields[field.at];
   const tasks = view.question.id === 'musts' ? words.questions.tasks.fields.tasks?.options : undefined;
   const wishes: Readonly<Record<string, string>> = words.wishes;
+  if (option === notSure) return { label: words.wizard.notSure, hint: undefined };
+  if (field.control === 'yes-no') return { label: words.wizard[option as 'yes' | 'no'], hint: undefined };
   return {
     label: own?.options?.[option] ?? tasks?.[option] ?? wishes[option] ?? option,
     hint: own?.hints?.[option],
@@ -71,12 +74,13 @@ function optionTemplate(field: Field, option: string, type: 'radio' | 'checkbox'
 function echoOf(field: Field, typed: string, { typing, voice }: StepView): string {
   const read = readTyped(field, typed, typing);
   if ('fault' in read || read.value === undefined) return '';
-  const amount = read.value as Amount | { value: number; currency: string } | number;
+  const amount = read.value as Value;
   if (typeof amount === 'number') return '';
-  if ('currency' in amount) return voice.words.wizard.understood(showAmount(amount.value, 'money', voice.reader));
+  const understood = sayValue(amount, voice.reader);
+  if ('currency' in amount) return voice.words.wizard.understood(understood);
   const si = toSi({ value: amount.value, unit: amount.unit as Unit });
   const other = showAmount(si, siUnit(amount.unit), { ...voice.reader, units: typing.units === 'us' ? 'metric' : 'us' });
-  return voice.words.wizard.understood(`${showTyped(amount, voice.reader)} (${other})`);
+  return voice.words.wizard.understood(`${understood} (${other})`);
 }
 
 const siUnit = (unit: string) => ({ mass: 'kg', length: 'm', area: 'm2', time: 's', angle: 'rad' } as Record<string, string>)[kindOfUnit(unit) ?? ''] ?? unit;
@@ -95,10 +99,16 @@ function textTemplate(field: Field, label: string, hint: string | undefined, fau
         autocomplete="off" spellcheck="false" .value=${box.typed ?? ''} @input=${typed}
         aria-describedby=${describedBy(field.at, hint !== undefined, fault !== undefined)} aria-invalid=${fault ? 'true' : nothing}
       />
-      <p class="echo">${echoOf(field, box.typed ?? '', view)}</p>
+      ${fault && 'either' in fault && fault.either ? eitherTemplate(field, fault.either, view) : html`<p class="echo">${echoOf(field, box.typed ?? '', view)}</p>`}
     </div>
   `;
 }
+
+/** The two readings of an ambiguous number, to be chosen from. */
+const eitherTemplate = (field: Field, either: readonly Value[], { typing, voice, boxes, change }: StepView) => html`
+  <div class="actions">${either.map((value) => html`
+    <button type="button" @click=${() => change(field.at, { ...boxes[field.at], typed: typedFor(value, typing) })}>${sayValue(value, voice.reader)}</button>`)}</div>
+`;
 
 function orderTemplate(field: Extract<Field, { control: 'order' }>, view: StepView) {
   const { words } = view.voice;
@@ -114,7 +124,7 @@ function orderTemplate(field: Extract<Field, { control: 'order' }>, view: StepVi
     <div class="close field">
       <label for="${fieldId(field.at)}-${place}">${words.wizard.place(place + 1)}</label>
       <select id="${fieldId(field.at)}-${place}" data-field=${place === 0 ? field.at : nothing} @change=${chosen(place)}>
-        <option value="" ?selected=${!ticked[place]}>${words.wizard.nothingChosen}</option>
+        <option value="" ?selected=${!ticked[place]}>${ticked.some((each) => each !== '') ? words.wizard.nothingChosen : words.wizard.choose}</option>
         ${field.options.map((option) => html`
           <option value=${option} ?selected=${ticked[place] === option} ?disabled=${ticked.includes(option) && ticked[place] !== option}>
             ${words.criteria[option as keyof typeof words.criteria]}
@@ -128,40 +138,36 @@ const mostButtons = 8;
 
 function pickTemplate(field: Extract<Field, { control: 'choice' }>, label: string, fault: StepFault | undefined, view: StepView) {
   const box = view.boxes[field.at] ?? {};
+  const { wizard } = view.voice.words;
   const options = wordsOf(view.question, view.voice).fields[field.at]?.options ?? {};
   const picked = (event: Event) => view.change(field.at, { ...box, chosen: (event.target as HTMLSelectElement).value || undefined });
   return html`
     <div class="close field">
       <label for=${fieldId(field.at)}>${label}</label>
       <select id=${fieldId(field.at)} data-field=${field.at} @change=${picked} aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
-        <option value="" ?selected=${box.chosen === undefined}>${view.voice.words.wizard.notSure}</option>
+        <option value="" ?selected=${box.chosen === undefined}>${wizard.choose}</option>
         ${field.options.map((option) => html`<option value=${option} ?selected=${box.chosen === option}>${options[option] ?? option}</option>`)}
+        <hr />
+        <option value=${notSure} ?selected=${box.chosen === notSure}>${wizard.notSure}</option>
       </select>
     </div>`;
 }
 
 function controlTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, alone: boolean): TemplateResult {
-  const { words } = view.voice;
   const group = (options: readonly string[], type: 'radio' | 'checkbox') => html`
     <fieldset aria-labelledby=${alone ? 'heading' : nothing} aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
       ${alone ? nothing : html`<legend>${label}</legend>`}
-      <div class="options">${options.map((option, index) => optionTemplate(field, option, type, index === 0, view))}</div>
+      <div class="options">
+        ${options.map((option, index) => optionTemplate(field, option, type, index === 0, view))}
+        ${type === 'radio' ? html`<div class="last">${optionTemplate(field, notSure, type, false, view)}</div>` : nothing}
+      </div>
     </fieldset>
   `;
   switch (field.control) {
     case 'choice':
       return field.options.length > mostButtons ? pickTemplate(field, label, fault, view) : group(field.options, 'radio');
     case 'yes-no':
-      return html`
-        <fieldset aria-describedby=${describedBy(field.at, false, fault !== undefined)}>
-          <legend>${label}</legend>
-          <div class="options">${(['yes', 'no'] as const).map((each, index) => html`
-            <label class="option">
-              <input type="radio" name=${fieldId(field.at)} value=${each} .checked=${view.boxes[field.at]?.chosen === each}
-                data-field=${index === 0 ? field.at : nothing} @change=${() => view.change(field.at, { chosen: each })} />
-              <span>${words.wizard[each]}</span>
-            </label>`)}</div>
-        </fieldset>`;
+      return group(['yes', 'no'], 'radio');
     case 'several':
       return group(field.options(view.answers), 'checkbox');
     case 'order':
@@ -212,8 +218,11 @@ function summaryTemplate({ faults, question, voice }: StepView) {
   `;
 }
 
-/** One step of the guide: its question, why it is asked, the boxes, and the ways on. */
-export function stepTemplate(view: StepView) {
+/** One step of the guide, made anew for each question: what was ticked in one is never found ticked in the next. */
+export const stepTemplate = (view: StepView) => keyed(view.question.id, formTemplate(view));
+
+/** The question, why it is asked, the boxes, and the ways on. */
+function formTemplate(view: StepView) {
   const { question, voice, progress: { now, atMost } } = view;
   const { wizard } = voice.words;
   const { ask, why, hint } = wordsOf(question, voice);
@@ -234,11 +243,9 @@ export function stepTemplate(view: StepView) {
         <details><summary>${wizard.why}</summary><p>${why}</p></details>
       </div>
       ${question.fields.map((field) => fieldTemplate(field, view))}
-      <div class="actions">
-        <button class="main" type="submit" part="continue">${wizard.next}</button>
-        <button type="button" @click=${view.unsure}>${wizard.notSure}</button>
-      </div>
+      <div class="actions"><button class="main" type="submit" part="continue">${wizard.next}</button></div>
       <div class="actions apart">
+        ${question.fields.length === 1 && hasOptions(question.fields[0]!) ? nothing : html`<button type="button" @click=${view.unsure}>${wizard.notSure}</button>`}
         ${view.canGoBack ? html`<button class="text" type="button" @click=${view.back}>${wizard.back}</button>` : nothing}
         <button class="text" type="button" @click=${view.seeResult}>${wizard.seeResult}</button>
         <span class="lesser">${view.standing}</span>

@@ -4,7 +4,7 @@ import { answersOf } from '../../src/answers/answers.ts';
 import { catalogueOf } from '../../src/catalogue/catalogue.ts';
 import { answered } from '../../src/guide/answered.ts';
 import { caseOf, type Case } from '../../src/guide/case.ts';
-import { noAnswers } from '../../src/guide/guide.ts';
+import { noAnswers } from '../../src/answers/names.ts';
 import { lastingGates, leftIn } from '../../src/guide/left.ts';
 import { nextQuestion, visitOf, type Visit } from '../../src/guide/next-question.ts';
 import { needsOf } from '../../src/needs/all.ts';

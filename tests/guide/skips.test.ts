@@ -6,7 +6,7 @@ import type { AnswersDocument } from '../../src/answers/schema.ts';
 import { catalogueOf, type Catalogue } from '../../src/catalogue/catalogue.ts';
 import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { answered, withSkips } from '../../src/guide/answered.ts';
-import { noAnswers } from '../../src/guide/guide.ts';
+import { noAnswers } from '../../src/answers/names.ts';
 import { nextQuestion, progressOf, visitOf, type Visit } from '../../src/guide/next-question.ts';
 import { provingSkips, rules, skips, type Rule } from '../../src/guide/skips.ts';
 import { skipReasons, type SkipReason } from '../../src/reasons/skip-reason.ts';

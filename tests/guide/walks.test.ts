@@ -21,6 +21,7 @@ function begin(answers?: AnswersDocument) {
   return {
     actor,
     get context() { return actor.getSnapshot().context; },
+    get place() { return actor.getSnapshot().value; },
     get asks() { return actor.getSnapshot().matches('asking') ? actor.getSnapshot().context.at : undefined; },
     answer(seed: number) {
       const at = this.asks!;
@@ -45,7 +46,7 @@ test('going forward, the total appears once the tasks are known and never rises'
       if (unsure) visit.actor.send({ type: 'answer.unsure' });
       else visit.answer(seed);
     }
-    expect(visit.actor.getSnapshot().value).toBe('result');
+    expect(visit.place).toBe('checking');
   }), { numRuns: 200 });
 });
 
@@ -106,20 +107,72 @@ test('a buyer who is never sure comes to the result, with nothing said but that'
   expect(Object.keys(answers).sort()).toEqual(['format', 'unsure']);
 });
 
-test('changing one answer from the result asks only what the change makes necessary, then shows the result again', () => {
+/** A visit of one job with all else left unsure, at the page where the answers are checked. */
+function toCheck(task = 'mow-lawn') {
   const visit = begin();
-  visit.actor.send({ type: 'answer.given', values: { tasks: ['mow-lawn'] } });
+  visit.actor.send({ type: 'answer.given', values: { tasks: [task] } });
   while (visit.asks) visit.actor.send({ type: 'answer.unsure' });
+  return visit;
+}
+
+test('after the last question all answers are checked, then the result is shown', () => {
+  const visit = toCheck();
+  expect(visit.place).toBe('checking');
+  visit.actor.send({ type: 'answers.checked' });
+  expect(visit.place).toBe('result');
+});
+
+test('whoever comes with all answers given comes to the result', () => {
+  const { answers } = toCheck().context;
+  expect(begin(answers).place).toBe('result');
+});
+
+test.each([['check', 'checking'], ['result', 'result']] as const)('changing one answer from the %s asks only what the change makes necessary, then shows it again', (_, place) => {
+  const visit = toCheck();
+  if (place === 'result') visit.actor.send({ type: 'answers.checked' });
   visit.actor.send({ type: 'step.chosen', question: 'slope' });
   visit.actor.send({ type: 'answer.given', values: { 'land.slope': 'rolling' } });
-  expect(visit.actor.getSnapshot().value).toBe('result');
+  expect(visit.place).toBe(place);
 
   visit.actor.send({ type: 'step.chosen', question: 'tasks' });
   visit.actor.send({ type: 'answer.given', values: { tasks: ['mow-lawn', 'lift-bales'] } });
   expect(visit.asks).toBe('bales');
   visit.actor.send({ type: 'answer.unsure' });
-  expect(visit.actor.getSnapshot().value).toBe('result');
+  expect(visit.place).toBe(place);
   expect(visit.context.answers.land?.slope).toBe('rolling');
+});
+
+test('a steer changes one answer and shows the result at once; undone, all is as it was', () => {
+  const visit = toCheck();
+  visit.actor.send({ type: 'answers.checked' });
+  const { answers, seen } = visit.context;
+  visit.actor.send({ type: 'result.steered', question: 'priorities', values: { priorities: ['price'] } });
+  expect(visit.place).toBe('result');
+  expect(visit.context.answers.priorities).toEqual(['price']);
+  expect(visit.context.answers.unsure).not.toContain('priorities');
+  visit.actor.send({ type: 'steer.undone' });
+  expect([visit.place, visit.context.answers, visit.context.seen]).toEqual(['result', answers, seen]);
+});
+
+test('places revisited, in any order, are shown and change no answer; a question no longer on the way is not', () => {
+  const visit = toCheck();
+  const { answers } = visit.context;
+  for (const place of ['slope', 'result', 'tasks', 'check', 'lawn'] as const) {
+    visit.actor.send({ type: 'place.revisited', place });
+    expect(visit.asks ?? visit.place).toBe({ check: 'checking', result: 'result' }[place as string] ?? place);
+  }
+  visit.actor.send({ type: 'place.revisited', place: 'bales' });
+  expect(visit.asks).toBe('lawn');
+  expect(visit.context.answers).toEqual(answers);
+  // From a question gone back to, an answer leads on to what is open, here to the check again.
+  visit.actor.send({ type: 'answer.unsure' });
+  expect(visit.place).toBe('checking');
+});
+
+test('Back from the check leads to the last question', () => {
+  const visit = toCheck();
+  visit.actor.send({ type: 'step.back' });
+  expect(visit.asks).toBe('priorities');
 });
 
 test('starting again puts the answers away, and they can be brought back', () => {

@@ -93,7 +93,7 @@ test.each<[Kind, string, string, object]>([
 ])('as %s "%s" isn\'t understood, and it is said why', (kind, typed, unit, outcome) => expect(read(kind, typed, unit)).toEqual(outcome));
 
 test('where the comma is the decimal mark, a thousand by a foreign hand is asked about', () => {
-  expect(read('mass', '1,500 kg', 'kg', ',')).toEqual({ fault: 'ambiguous' });
+  expect(read('mass', '1,500 kg', 'kg', ',')).toEqual({ fault: 'ambiguous', either: [{ value: 1.5, unit: 'kg' }, { value: 1500, unit: 'kg' }] });
   expect(read('mass', '1,5 t', 'kg', ',')).toEqual({ amount: { value: 1.5, unit: 't' } });
 });
 

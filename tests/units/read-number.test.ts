@@ -63,10 +63,10 @@ test('a point before three digits is no grouping mark to who says nothing of his
   expect([readNumber('1.234'), readNumber('1,234'), readNumber('1,5')]).toEqual([1.234, 1234, 1.5]);
 });
 
-test.each(['1,500', '12,750'])('"%s" may be decimals or a foreign thousand where the comma is the decimal mark', (typed) => {
-  expect(readNumber(typed, ',')).toBe('ambiguous');
+test.each([['1,500', 1.5, 1500], ['12,750', 12.75, 12_750]] as const)('"%s" may be decimals or a foreign thousand where the comma is the decimal mark', (typed, ...either) => {
+  expect(readNumber(typed, ',')).toEqual({ either });
 });
-test.each([['1,50', 1.5], ['1,5000', 1.5], ['0,500', 0.5]] as const)('control: "%s" is not', (typed, meant) => expect(readNumber(typed, ',')).toBe(meant));
+test.each([['1,50', 1.5], ['1,5000', 1.5], ['0,500', 0.5], ['1234,500', 1234.5]] as const)('control: "%s" is not', (typed, meant) => expect(readNumber(typed, ',')).toBe(meant));
 
 test.each([
   '', ' ', 'ten', '-5', '+5', '1e3', '5 5', '1 2 3', '12 34', 'x5', '5x', '.', ',', '..5', '1..5', '1,2,3', '1,23,456', '1234,567,890', '1,,200', '1,234,56', '1,234,5678', 'x.5', '.5x',

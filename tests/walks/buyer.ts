@@ -48,6 +48,15 @@ export async function questionOn(wizard: Locator): Promise<QuestionId | undefine
   return questions.find(({ id }) => en.questions[id].ask === heading)?.id;
 }
 
+/** Where one option is chosen, "not sure" is the last of them; elsewhere it is a button. */
+async function notSure(wizard: Locator) {
+  const last = wizard.locator('input[value="not-sure"]');
+  const button = wizard.getByRole('button', { name: en.wizard.notSure, exact: true });
+  if ((await button.count()) > 0) return button.click();
+  await last.check();
+  return wizard.locator('[part="continue"]').click();
+}
+
 /** Answers the question on show as the document says; "not sure" where it says nothing. */
 export async function answer(wizard: Locator, answers: AnswersDocument) {
   const id = (await questionOn(wizard))!;
@@ -56,15 +65,25 @@ export async function answer(wizard: Locator, answers: AnswersDocument) {
     return value === undefined || (Array.isArray(value) && value.length === 0 && id !== 'musts') ? [] : [{ field, value }];
   });
   for (const { field, value } of said) await fill(wizard, field, value);
-  await wizard.getByRole('button', { name: said.length > 0 ? en.wizard.next : en.wizard.notSure, exact: true }).click();
+  if (said.length > 0) await wizard.locator('[part="continue"]').click();
+  else await notSure(wizard);
   return id;
 }
 
 export const isResult = (wizard: Locator) => wizard.locator('[part="result"]').isVisible();
 
+export const isCheck = (wizard: Locator) => wizard.locator('[part="check"]').isVisible();
+
+/** Answers question after question until all answers are to be checked; gives the questions in the order they were asked. */
+export async function walkToCheck(wizard: Locator, answers: AnswersDocument): Promise<QuestionId[]> {
+  const asked: QuestionId[] = [];
+  while (!(await isCheck(wizard))) asked.push(await answer(wizard, answers));
+  return asked;
+}
+
 /** Walks from the first question to the result; gives the questions in the order they were asked. */
 export async function walk(wizard: Locator, answers: AnswersDocument): Promise<QuestionId[]> {
-  const asked: QuestionId[] = [];
-  while (!(await isResult(wizard))) asked.push(await answer(wizard, answers));
+  const asked = await walkToCheck(wizard, answers);
+  await wizard.locator('[part="continue"]').click();
   return asked;
 }

@@ -54,6 +54,23 @@ async function type(wizard: AcreToAxle, at: string, text: string) {
   await settled(wizard);
 }
 
+/** Where one option is chosen, "not sure" is the last of them; elsewhere it is a button. */
+async function beUnsure(wizard: AcreToAxle) {
+  const last = all<HTMLInputElement>(wizard, 'input[value="not-sure"]');
+  if (all(wizard, 'button').some(({ textContent }) => textContent.trim() === 'Not sure')) return press(wizard, 'Not sure');
+  last[0]!.click();
+  return press(wizard, 'Continue');
+}
+
+/** To the page where the answers are checked, with a job said and all else left unsure. */
+async function toCheck(set: (wizard: AcreToAxle) => void = () => {}, task = 'dig') {
+  const wizard = await shown(set);
+  await choose(wizard, task);
+  await press(wizard, 'Continue');
+  while (!all(wizard, '[part="check"]')[0]) await beUnsure(wizard);
+  return wizard;
+}
+
 async function toLawn() {
   const wizard = await shown();
   await choose(wizard, 'mow-lawn');
@@ -196,6 +213,105 @@ it('shows the result at any time, and goes on with the questions from there', as
   assert.match(heading(wizard), /How much lawn/);
 });
 
+it('“not sure” is the last option, chosen by nobody but the buyer, and counts as an answer', async () => {
+  const wizard = await shown();
+  await choose(wizard, 'dig');
+  await press(wizard, 'Continue');
+  while (!/steepest/.test(heading(wizard))) await beUnsure(wizard);
+  const options = all<HTMLInputElement>(wizard, 'input[type=radio][name^=field]');
+  assert.equal(options.at(-1)!.value, 'not-sure');
+  assert.isFalse(options.some(({ checked }) => checked));
+  await press(wizard, 'Continue');
+  assert.equal(focused(wizard), 'summary');
+  await choose(wizard, 'not-sure');
+  await press(wizard, 'Continue');
+  assert.isTrue(wizard.answers.unsure?.includes('slope'));
+  await press(wizard, 'Back');
+  assert.isTrue(all<HTMLInputElement>(wizard, 'input[value="not-sure"]')[0]!.checked, 'said before, it stays said');
+});
+
+it('asks which of two readings of a number is meant, and takes the one chosen', async () => {
+  const wizard = await shown((each) => { each.lang = 'de'; each.units = 'metric'; });
+  await choose(wizard, 'move-loose');
+  const go = async () => {
+    all<HTMLButtonElement>(wizard, '[part="continue"]')[0]!.click();
+    await settled(wizard);
+  };
+  await go();
+  await go();
+  await type(wizard, 'tasks.move-loose.volume', '1,500');
+  await go();
+  assert.equal(focused(wizard), 'summary');
+  const readings = all<HTMLButtonElement>(wizard, '.wrong button');
+  assert.deepEqual(readings.map(({ textContent }) => textContent.replaceAll(/\s/g, ' ')), ['1,5 m³', '1.500 m³']);
+  readings[1]!.click();
+  await settled(wizard);
+  await go();
+  assert.deepInclude(wizard.answers.tasks?.[0], { volume: { value: 1500, unit: 'm3' } });
+});
+
+it('all answers are checked before the result; one changed there leads back there', async () => {
+  const wizard = await toCheck();
+  assert.equal(focused(wizard), 'heading');
+  all<HTMLButtonElement>(wizard, 'button[aria-label^="Change: What do you want to spend"]')[0]!.click();
+  await settled(wizard);
+  await type(wizard, 'budget.limit', '18,000');
+  await press(wizard, 'Continue');
+  assert.isNotEmpty(all(wizard, '[part="check"]'));
+  assert.include(all(wizard, '.answers')[0]!.textContent, '$18,000');
+  await press(wizard, 'See what fits');
+  assert.isNotEmpty(all(wizard, '[part="result"]'));
+});
+
+describe('the browser’s Back', () => {
+  const popped = () => new Promise((resolve) => { window.addEventListener('popstate', resolve, { once: true }); });
+  const browse = async (wizard: AcreToAxle, by: number) => {
+    const come = popped();
+    history.go(by);
+    await come;
+    await settled(wizard);
+  };
+
+  it('leads through the questions where the host allows it, and keeps what the host keeps in its history', async () => {
+    history.replaceState({ ofTheHost: 7 }, '');
+    const [address, before] = [location.href, history.length];
+    const wizard = await shown((each) => { each.history = 'push'; });
+    assert.equal(history.length, before, 'nothing before the buyer does something');
+    await choose(wizard, 'dig');
+    await press(wizard, 'Continue');
+    await choose(wizard, 'dig');
+    await press(wizard, 'Continue');
+    assert.match(heading(wizard), /How deep/);
+    await browse(wizard, -2);
+    assert.match(heading(wizard), /What do you want to do/);
+    assert.equal(focused(wizard), 'heading');
+    assert.deepEqual(wizard.answers.tasks, [{ task: 'dig', must: true }], 'no answer is lost');
+    assert.include(history.state, { ofTheHost: 7 });
+    await browse(wizard, 2);
+    assert.match(heading(wizard), /How deep/);
+    assert.equal(location.href, address);
+  });
+
+  it('and the Back of the page are one', async () => {
+    const wizard = await shown((each) => { each.history = 'push'; });
+    await choose(wizard, 'dig');
+    await press(wizard, 'Continue');
+    const come = popped();
+    const { length } = history;
+    await press(wizard, 'Back');
+    await come;
+    await settled(wizard);
+    assert.match(heading(wizard), /What do you want to do/);
+    assert.equal(history.length, length);
+  });
+
+  it('is left alone otherwise', async () => {
+    const { length } = history;
+    await toCheck();
+    assert.equal(history.length, length);
+  });
+});
+
 it('heads the result with what was left unsaid, and carries cautions and terms', async () => {
   const wizard = await shown();
   await press(wizard, 'See the result so far');
@@ -292,7 +408,7 @@ describe('accessibility, by axe', () => {
       const wizard = await shown((each) => { each.theme = theme; });
       for (const task of ['mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement']) await choose(wizard, task);
       await press(wizard, 'Continue');
-      for (let step = 0; !all(wizard, '[part="result"]')[0] && step < 40; step++) {
+      for (let step = 0; !all(wizard, '[part="check"]')[0] && step < 40; step++) {
         const where = heading(wizard);
         await faultless(wizard, where);
         const opener = all<HTMLInputElement>(wizard, 'input[value="steep"], input[value="low"], input[value="garage"], input[value="own-trailer"], input[value="heat"]')[0];
@@ -301,8 +417,11 @@ describe('accessibility, by axe', () => {
           await settled(wizard);
           await faultless(wizard, `${where}, opened`);
         }
-        await press(wizard, opener && !/low/.test(where) ? 'Continue' : 'Not sure');
+        if (opener && !/low/.test(where)) await press(wizard, 'Continue');
+        else await beUnsure(wizard);
       }
+      await faultless(wizard, 'check');
+      await press(wizard, 'See what fits');
       for (const details of all<HTMLDetailsElement>(wizard, 'details')) details.open = true;
       await faultless(wizard, 'result');
     });

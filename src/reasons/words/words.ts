@@ -96,7 +96,7 @@ export interface AskingWords {
   wishes: Readonly<Record<ComfortWish | 'thirdFunction', string>>;
   criteria: Readonly<Record<Criterion, string>>;
   questions: Readonly<Record<QuestionId, QuestionWords>>;
-  faults: Readonly<Record<TypedFault['fault'], (said: { label: string; word: string; units: string; from: string; to: string; example: string }) => string>>;
+  faults: Readonly<Record<TypedFault['fault'], (said: { label: string; word: string; units: string; from: string; to: string; example: string; one: string; other: string }) => string>>;
   wizard: {
     step(now: number, atMost: number): string;
     stepOnly(now: number): string;
@@ -114,6 +114,8 @@ export interface AskingWords {
     no: string;
     place(rank: number): string;
     nothingChosen: string;
+    /** Stands in a list to pull down until something of it is chosen. */
+    choose: string;
     unitsUs: string;
     unitsMetric: string;
     unitsLabel: string;
@@ -195,6 +197,8 @@ export interface TellingWords {
     cautionsHeading: string;
     termsHeading: string;
     answersHeading: string;
+    /** The page before the result, where all answers are checked. */
+    check: Readonly<Record<'title' | 'explained' | 'next', string>>;
     change: string;
     changeHidden(question: string): string;
     notSaid: string;

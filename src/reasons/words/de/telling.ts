@@ -468,6 +468,7 @@ export const telling: TellingWords = {
     cautionsHeading: 'Bevor Sie mit einem davon arbeiten',
     termsHeading: 'Was das hier ist, und was nicht',
     answersHeading: 'Ihre Antworten',
+    check: { title: 'Prüfen Sie Ihre Antworten', explained: 'Ändern Sie, was nicht stimmt. Dann sehen Sie, was passt.', next: 'Ansehen, was passt' },
     change: 'Ändern',
     changeHidden: (question) => `Ändern: ${question}`,
     notSaid: 'Nicht gesagt',

@@ -222,7 +222,7 @@ export const asking: AskingWords = {
     },
     hay: {
       ask: 'How much hay do you make?',
-      why: 'A disk mower and a baler take more PTO power than most compact tractors have, and a baler also needs a heavier tractor.',
+      why: 'A disk mower and a baler take more PTO power than most compact tractors have. A baler also needs a heavier tractor.',
       fields: {
         'tasks.make-hay.area': { label: 'Hay ground', hint: 'For example 8 acres' },
         'tasks.make-hay.perYear': { label: 'Cuts a year', hint: 'For example 2' },
@@ -329,7 +329,7 @@ export const asking: AskingWords = {
     },
     paying: {
       ask: 'How will you pay, and who will look after it?',
-      why: 'We reckon a loan by the dealer’s own terms, if he gave any. If he is to service it, it should be a make he services.',
+      why: 'We work out a loan by the dealer’s own terms, if there are any. If the dealer is to look after it, it should be a make that is serviced there.',
       fields: {
         'budget.pay': { label: 'Payment', options: { cash: 'Cash', loan: 'A loan' } },
         'budget.monthly': { label: 'Most you would pay a month', hint: 'Only for a loan. For example 350' },
@@ -387,7 +387,7 @@ export const asking: AskingWords = {
     empty: ({ label }) => `${label}: type a number, or choose “Not sure”.`,
     'not-a-number': ({ label, example }) => `${label}: we couldn’t read that as a number. For example: ${example}.`,
     'unknown-unit': ({ label, word, units }) => `${label}: we don’t know the unit “${word}” here. You can use ${units}.`,
-    ambiguous: ({ label, example }) => `${label}: is that a thousand or a decimal? Please write it without the mark. For example: ${example}.`,
+    ambiguous: ({ label, one, other }) => `${label}: did you mean ${one} or ${other}? Choose one below.`,
     'too-small': ({ label, from, example }) => `${label}: that looks too small. It must be at least ${from}. For example: ${example}.`,
     'too-big': ({ label, to, example }) => `${label}: that looks too big. It can be at most ${to}. For example: ${example}.`,
     'amount-wanted': ({ label, example }) => `${label}: type the height, for example ${example}, or choose “Not sure”.`,
@@ -409,6 +409,7 @@ export const asking: AskingWords = {
     no: 'No',
     place: (rank) => ['Most important', 'Second', 'Third'][rank - 1] ?? `Number ${rank}`,
     nothingChosen: 'Nothing more',
+    choose: 'Choose…',
     unitsUs: 'feet and pounds',
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
@@ -423,6 +424,6 @@ export const asking: AskingWords = {
       'met-anyway': () => 'Not asked: every machine here has what you wish for or can be given it, so making it a must changes nothing.',
     },
     catalogueMissing: 'The line-up can’t be loaded right now. Please call or write to the dealer, or try again later.',
-    catalogueFaulty: 'The line-up has a fault, so we can’t reckon with it. Please call or write to the dealer.',
+    catalogueFaulty: 'The line-up has a fault, so we can’t use it. Please call or write to the dealer.',
   },
 };

@@ -371,6 +371,7 @@ export const telling: TellingWords = {
     cautionsHeading: 'Antes de trabajar con cualquiera de ellos',
     termsHeading: 'Qué es esto y qué no es',
     answersHeading: 'Sus respuestas',
+    check: { title: 'Revise sus respuestas', explained: 'Cambie lo que no sea correcto. Después vea qué le sirve.', next: 'Ver qué me sirve' },
     change: 'Cambiar',
     changeHidden: (question) => `Cambiar: ${question}`,
     notSaid: 'Sin respuesta',

@@ -373,6 +373,7 @@ export const telling: TellingWords = {
     cautionsHeading: 'Avant de travailler avec l’un d’eux',
     termsHeading: 'Ce que ceci est, et ce que ce n’est pas',
     answersHeading: 'Vos réponses',
+    check: { title: 'Vérifiez vos réponses', explained: 'Changez ce qui n’est pas juste. Voyez ensuite ce qui convient.', next: 'Voir ce qui convient' },
     change: 'Modifier',
     changeHidden: (question) => `Modifier : ${question}`,
     notSaid: 'Non indiqué',
