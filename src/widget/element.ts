@@ -15,6 +15,7 @@ import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
 import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
+import type { SteerId } from '../reasons/steers.ts';
 import { asking as english } from '../reasons/words/en/asking.ts';
 import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
@@ -23,6 +24,7 @@ import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
 import { inSlices } from './in-slices.ts';
 import { partsFor, type Parts } from './languages.ts';
 import { look } from './look.ts';
+import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
 import { Trail } from './trail.ts';
 
@@ -37,6 +39,18 @@ interface Ready {
 
 /** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
 const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
+
+/** CSS pixels from which machines stand side by side in a table. */
+const tableFrom = 560;
+
+/** What of the result is unfolded, and what was done there. */
+interface Page {
+  all: boolean;
+  compared: readonly string[] | undefined;
+  steered: Steered | undefined;
+}
+
+const unfolded: Page = { all: false, compared: undefined, steered: undefined };
 
 /** What tells two visits apart. */
 const keyOf = ({ answers, seen }: Visit) => JSON.stringify([answers, seen]);
@@ -75,7 +89,7 @@ export class AcreToAxle extends LitElement {
     document: { state: true },
     boxes: { state: true },
     faults: { state: true },
-    all: { state: true },
+    page: { state: true },
     side: { state: true },
     pointed: { state: true },
     unfolded: { state: true },
@@ -99,7 +113,7 @@ export class AcreToAxle extends LitElement {
   private inSi: Catalogue | undefined;
   private declare boxes: Boxes;
   private declare faults: readonly StepFault[];
-  private declare all: boolean;
+  private declare page: Page;
   /** From where the line-up is seen, of which machine it tells, whether it is unfolded on a narrow page, and how wide the page is. */
   private declare side: 'side' | 'rear';
   private declare pointed: string | undefined;
@@ -130,7 +144,7 @@ export class AcreToAxle extends LitElement {
     this.words = english;
     this.boxes = {};
     this.faults = [];
-    this.all = false;
+    this.page = unfolded;
     this.side = 'side';
     this.unfolded = false;
     this.room = 0;
@@ -352,8 +366,8 @@ export class AcreToAxle extends LitElement {
   private arrive() {
     this.settle();
     this.focusNext = 'heading';
+    this.page = unfolded;
     if (this.place !== 'result') return;
-    this.all = false;
     const { shortlist: standing = [], askDealer = [] } = this.shortlist ?? {};
     const ids = (entries: readonly { machine: string }[]) => entries.map(({ machine }) => machine);
     this.dispatchEvent(acreEvent('acre-result-shown', { machines: ids(standing), toAsk: ids(askDealer) }));
@@ -507,13 +521,32 @@ export class AcreToAxle extends LitElement {
   private result(ready: Ready) {
     const { context } = ready.visit.getSnapshot();
     return ready.reckoner.resultTemplate({
-      ...this.readBack(ready), shortlist: this.shortlist!, catalogue: ready.document, all: this.all,
+      ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
-      showAll: () => { this.all = true; },
+      showAll: () => { this.page = { ...this.page, all: true }; },
+      compare: (compared) => { this.page = { ...this.page, compared }; },
+      steer: (to) => this.steer(ready, to), undoSteer: () => this.undoSteer(ready),
       resume: () => this.wish({ type: 'questions.resumed' }),
       clear: () => this.wish({ type: 'visit.cleared' }),
       restore: () => this.wish({ type: 'visit.restored' }),
     });
+  }
+
+  /** Changes one answer so that another machine comes first, and tells what moved; or that none is as wished. */
+  private steer(ready: Ready, to: SteerId) {
+    const { answers: before, shortlist: stood } = this;
+    const steer = ready.reckoner.steerTo(to, before, this.rankingOf(ready), ready.inSi, this.typing.units);
+    if (!steer) {
+      this.page = { ...this.page, steered: { to } };
+      return;
+    }
+    ready.visit.send({ type: 'result.steered', ...steer });
+    this.page = { ...this.page, steered: { to, question: steer.question, before, after: this.answers, moves: ready.reckoner.movesBetween(stood!, this.shortlist!) } };
+  }
+
+  private undoSteer({ visit }: Ready) {
+    visit.send({ type: 'steer.undone' });
+    this.page = { ...this.page, steered: undefined };
   }
 
   protected override render() {

@@ -163,6 +163,33 @@ export const look = css`
   .scores td:last-child { inline-size: 40%; }
   .bar { display: block; block-size: 0.7rem; border: 1px solid var(--line); position: relative; }
   .bar > span { position: absolute; inset-block: 0; inset-inline-start: 0; background: var(--accent); }
+  .compared { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
+  .compared :is(th, td) { text-align: start; vertical-align: top; padding: 0.35rem 0.6rem 0.35rem 0; border-block-end: 1px solid var(--line); font-weight: 400; }
+  .compared thead th { font-weight: 650; }
+  .compared td { font-variant-numeric: tabular-nums; }
+  dl.compared > div { padding-block: 0.5rem; border-block-end: 1px solid var(--line); }
+  dl.compared dt { font-weight: 650; }
+  .differs { color: var(--accent); font-weight: 700; }
+  .scroll { overflow-x: auto; }
+  .picks { display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
+  .picks label { display: flex; gap: 0.5rem; align-items: center; min-block-size: 1.75rem; }
+  .picks input { accent-color: var(--accent); inline-size: 1.2rem; block-size: 1.2rem; margin: 0; }
+
+  /* Parts of a bar, told apart by number and hatching. */
+  .legend { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
+  .part { display: inline-block; min-block-size: 1.6rem; line-height: 1.6rem; text-align: center; overflow: hidden; background-color: var(--paper); background-image: var(--hatch, none); border-inline-end: 1.5px solid var(--ink); font-weight: 650; font-variant-numeric: tabular-nums; text-shadow: 0 0 3px var(--paper), 0 0 3px var(--paper), 0 0 3px var(--paper); }
+  .legend .part { inline-size: 1.9rem; border: 1.5px solid var(--ink); }
+  .parts { display: flex; border: 1.5px solid var(--ink); border-inline-end-style: dashed; }
+  .parts .part:first-child { border-inline-start: 0; }
+  .charted { display: grid; grid-template-columns: minmax(6rem, 10rem) 1fr 2.5rem; gap: 0.75rem; align-items: center; }
+  .charted > :last-child { text-align: end; font-weight: 650; font-variant-numeric: tabular-nums; }
+  .of-1 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
+  .of-2 { --hatch: repeating-linear-gradient(0deg, var(--line) 0 1px, transparent 1px 6px); }
+  .of-3 { --hatch: radial-gradient(var(--line) 1.2px, transparent 1.6px) 0 0 / 7px 7px; background: var(--paper) var(--hatch); }
+  .of-4 { --hatch: repeating-linear-gradient(-45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
+  .of-5 { --hatch: repeating-linear-gradient(90deg, var(--line) 0 1px, transparent 1px 5px); }
+  .of-6 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1px, transparent 1px 7px), repeating-linear-gradient(-45deg, var(--line) 0 1px, transparent 1px 7px); }
+
   .answers { display: grid; gap: 0; }
   .answers > div { display: grid; gap: 0.1rem 1rem; padding-block: 0.55rem; border-block-end: 1px solid var(--line); }
   .answers dt { font-weight: 650; }

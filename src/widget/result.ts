@@ -7,19 +7,34 @@ import { sayPackagePrice } from '../reasons/say-package-price.ts';
 import { sayRobustness, sayWeights } from '../reasons/say-robustness.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
+import type { Ranking } from '../ranking/rank.ts';
 import { changesTold, sayChange, sayConflict, sayWay } from '../reasons/say-ways-out.ts';
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WayOutEntry, WorkingEntry } from '../reasons/schema.ts';
+import { sideBySide } from '../reasons/side-by-side.ts';
+import type { SteerId } from '../reasons/steers.ts';
 import { showAmount } from '../units/show.ts';
 import { readBackTemplate, type ReadBackView } from './read-back.ts';
+import { scoreChartTemplate } from './score-chart.ts';
+import { sideBySideTemplate } from './side-by-side.ts';
+import { steersTemplate, type Steered } from './steers.ts';
 
 export interface ResultView extends ReadBackView {
   shortlist: Shortlist;
   catalogue: CatalogueDocument;
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
+  ranking: Ranking;
+  /** Machines put side by side; undefined until the buyer chose some. */
+  compared: readonly string[] | undefined;
+  /** Whether there is room for a table of them. */
+  wide: boolean;
+  steered: Steered | undefined;
   questionsLeft: boolean;
   canUndo: boolean;
   showAll(): void;
+  compare(machines: readonly string[]): void;
+  steer(to: SteerId): void;
+  undoSteer(): void;
   resume(): void;
   clear(): void;
   restore(): void;
@@ -335,6 +350,19 @@ function leadTemplate({ shortlist: { shortlist: [first] }, catalogue, voice }: R
   return machine ? html`<p class="lead"><strong>${voice.words.result.lead(sayFrame(machine.frame, voice), voice.words.tiers[machine.tier])}</strong></p>` : nothing;
 }
 
+/** The machines told of beside each other: in all that they have, and in what they earn. */
+function comparisonTemplate({ shortlist: { shortlist, askDealer }, all, ranking, voice, wide, compared, compare }: ResultView) {
+  const told = all ? shortlist : shortlist.slice(0, firstShown);
+  const machines = [...told, ...askDealer].map(({ machine }) => machine);
+  const chosen = compared ?? machines.slice(0, 2);
+  return html`
+    <div class="close">
+      ${sideBySideTemplate({ machines, compared: chosen, rows: sideBySide(ranking, chosen), voice, wide, compare })}
+      ${scoreChartTemplate(told, voice)}
+    </div>
+  `;
+}
+
 /** The result: what is not cleared first, then the machines with reasons, and why not the others. */
 export function resultTemplate(view: ResultView) {
   const { shortlist, voice, all } = view;
@@ -353,6 +381,8 @@ export function resultTemplate(view: ResultView) {
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
+      ${standing.length > 0 ? steersTemplate({ ...view, undo: view.undoSteer }) : nothing}
+      ${comparisonTemplate(view)}
       ${askDealer.length > 0 ? html`
         <section class="stack" part="ask-dealer">
           <div class="close"><h3>${result.askHeading}</h3><p>${result.askExplained}</p></div>

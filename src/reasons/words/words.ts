@@ -9,8 +9,11 @@ import type { Spec } from '../../ranking/verdict.ts';
 import type { RuleId } from '../../trade/book.ts';
 import type { UnitWords } from '../../units/show.ts';
 import type { CautionId } from '../cautions.ts';
+import type { Spot } from '../moves.ts';
 import type { Contrast } from '../schema.ts';
+import type { ComparedFact } from '../side-by-side.ts';
 import type { SkipReason } from '../skip-reason.ts';
+import type { SteerId } from '../steers.ts';
 
 /** What a sentence may speak of, already shown in the reader's units; what a reason hasn't got is ''. */
 export interface Said {
@@ -199,6 +202,29 @@ export interface TellingWords {
     answersHeading: string;
     /** The page before the result, where all answers are checked. */
     check: Readonly<Record<'title' | 'explained' | 'next', string>>;
+    /** Ways to another first machine, each of which changes one answer, and what moved by it. */
+    steers: {
+      heading: string;
+      explained: string;
+      to: Readonly<Record<SteerId, string>>;
+      none: Readonly<Record<SteerId, string>>;
+      changed(question: string, to: string, from: string): string;
+      moved(machine: string, to: string, from: string): string;
+      spot(spot: Spot): string;
+      undo: string;
+    };
+    compare: {
+      heading: string;
+      explained: string;
+      facts: Readonly<Record<ComparedFact, string>>;
+      points(criterion: string): string;
+      outcomes: Readonly<Record<'met' | 'failed' | 'unknown', string>>;
+      /** Said of a row in which the machines differ. */
+      differs: string;
+      same(count: number): string;
+      notKnown: string;
+    };
+    chart: Readonly<Record<'heading' | 'explained' | 'inTable' | 'total', string>>;
     change: string;
     changeHidden(question: string): string;
     notSaid: string;

@@ -1,0 +1,80 @@
+import { html, nothing } from 'lit';
+import type { Criterion } from '../answers/names.ts';
+import type { Voice } from '../reasons/say.ts';
+import type { Cell, ComparedFact, ComparedRow } from '../reasons/side-by-side.ts';
+import { showAmount } from '../units/show.ts';
+
+export interface SideBySideView {
+  /** Machines that may be compared, in the order of the shortlist, and those that are. */
+  machines: readonly string[];
+  compared: readonly string[];
+  rows: readonly ComparedRow[];
+  voice: Voice;
+  /** Whether there is room for a table; on less each row is a list. */
+  wide: boolean;
+  compare(machines: readonly string[]): void;
+}
+
+/** As many as can be read side by side. */
+const most = 3;
+
+function rowName({ kind, id }: ComparedRow, { words }: Voice): string {
+  const { compare } = words.result;
+  if (kind === 'fact') return compare.facts[id as ComparedFact];
+  return kind === 'points' ? compare.points(words.criteria[id as Criterion]) : (words.needs[id] ?? id);
+}
+
+function cellText({ outcome, figure, to }: Cell, kind: ComparedRow['kind'], { words: { result: { compare } }, reader }: Voice): string {
+  const show = ({ value, unit }: { value: number; unit: string }) =>
+    (unit === 'count' || kind === 'points'
+      ? new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(kind === 'points' ? 100 * value : value)
+      : showAmount(value, unit, reader));
+  const figures = figure && `${show(figure)}${to === undefined ? '' : ` – ${show({ ...figure, value: to })}`}`;
+  return [outcome && compare.outcomes[outcome], figures].filter((part) => part !== undefined).join(', ') || compare.notKnown;
+}
+
+const mark = (differs: boolean, { words }: Voice) => (differs
+  ? html` <span class="differs"><span aria-hidden="true">≠</span><span class="unseen">(${words.result.compare.differs})</span></span>` : nothing);
+
+const tableTemplate = (rows: readonly ComparedRow[], { compared, voice }: SideBySideView) => html`
+  <table class="compared">
+    <thead><tr><td></td>${compared.map((machine) => html`<th scope="col">${voice.nameOf(machine)}</th>`)}</tr></thead>
+    <tbody>${rows.map((row) => html`
+      <tr><th scope="row">${rowName(row, voice)}${mark(row.differs, voice)}</th>${row.cells.map((cell) => html`<td>${cellText(cell, row.kind, voice)}</td>`)}</tr>`)}</tbody>
+  </table>
+`;
+
+const listTemplate = (rows: readonly ComparedRow[], { compared, voice }: SideBySideView) => html`
+  <dl class="compared">${rows.map((row) => html`
+    <div>
+      <dt>${rowName(row, voice)}${mark(row.differs, voice)}</dt>
+      ${row.cells.map((cell, index) => html`<dd><span class="lesser">${voice.nameOf(compared[index]!)}:</span> ${cellText(cell, row.kind, voice)}</dd>`)}
+    </div>`)}</dl>
+`;
+
+/** Two or three machines side by side: where they differ first, and what is the same in all folded away. */
+export function sideBySideTemplate(view: SideBySideView) {
+  const { machines, compared, rows, voice, wide } = view;
+  const { compare } = voice.words.result;
+  if (machines.length < 2) return nothing;
+  const toggled = (machine: string) => () =>
+    view.compare(machines.filter((each) => (each === machine ? !compared.includes(each) : compared.includes(each))));
+  const template = wide ? tableTemplate : listTemplate;
+  const [apart, same] = [rows.filter(({ differs }) => differs), rows.filter(({ differs }) => !differs)];
+  return html`
+    <details part="comparison">
+      <summary>${compare.heading}</summary>
+      <div class="stack">
+        <fieldset>
+          <legend>${compare.explained}</legend>
+          <div class="picks">${machines.map((machine) => html`
+            <label><input type="checkbox" .checked=${compared.includes(machine)} ?disabled=${!compared.includes(machine) && compared.length >= most}
+              @change=${toggled(machine)} />${voice.nameOf(machine)}</label>`)}</div>
+        </fieldset>
+        ${compared.length < 2 ? nothing : html`
+          ${template(apart, view)}
+          ${same.length > 0 ? html`<details><summary>${compare.same(same.length)}</summary>${template(same, view)}</details>` : nothing}`}
+      </div>
+    </details>
+  `;
+}
