@@ -19,8 +19,6 @@ export interface ComparedRow {
   kind: 'fact' | 'need' | 'points';
   id: string;
   cells: Cell[];
-  /** Whether the machines differ in it. */
-  differs: boolean;
 }
 
 const figureIn = (value: number | undefined, unit: string): Cell => (value === undefined ? {} : { figure: { value, unit } });
@@ -64,22 +62,20 @@ function needCell(need: string, { best }: Placed): Cell {
 
 /**
  * Machines that stand or are to be asked about, one beside the other: facts, the buyer's own needs, and what
- * each earns. A need that all meet alike without a figure says nothing, and is left out.
+ * each earns. What all have alike and without a figure says nothing, and is left out.
  *
  * @param ids  of two or more machines, in the order in which they are to stand
  */
 export function sideBySide(ranking: Ranking, ids: readonly string[]): ComparedRow[] {
   const all = [...ranking.standing, ...ranking.toAsk];
   const placed = ids.flatMap((id) => all.find(({ machine }) => machine.id === id) ?? []);
-  const row = (kind: ComparedRow['kind'], id: string, cellOf: (each: Placed) => Cell): ComparedRow => {
-    const cells = placed.map(cellOf);
-    return { kind, id, cells, differs: new Set(cells.map((cell) => JSON.stringify(cell))).size > 1 };
-  };
+  const row = (kind: ComparedRow['kind'], id: string, cellOf: (each: Placed) => Cell): ComparedRow => ({ kind, id, cells: placed.map(cellOf) });
   const rows = [
     ...comparedFacts.map((fact) => row('fact', fact, (each) => factOf(fact, each))),
-    ...ranking.needs.map(({ id }) => row('need', id, (each) => needCell(id, each))),
+    // The price stands above, with what the machine needs.
+    ...ranking.needs.filter(({ capability }) => capability !== 'price').map(({ id }) => row('need', id, (each) => needCell(id, each))),
     ...criteria.filter((criterion) => ranking.weights[criterion] !== undefined).map((criterion) =>
       row('points', criterion, ({ best }) => figureIn(ranking.weights[criterion]! * (best.values[criterion]?.value ?? 0), 'ratio'))),
   ];
-  return rows.filter(({ differs, cells }) => differs || cells.some(({ figure }) => figure !== undefined));
+  return rows.filter(({ cells }) => cells.some(({ figure }) => figure !== undefined) || new Set(cells.map(({ outcome }) => outcome)).size > 1);
 }

@@ -177,11 +177,14 @@ export const look = css`
 
   /* Parts of a bar, told apart by number and hatching. */
   .legend { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
+  .legend li { display: flex; gap: 0.5rem; align-items: center; }
+  dl.compared dd { display: grid; grid-template-columns: 1fr 1fr; gap: 0.75rem; }
   .part { display: inline-block; min-block-size: 1.6rem; line-height: 1.6rem; text-align: center; overflow: hidden; background-color: var(--paper); background-image: var(--hatch, none); border-inline-end: 1.5px solid var(--ink); font-weight: 650; font-variant-numeric: tabular-nums; text-shadow: 0 0 3px var(--paper), 0 0 3px var(--paper), 0 0 3px var(--paper); }
   .legend .part { inline-size: 1.9rem; border: 1.5px solid var(--ink); }
   .parts { display: flex; border: 1.5px solid var(--ink); border-inline-end-style: dashed; }
   .parts .part:first-child { border-inline-start: 0; }
-  .charted { display: grid; grid-template-columns: minmax(6rem, 10rem) 1fr 2.5rem; gap: 0.75rem; align-items: center; }
+  .charted { display: grid; grid-template-columns: 1fr 2.5rem; gap: 0 0.75rem; align-items: center; }
+  .charted > :first-child { grid-column: 1 / -1; }
   .charted > :last-child { text-align: end; font-weight: 650; font-variant-numeric: tabular-nums; }
   .of-1 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
   .of-2 { --hatch: repeating-linear-gradient(0deg, var(--line) 0 1px, transparent 1px 6px); }
@@ -212,6 +215,8 @@ export const look = css`
     .sheet { padding: 2rem; }
     .machine > header { grid-template-columns: auto 1fr auto; }
     .price { grid-column: 3; text-align: end; }
+    .charted { grid-template-columns: 10rem 1fr 2.5rem; }
+    .charted > :first-child { grid-column: auto; }
     .columns { grid-template-columns: 1fr 1fr; }
     .answers > div { grid-template-columns: 1fr 1fr auto; align-items: baseline; }
   }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { Criterion } from '../answers/names.ts';
+import { capital } from '../reasons/capital.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Cell, ComparedFact, ComparedRow } from '../reasons/side-by-side.ts';
 import { showAmount } from '../units/show.ts';
@@ -21,7 +22,7 @@ const most = 3;
 function rowName({ kind, id }: ComparedRow, { words }: Voice): string {
   const { compare } = words.result;
   if (kind === 'fact') return compare.facts[id as ComparedFact];
-  return kind === 'points' ? compare.points(words.criteria[id as Criterion]) : (words.needs[id] ?? id);
+  return kind === 'points' ? compare.points(words.criteria[id as Criterion]) : capital(words.needs[id] ?? id, words.language);
 }
 
 function cellText({ outcome, figure, to }: Cell, kind: ComparedRow['kind'], { words: { result: { compare } }, reader }: Voice): string {
@@ -33,33 +34,46 @@ function cellText({ outcome, figure, to }: Cell, kind: ComparedRow['kind'], { wo
   return [outcome && compare.outcomes[outcome], figures].filter((part) => part !== undefined).join(', ') || compare.notKnown;
 }
 
+/** A row as it is read. Machines differ in it where that reads differently: half an inch is no difference to a buyer. */
+interface SaidRow {
+  name: string;
+  cells: string[];
+  differs: boolean;
+}
+
+function saidRow(row: ComparedRow, voice: Voice): SaidRow {
+  const cells = row.cells.map((cell) => cellText(cell, row.kind, voice));
+  return { name: rowName(row, voice), cells, differs: new Set(cells).size > 1 };
+}
+
 const mark = (differs: boolean, { words }: Voice) => (differs
   ? html` <span class="differs"><span aria-hidden="true">≠</span><span class="unseen">(${words.result.compare.differs})</span></span>` : nothing);
 
-const tableTemplate = (rows: readonly ComparedRow[], { compared, voice }: SideBySideView) => html`
+const tableTemplate = (rows: readonly SaidRow[], { compared, voice }: SideBySideView) => html`
   <table class="compared">
     <thead><tr><td></td>${compared.map((machine) => html`<th scope="col">${voice.nameOf(machine)}</th>`)}</tr></thead>
-    <tbody>${rows.map((row) => html`
-      <tr><th scope="row">${rowName(row, voice)}${mark(row.differs, voice)}</th>${row.cells.map((cell) => html`<td>${cellText(cell, row.kind, voice)}</td>`)}</tr>`)}</tbody>
+    <tbody>${rows.map(({ name, cells, differs }) => html`
+      <tr><th scope="row">${name}${mark(differs, voice)}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
   </table>
 `;
 
-const listTemplate = (rows: readonly ComparedRow[], { compared, voice }: SideBySideView) => html`
-  <dl class="compared">${rows.map((row) => html`
+const listTemplate = (rows: readonly SaidRow[], { compared, voice }: SideBySideView) => html`
+  <dl class="compared">${rows.map(({ name, cells, differs }) => html`
     <div>
-      <dt>${rowName(row, voice)}${mark(row.differs, voice)}</dt>
-      ${row.cells.map((cell, index) => html`<dd><span class="lesser">${voice.nameOf(compared[index]!)}:</span> ${cellText(cell, row.kind, voice)}</dd>`)}
+      <dt>${name}${mark(differs, voice)}</dt>
+      ${cells.map((cell, index) => html`<dd><span class="lesser">${voice.nameOf(compared[index]!)}</span> ${cell}</dd>`)}
     </div>`)}</dl>
 `;
 
 /** Two or three machines side by side: where they differ first, and what is the same in all folded away. */
 export function sideBySideTemplate(view: SideBySideView) {
-  const { machines, compared, rows, voice, wide } = view;
+  const { machines, compared, voice, wide } = view;
   const { compare } = voice.words.result;
   if (machines.length < 2) return nothing;
   const toggled = (machine: string) => () =>
     view.compare(machines.filter((each) => (each === machine ? !compared.includes(each) : compared.includes(each))));
   const template = wide ? tableTemplate : listTemplate;
+  const rows = view.rows.map((row) => saidRow(row, voice));
   const [apart, same] = [rows.filter(({ differs }) => differs), rows.filter(({ differs }) => !differs)];
   return html`
     <details part="comparison">
