@@ -3,7 +3,8 @@ const relativeTolerance = 1e-9;
 
 /** Is `has` at least `wants`, but for rounding in the conversion of units? */
 export const atLeast = (has: number, wants: number) =>
-  has >= wants - relativeTolerance * Math.max(Math.abs(has), Math.abs(wants));
+  // Of what has no end the tolerance hasn't either, and would forgive anything.
+  has >= wants || (Number.isFinite(has) && has >= wants - relativeTolerance * Math.max(Math.abs(has), Math.abs(wants)));
 
 /** Is `has` at most `wants`, but for rounding in the conversion of units? */
 export const atMost = (has: number, wants: number) => atLeast(wants, has);

@@ -10,25 +10,30 @@ export interface Either {
   either: readonly [number, number];
 }
 
-/** Other ways people write a unit, in any language they may read the page in; the symbol itself always counts. */
+/**
+ * Other ways people write a unit, in any language they may read the page in; the symbol itself always counts.
+ * What means two things is left out: the French "mille" is a mile or a thousand, a German "Morgen" hangs on the region.
+ */
 const spellings: Record<string, readonly string[]> = {
   lb: ['lbs', 'pound', 'pounds', '#', 'pfund', 'libra', 'libras', 'livre', 'livres'],
   kg: ['kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramm', 'kilogramo', 'kilogramos', 'kilogramme', 'kilogrammes'],
   t: ['tonne', 'tonnes', 'tonnen', 'tonelada', 'toneladas'],
   ton: ['tons'],
   m: ['meter', 'meters', 'metre', 'metres', 'metern', 'metro', 'metros', 'mètre', 'mètres'],
-  cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres', 'zentimeter', 'centímetros', 'centimètres'],
-  mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres', 'milímetros', 'millimètres'],
-  in: ['inch', 'inches', '"', '″', '”', "''", 'zoll', 'pulgada', 'pulgadas', 'pouce', 'pouces'],
-  ft: ['foot', 'feet', "'", '′', '’', 'fuß', 'fuss', 'pie', 'pies', 'pied', 'pieds'],
-  mi: ['mile', 'miles'],
+  cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres', 'zentimeter', 'zentimetern', 'centímetro', 'centímetros', 'centimètre', 'centimètres'],
+  mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres', 'millimetern', 'milímetro', 'milímetros', 'millimètre', 'millimètres'],
+  in: ['inch', 'inches', '"', '″', '”', "''", 'zoll', 'pulgada', 'pulgadas', 'pouce', 'pouces', 'po'],
+  ft: ['foot', 'feet', "'", '′', '’', 'fuß', 'pie', 'pies', 'pied', 'pieds', 'pi'],
+  mi: ['mile', 'miles', 'meile', 'meilen', 'milla', 'millas'],
   acre: ['acres', 'ac'],
   ha: ['hectare', 'hectares', 'hektar', 'hectárea', 'hectáreas'],
-  m2: ['m²', 'sqm', 'sq m', 'qm'],
-  ft2: ['ft²', 'sqft', 'sq ft', 'square feet', 'square foot'],
-  m3: ['m³', 'cbm', 'cubic metres', 'cubic meters', 'kubikmeter', 'metros cúbicos', 'mètres cubes'],
-  yd3: ['yd³', 'cu yd', 'cuyd', 'cubic yard', 'cubic yards', 'yard', 'yards', 'yd', 'yds'],
-  ft3: ['ft³', 'cu ft', 'cubic feet', 'cubic foot'],
+  m2: [
+    'm²', 'sqm', 'sq m', 'square metre', 'square metres', 'square meter', 'square meters', 'qm', 'quadratmeter', 'quadratmetern', 'metro cuadrado', 'metros cuadrados', 'mètre carré', 'mètres carrés',
+  ],
+  ft2: ['ft²', 'sqft', 'sq ft', 'square feet', 'square foot', 'quadratfuß', 'pie cuadrado', 'pies cuadrados', 'pied carré', 'pieds carrés', 'pi²'],
+  m3: ['m³', 'cbm', 'cubic metre', 'cubic metres', 'cubic meter', 'cubic meters', 'kubikmeter', 'kubikmetern', 'metro cúbico', 'metros cúbicos', 'mètre cube', 'mètres cubes'],
+  yd3: ['yd³', 'cu yd', 'cuyd', 'cubic yard', 'cubic yards', 'yard', 'yards', 'yd', 'yds', 'kubikyard', 'kubikyards', 'yarda cúbica', 'yardas cúbicas', 'yarda', 'yardas', 'verge cube', 'verges cubes', 'verge', 'verges'],
+  ft3: ['ft³', 'cu ft', 'cubic feet', 'cubic foot', 'kubikfuß', 'pie cúbico', 'pies cúbicos', 'pied cube', 'pieds cubes', 'pi³'],
   h: ['hr', 'hrs', 'hour', 'hours', 'stunde', 'stunden', 'std', 'hora', 'horas', 'heure', 'heures'],
   min: ['mins', 'minute', 'minutes', 'minuten', 'minuto', 'minutos'],
   hp: ['horsepower'],
@@ -36,12 +41,15 @@ const spellings: Record<string, readonly string[]> = {
   deg: ['°', 'degree', 'degrees', 'grad', 'grados', 'degrés'],
 };
 
+/** In small letters and without accents, which many leave out. */
+const folded = (word: string) => word.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '').replace('ß', 'ss');
+
 function unitNamed<K extends Kind>(kind: K, word: string): UnitOf<K> | undefined {
   const units = Object.keys(factors[kind]) as UnitOf<K>[];
   const plain = word.replace(/\.$/, '');
   return units.find((unit) => unit === plain)
     ?? units.find((unit) => unit.toLowerCase() === plain.toLowerCase())
-    ?? units.find((unit) => spellings[unit]?.includes(plain.toLowerCase()));
+    ?? units.find((unit) => spellings[unit]?.some((spelling) => folded(spelling) === folded(plain)));
 }
 
 /**
@@ -72,6 +80,9 @@ export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number |
   return decimalMark === ',' && /^[1-9]\d{0,2},\d{3}$/.test(plain) ? { either: [decimal, Number(plain.replace(last, ''))] } : decimal;
 }
 
+/** A 2 or 3 that belongs to the unit; of a length "6ft2" is six feet two. */
+const powerOf = (kind: Kind) => (kind === 'length' ? /\b(m|ft|pi|yd)([23])\b/giu : /(?<!\p{L})(m|ft|pi|yd)([23])\b/giu);
+
 /** A number and the word behind it; a unit's own square is written as such before. */
 const part = /([\d½¼¾.,/\s\u00a0\u202f]*[\d½¼¾])\s*([^\d½¼¾]*)/g;
 
@@ -80,7 +91,7 @@ const part = /([\d½¼¾.,/\s\u00a0\u202f]*[\d½¼¾])\s*([^\d½¼¾]*)/g;
  * first is kept; a smaller part is folded into it. Without a unit the amount is in `unit`.
  */
 export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<K>, decimalMark: '.' | ',' = '.'): TypedAmount<K> {
-  const text = typed.trim().replace(/\b(m|ft)2\b/g, '$1²').replace(/\b(m|ft|yd)3\b/g, '$1³');
+  const text = typed.trim().replace(powerOf(kind), (_, base: string, power: string) => `${base}${power === '2' ? '²' : '³'}`);
   if (text === '') return { fault: 'empty' };
   const parts: { value: number; unit: UnitOf<K> | undefined }[] = [];
   let either: Either['either'] | undefined;

@@ -27,6 +27,10 @@ test.each([
   ['nothing is not at least something', atLeast(0, 1e-300), false],
   ['a load below zero is not at least nothing', atLeast(-1, 0), false],
   ['a bound without end is not met by any amount', atLeast(5, Infinity), false],
+  ['what falls short without end meets no bound', atLeast(-Infinity, 5), false],
+  ['no bound is below one without end', atMost(5, -Infinity), false],
+  ['what has no end meets any bound', atLeast(Infinity, 5), true],
+  ['what has no end meets a bound without end', atLeast(Infinity, Infinity), true],
   ['any amount is within a bound without end', atMost(5, Infinity), true],
 ])('%s', (_name, verdict, expected) => expect(verdict).toBe(expected));
 
