@@ -17,7 +17,7 @@ export function checkTemplate(view: CheckView) {
       </div>
       ${readBackTemplate(view)}
       <div class="actions"><button class="main" type="button" part="continue" @click=${view.checked}>${check.next}</button></div>
-      <div class="actions apart"><button class="text" type="button" @click=${view.back}>${wizard.back}</button></div>
+      <div class="actions apart"><button class="text" type="button" part="back" @click=${view.back}>${wizard.back}</button></div>
     </div>
   `;
 }

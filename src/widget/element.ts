@@ -22,7 +22,7 @@ import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.
 import { acreEvent } from './events.ts';
 import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
 import { inSlices } from './in-slices.ts';
-import { partsFor, type Parts } from './languages.ts';
+import { languageFor, languageNames, languageTags, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
@@ -66,12 +66,13 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @fires acre-error - the line-up can't be used, or answers that were set have faults; `detail.code` is stable
  * @attr catalogue - address of the catalogue file; a document may be set as a property instead
  * @attr lang - language of the words; without it, that of the page
+ * @attr languages - those offered to the buyer, such as `en es`; all there are by default
  * @attr units - `us` or `metric`; without it, the dealer's
  * @attr theme - `auto`, `light`, `dark` or `contrast`
  * @attr history - `push` where the browser's Back is to lead through the questions; `none` by default
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
- * @csspart question, progress, continue, fault-summary, line-up, check, result, machine, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
+ * @csspart question, progress, continue, unsure, back, see-result, resume, start-again, bring-back, fault-summary, line-up, check, result, machine, steers, comparison, score-chart, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
  */
 export class AcreToAxle extends LitElement {
   static override styles = look;
@@ -82,6 +83,7 @@ export class AcreToAxle extends LitElement {
     theme: { reflect: true },
     lang: {},
     history: {},
+    languages: {},
     words: { state: true },
     telling: { state: true },
     reckoner: { state: true },
@@ -101,6 +103,7 @@ export class AcreToAxle extends LitElement {
   declare units: 'us' | 'metric' | undefined;
   declare theme: 'auto' | 'light' | 'dark' | 'contrast' | undefined;
   declare history: 'none' | 'push' | undefined;
+  declare languages: string | undefined;
 
   private declare words: AskingWords;
   /** All words of the language, once there may be a result to tell. */
@@ -127,6 +130,8 @@ export class AcreToAxle extends LitElement {
   private trail: Trail | undefined;
   private loaded: Promise<void> | undefined;
   private spoken: Promise<void> | undefined;
+  /** The language the buyer chose, until the page is told another. */
+  private chosenLanguage: LanguageTag | undefined;
   private parts: Parts | undefined;
   private worn: CSSStyleSheet | undefined;
   private proof: { of: string; stop: AbortController; skips: readonly Skip[] | undefined } | undefined;
@@ -222,7 +227,10 @@ export class AcreToAxle extends LitElement {
 
   protected override willUpdate(changed: PropertyValues) {
     if (changed.has('catalogue')) this.loaded = this.load();
-    if (changed.has('lang')) this.spoken = this.speak();
+    if (changed.has('lang')) {
+      this.chosenLanguage = undefined;
+      this.spoken = this.speak();
+    }
   }
 
   protected override updated() {
@@ -239,7 +247,7 @@ export class AcreToAxle extends LitElement {
 
   /** The nearest language said: on the element, on one around it, or on the page. */
   private async speak() {
-    const parts = partsFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en');
+    const parts = partsOf(this.chosenLanguage ?? languageFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en'));
     this.parts = parts;
     const [words, telling] = [await parts.asking(), parts.telling()];
     if (this.parts !== parts) return;
@@ -458,12 +466,16 @@ export class AcreToAxle extends LitElement {
     return guard(shows, () => this.lineUpTemplate(ready));
   }
 
+  private get beside() {
+    return this.room >= besideFrom && this.at !== undefined;
+  }
+
   /** The line-up beside the question; on a narrow page, and above the result, one tap away. */
   private lineUpTemplate(ready: Ready) {
     const { inSi, reckoner } = ready;
     const { voice } = this;
     const ranking = this.rankingOf(ready);
-    const beside = this.room >= besideFrom && this.at !== undefined;
+    const { beside } = this;
     const view = {
       catalogue: inSi, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
       standing: reckoner.standingSoFar(ranking), units: this.typing.units, side: this.side, pointed: this.pointed,
@@ -477,6 +489,19 @@ export class AcreToAxle extends LitElement {
   private chooseUnits(units: 'us' | 'metric') {
     this.units = units;
     this.settle();
+  }
+
+  private languageTemplate() {
+    const offered = languageTags.filter((tag) => !this.languages || this.languages.split(/[\s,]+/).includes(tag));
+    if (offered.length < 2) return nothing;
+    const chosen = (event: Event) => {
+      this.chosenLanguage = (event.target as HTMLSelectElement).value as LanguageTag;
+      this.spoken = this.speak();
+    };
+    return html`
+      <label class="language">${this.words.wizard.languageLabel}
+        <select @change=${chosen}>${offered.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === this.words.language}>${languageNames[tag]}</option>`)}</select>
+      </label>`;
   }
 
   private unitsTemplate() {
@@ -559,11 +584,11 @@ export class AcreToAxle extends LitElement {
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
         ${this.place === questions[0].id ? html`<slot name="intro"></slot>` : nothing}
-        <div class="stage">
+        <div class="stage ${this.beside ? 'wide' : ''}">
           ${this.stage()}
           ${ready ? html`<div class="beside">${this.lineUp(ready)}</div>` : nothing}
         </div>
-        <div class="foot">${this.unitsTemplate()}</div>
+        <div class="foot">${this.unitsTemplate()}${this.languageTemplate()}</div>
       </div>
     `;
   }

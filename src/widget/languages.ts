@@ -7,15 +7,20 @@ export interface Parts {
   telling(): Promise<TellingWords>;
 }
 
-const languages: Readonly<Record<string, Parts>> = {
+const languages = {
   en: { asking: async () => asking, telling: async () => (await import('../reasons/words/en/telling.ts')).telling },
   de: { asking: async () => (await import('../reasons/words/de/asking.ts')).asking, telling: async () => (await import('../reasons/words/de/telling.ts')).telling },
   es: { asking: async () => (await import('../reasons/words/es/asking.ts')).asking, telling: async () => (await import('../reasons/words/es/telling.ts')).telling },
   fr: { asking: async () => (await import('../reasons/words/fr/asking.ts')).asking, telling: async () => (await import('../reasons/words/fr/telling.ts')).telling },
-};
+} as const satisfies Readonly<Record<string, Parts>>;
 
-/** The languages there are, by their tag. */
-export const languageTags = Object.keys(languages);
+export type LanguageTag = keyof typeof languages;
 
-/** Where the words are for a language tag such as `de-CH`: the English ones where there are none. */
-export const partsFor = (tag: string): Parts => languages[tag.toLowerCase().split('-')[0]!] ?? languages.en!;
+/** What each language calls itself, for whoever reads no other. */
+export const languageNames: Readonly<Record<LanguageTag, string>> = { en: 'English', de: 'Deutsch', es: 'Español', fr: 'Français' };
+export const languageTags = Object.keys(languageNames) as LanguageTag[];
+
+/** The language that is spoken for a tag such as `de-CH`: English where that isn't one of ours. */
+export const languageFor = (tag: string): LanguageTag => languageTags.find((each) => each === tag.toLowerCase().split('-')[0]) ?? 'en';
+
+export const partsOf = (language: LanguageTag): Parts => languages[language];

@@ -98,6 +98,10 @@ export function lineUpTemplate(view: LineUpView) {
     const machine = machineAt(event);
     if (machine !== undefined) view.point(machine);
   };
+  const focused = ({ target }: Event) => {
+    const { id } = (target as Element).closest(`[id^="${prefix}-machine-"][role]`) ?? { id: '' };
+    if (id) view.point(id.slice(`${prefix}-machine-`.length));
+  };
   const told = drawn.items.find(({ machine }) => machine === pointed);
   const line = (item: LineUpItem) => html`<strong>${nameOf(item.machine)}</strong>: ${words.standing[item.standing]}. ${itemText(item, view)}`;
   return html`
@@ -108,7 +112,7 @@ export function lineUpTemplate(view: LineUpView) {
         ${(['side', 'rear'] as const).map((each) => html`
           <label><input type="radio" name="line-up-view" .checked=${side === each} @change=${() => view.turn(each)} />${words.views[each]}</label>`)}
       </fieldset>
-      <div class="drawn" @click=${point} @pointerover=${point}>${unsafeSVG(lineUpSvg(drawn, { words: wordsOf(view), prefix }))}</div>
+      <div class="drawn" @click=${point} @pointerover=${point} @focusin=${focused}>${unsafeSVG(lineUpSvg(drawn, { words: wordsOf(view), prefix }))}</div>
       <p class="pointed" aria-live="polite">${told ? line(told) : words.hint}</p>
       <details>
         <summary>${words.inWords}</summary>

@@ -1,5 +1,40 @@
 import { css } from 'lit';
 
+const light = css`
+  color-scheme: light;
+  --ink: var(--acre-ink, #1d2326);
+  --paper: var(--acre-paper, #fdfdfb);
+  --accent: var(--acre-accent, #6a2c62);
+  --on-accent: var(--acre-on-accent, #ffffff);
+  --muted: var(--acre-muted, #515a5e);
+  --line: var(--acre-line, #8a9296);
+  --alert: var(--acre-alert, #9c2a1c);
+  --tint: var(--acre-tint, #f3eef2);
+`;
+
+const dark = css`
+  color-scheme: dark;
+  --ink: var(--acre-ink, #e9ecec);
+  --paper: var(--acre-paper, #14181a);
+  --accent: var(--acre-accent, #dba6d2);
+  --on-accent: var(--acre-on-accent, #24101f);
+  --muted: var(--acre-muted, #aab3b6);
+  --line: var(--acre-line, #727c80);
+  --alert: var(--acre-alert, #ff9d8d);
+  --tint: var(--acre-tint, #241c24);
+`;
+
+/* Whoever asks for more contrast is served before the colours of the host. */
+const contrast = css`
+  color-scheme: light;
+  --ink: #000000; --paper: #ffffff; --accent: #3d0f5c; --on-accent: #ffffff; --muted: #000000; --line: #000000; --alert: #7a0000; --tint: #ffffff;
+`;
+
+const darkContrast = css`
+  color-scheme: dark;
+  --ink: #ffffff; --paper: #000000; --accent: #f2c8ff; --on-accent: #000000; --muted: #ffffff; --line: #ffffff; --alert: #ffb4a8; --tint: #000000;
+`;
+
 /**
  * The look of a workshop drawing: ink lines on plain paper, dimension lines, one accent. Every colour
  * and size is a custom property that the host may set.
@@ -19,15 +54,7 @@ export const look = css`
   :host {
     display: block;
     container-type: inline-size;
-    color-scheme: light;
-    --ink: var(--acre-ink, #1d2326);
-    --paper: var(--acre-paper, #fdfdfb);
-    --accent: var(--acre-accent, #6a2c62);
-    --on-accent: var(--acre-on-accent, #ffffff);
-    --muted: var(--acre-muted, #515a5e);
-    --line: var(--acre-line, #8a9296);
-    --alert: var(--acre-alert, #9c2a1c);
-    --tint: var(--acre-tint, #f3eef2);
+    ${light}
     --radius: var(--acre-radius, 2px);
     color: var(--ink);
     background: var(--paper);
@@ -36,29 +63,17 @@ export const look = css`
   }
   :host([hidden]) { display: none; }
   @media (prefers-color-scheme: dark) {
-    :host(:not([theme='light'])) {
-      color-scheme: dark;
-      --ink: var(--acre-ink, #e9ecec);
-      --paper: var(--acre-paper, #14181a);
-      --accent: var(--acre-accent, #dba6d2);
-      --on-accent: var(--acre-on-accent, #24101f);
-      --muted: var(--acre-muted, #aab3b6);
-      --line: var(--acre-line, #727c80);
-      --alert: var(--acre-alert, #ff9d8d);
-      --tint: var(--acre-tint, #241c24);
-    }
+    :host(:not([theme='light'])) { ${dark} }
   }
-  :host([theme='dark']) {
-    color-scheme: dark;
-    --ink: var(--acre-ink, #e9ecec);
-    --paper: var(--acre-paper, #14181a);
-    --accent: var(--acre-accent, #dba6d2);
-    --on-accent: var(--acre-on-accent, #24101f);
-    --muted: var(--acre-muted, #aab3b6);
-    --line: var(--acre-line, #727c80);
-    --alert: var(--acre-alert, #ff9d8d);
-    --tint: var(--acre-tint, #241c24);
+  :host([theme='dark']) { ${dark} }
+  @media (prefers-contrast: more) {
+    :host { ${contrast} }
+    :host([theme='dark']) { ${darkContrast} }
   }
+  @media (prefers-contrast: more) and (prefers-color-scheme: dark) {
+    :host(:not([theme='light'])) { ${darkContrast} }
+  }
+  :host([theme='contrast']) { ${contrast} }
 
   * { box-sizing: border-box; }
   .sheet { border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 1.25rem; display: grid; gap: 1.25rem; }
@@ -125,6 +140,8 @@ export const look = css`
   details > :not(summary) { margin-block-start: 0.4rem; }
 
   .foot { display: flex; flex-wrap: wrap; gap: 0.5rem 1.5rem; justify-content: space-between; align-items: center; border-block-start: 1px solid var(--line); padding-block-start: 0.9rem; font-size: 0.95em; }
+  .language { display: flex; gap: 0.5rem; align-items: center; color: var(--muted); }
+  .language select { inline-size: auto; min-block-size: 2.2rem; padding: 0.2rem 0.5rem; }
   .units { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; }
   .units legend { float: inline-start; margin: 0; font-weight: 400; color: var(--muted); padding-inline-end: 0.25rem; }
   .units label { display: flex; gap: 0.4rem; align-items: center; min-block-size: 1.75rem; }
@@ -207,10 +224,8 @@ export const look = css`
   .drawn g.machine { cursor: pointer; }
   .pointed { min-block-size: 3em; color: var(--muted); }
 
-  @container (min-width: 960px) {
-    .stage:has(> form) { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); gap: 2rem; }
-    .stage:has(> form) > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5rem; }
-  }
+  .stage.wide { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); gap: 2rem; }
+  .stage.wide > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5rem; }
   @container (min-width: 44rem) {
     .sheet { padding: 2rem; }
     .machine > header { grid-template-columns: auto 1fr auto; }

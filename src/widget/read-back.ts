@@ -27,7 +27,7 @@ export function readBackTemplate({ answers, path, skipped, voice, change }: Read
       <div>
         <dt>${words.questions[id].ask}</dt>
         <dd>${sayAnswer(id, answers, voice) ?? html`<span class="lesser">${whyNot(id) ?? words.result.notSaid}</span>`}</dd>
-        <dd><button class="text" type="button" @click=${() => change(id)} aria-label=${words.result.changeHidden(words.questions[id].ask)}>${words.result.change}</button></dd>
+        <dd><button class="text" type="button" data-change=${id} @click=${() => change(id)} aria-label=${words.result.changeHidden(words.questions[id].ask)}>${words.result.change}</button></dd>
       </div>`)}</dl>
   `;
 }

@@ -377,7 +377,7 @@ export function resultTemplate(view: ResultView) {
         ${leadTemplate(view)}
         <p>${standing.length > 0 ? result.standing(standing.length) : result.none}</p>
       </div>
-      ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}
+      ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" part="resume" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
@@ -395,8 +395,8 @@ export function resultTemplate(view: ResultView) {
       ${cautionsTemplate(view)}
       ${answersTemplate(view)}
       <div class="actions apart">
-        <button class="text" type="button" @click=${view.clear}>${wizard.startAgain}</button>
-        ${view.canUndo ? html`<button class="text" type="button" @click=${view.restore}>${wizard.undoStartAgain}</button>` : nothing}
+        <button class="text" type="button" part="start-again" @click=${view.clear}>${wizard.startAgain}</button>
+        ${view.canUndo ? html`<button class="text" type="button" part="bring-back" @click=${view.restore}>${wizard.undoStartAgain}</button>` : nothing}
       </div>
     </div>
   `;

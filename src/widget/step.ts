@@ -231,7 +231,7 @@ function formTemplate(view: StepView) {
     view.submit();
   };
   return html`
-    <form class="stack narrow" novalidate @submit=${submitted} part="question">
+    <form class="stack narrow" novalidate @submit=${submitted} part="question" data-question=${question.id}>
       <div class="progress" part="progress">
         <span>${atMost === undefined ? wizard.stepOnly(now) : wizard.step(now, atMost)}</span>
         ${atMost === undefined ? nothing : html`<div class="dimension" aria-hidden="true"><span .style=${`inline-size:${(100 * now) / atMost}%`}></span></div>`}
@@ -245,9 +245,9 @@ function formTemplate(view: StepView) {
       ${question.fields.map((field) => fieldTemplate(field, view))}
       <div class="actions"><button class="main" type="submit" part="continue">${wizard.next}</button></div>
       <div class="actions apart">
-        ${question.fields.length === 1 && hasOptions(question.fields[0]!) ? nothing : html`<button type="button" @click=${view.unsure}>${wizard.notSure}</button>`}
-        ${view.canGoBack ? html`<button class="text" type="button" @click=${view.back}>${wizard.back}</button>` : nothing}
-        <button class="text" type="button" @click=${view.seeResult}>${wizard.seeResult}</button>
+        ${question.fields.length === 1 && hasOptions(question.fields[0]!) ? nothing : html`<button type="button" part="unsure" @click=${view.unsure}>${wizard.notSure}</button>`}
+        ${view.canGoBack ? html`<button class="text" type="button" part="back" @click=${view.back}>${wizard.back}</button>` : nothing}
+        <button class="text" type="button" part="see-result" @click=${view.seeResult}>${wizard.seeResult}</button>
         <span class="lesser">${view.standing}</span>
       </div>
     </form>

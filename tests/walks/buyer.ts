@@ -1,8 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { answerAt } from '../../src/answers/at.ts';
-import { questionOf, questions, type Field, type QuestionId } from '../../src/answers/questions.ts';
+import { questionOf, type Field, type QuestionId } from '../../src/answers/questions.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
-import { en } from '../../src/reasons/words/en.ts';
 
 /** A buyer who answers the wizard on the page as a document says, and is not sure of the rest. */
 export const wizardOn = (page: Page) => page.locator('acre-to-axle');
@@ -42,16 +41,14 @@ async function fill(wizard: Locator, field: Field, value: unknown) {
   }
 }
 
-/** The question on show, by its heading. */
-export async function questionOn(wizard: Locator): Promise<QuestionId | undefined> {
-  const heading = await wizard.locator('h2').textContent();
-  return questions.find(({ id }) => en.questions[id].ask === heading)?.id;
-}
+/** The question on show; none on the pages that follow them. */
+export const questionOn = (wizard: Locator): Promise<QuestionId | undefined> => wizard.evaluate((element) =>
+  (element.shadowRoot!.querySelector<HTMLElement>('[data-question]')?.dataset.question as QuestionId | undefined));
 
 /** Where one option is chosen, "not sure" is the last of them; elsewhere it is a button. */
 async function notSure(wizard: Locator) {
   const last = wizard.locator('input[value="not-sure"]');
-  const button = wizard.getByRole('button', { name: en.wizard.notSure, exact: true });
+  const button = wizard.locator('[part="unsure"]');
   if ((await button.count()) > 0) return button.click();
   await last.check();
   return wizard.locator('[part="continue"]').click();

@@ -122,6 +122,7 @@ export interface AskingWords {
     unitsUs: string;
     unitsMetric: string;
     unitsLabel: string;
+    languageLabel: string;
     /** Said behind the label of a box: the unit it is read in. */
     typeHint(unit: string): string;
     /** The same for money, which has no other unit. */

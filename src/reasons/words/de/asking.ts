@@ -415,6 +415,7 @@ export const asking: AskingWords = {
     unitsUs: 'Fuß und Pfund',
     unitsMetric: 'Meter und Kilogramm',
     unitsLabel: 'Einheiten',
+    languageLabel: 'Sprache',
     typeHint: (unit) => `${unit}, oder schreiben Sie eine andere Einheit hinter die Zahl`,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Neu beginnen',

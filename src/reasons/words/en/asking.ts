@@ -413,6 +413,7 @@ export const asking: AskingWords = {
     unitsUs: 'feet and pounds',
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
+    languageLabel: 'Language',
     typeHint: (unit) => `${unit}, or write another unit behind the number`,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Start again',

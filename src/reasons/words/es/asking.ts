@@ -417,6 +417,7 @@ export const asking: AskingWords = {
     unitsUs: 'pies y libras',
     unitsMetric: 'metros y kilogramos',
     unitsLabel: 'Unidades',
+    languageLabel: 'Idioma',
     typeHint: (unit) => `${unit}, o escriba otra unidad después del número`,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Empezar de nuevo',

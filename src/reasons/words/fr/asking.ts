@@ -415,6 +415,7 @@ export const asking: AskingWords = {
     unitsUs: 'pieds et livres',
     unitsMetric: 'mètres et kilogrammes',
     unitsLabel: 'Unités',
+    languageLabel: 'Langue',
     typeHint: (unit) => `${unit}, ou écrivez une autre unité après le nombre`,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Recommencer',
