@@ -1,5 +1,5 @@
 import type { Cell, LineUp } from './line-up.ts';
-import { footHeight, type LegendId, type Placed } from './lay-out.ts';
+import { footHeight, type Placed } from './lay-out.ts';
 import { paper } from './proportions.ts';
 import type { Dimension, Point, Shape } from './shape.ts';
 import { lineUpStyle, standaloneStyle } from './style.ts';
@@ -78,8 +78,8 @@ const marks = {
   unknown: '<path d="M-2.2 -1.8a2.2 2.2 0 1 1 3.2 2q-1 .6 -1 1.6M0 3.6v.4"/>',
 } as const;
 
-/** Words on at most two lines, for what can't be measured here is reckoned wide. */
-export function wrapped(content: string, width: number, size: number, lines: number): string[] {
+/** Words on as many lines as they may take, for what can't be measured here is reckoned wide. */
+export function wrapped(content: string, width: number, size: number, lines = Infinity): string[] {
   const most = Math.max(4, Math.floor(width / (size * paper.letter)));
   const broken: string[] = [];
   for (const word of content.split(/\s+/)) {
@@ -92,7 +92,7 @@ export function wrapped(content: string, width: number, size: number, lines: num
   return kept.map((line) => (line.length > most ? `${[...line].slice(0, most - 1).join('')}…` : line));
 }
 
-function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix }: SvgWish): string {
+function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix, standalone = false }: SvgWish): string {
   const { origin, box, labels } = cell;
   const toSheet: ToSheet = ([x, y]) => [origin.x + x * scale, origin.y - y * scale];
   const said = cell.kind === 'machine' ? words.machine(cell.item) : words.thing(cell.id);
@@ -101,7 +101,9 @@ function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix }: SvgWi
   const lines = wrapped(said.name, box.width - 8, paper.name, 2);
   const middle = box.x + box.width / 2;
   const line = (index: number) => labels + index * paper.lineHeight;
-  return `<g class="${cell.kind}${cell.kind === 'machine' ? ` ${cell.item.standing}` : ''}" id="${id}" role="img" aria-labelledby="${id}-name" aria-describedby="${id}-said">`
+  // On paper and in a mail there is nothing to be reached by a key.
+  const stop = cell.kind === 'machine' && !standalone ? ' tabindex="0"' : '';
+  return `<g class="${cell.kind}${cell.kind === 'machine' ? ` ${cell.item.standing}` : ''}" id="${id}" role="img"${stop} aria-labelledby="${id}-name" aria-describedby="${id}-said">`
     + `<title id="${id}-name">${escaped(standing ? `${said.name}: ${standing}` : said.name)}</title><desc id="${id}-said">${escaped(said.description)}</desc>`
     + `<path class="ground" d="M${n(box.x + 4)} ${n(origin.y)}H${n(box.x + box.width - 4)}"/>`
     + cell.shapes.map((shape) => shapeSvg(shape, toSheet, scale)).join('')
@@ -112,27 +114,38 @@ function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix }: SvgWi
     + '</g>';
 }
 
-/** The scale bar, half of it filled, and what dashes and thin lines mean. */
-function footSvg({ bar, scale, height, width, legend }: LineUp, { words }: SvgWish): string {
-  const [x, y, long] = [10, height - footHeight(legend) + 8, bar * scale];
-  const left = x + long + 34;
-  const entry = (kind: LegendId, index: number) => {
-    const top = y + index * 2 * paper.legendLine;
-    const lines = wrapped(words.legend[kind], width - left - 40, paper.text, 2);
-    return `<g class="legend"><path class="${kind === 'assumed' ? 'assumed light' : 'room thin'}" d="M${n(left)} ${n(top + 3)}h26"/>${
-      lines.map((part, line) => text('note', [left + 32, top + 7 + line * paper.legendLine], part)).join('')}</g>`;
+/** Fewer pixels than this beside the scale bar are no room for a sentence. */
+const leastNote = 200;
+const sample = 32;
+
+/** The scale bar, half of it filled, and what dashes and thin lines mean: beside it, or under it where it is narrow. */
+function foot({ bar, scale, height, width, legend }: LineUp, { words }: SvgWish): { svg: string; height: number } {
+  const [x, top, long] = [10, height - footHeight(legend), bar * scale];
+  const beside = x + long + 34;
+  const [left, first] = width - beside - sample - 8 < leastNote ? [x, top + 40] : [beside, top + 8];
+  let y = first;
+  const entries = legend.map((kind) => {
+    const lines = wrapped(words.legend[kind], width - left - sample - 8, paper.text);
+    const entry = `<g class="legend"><path class="${kind === 'assumed' ? 'assumed light' : 'room thin'}" d="M${n(left)} ${n(y + 3)}h26"/>${
+      lines.map((part, line) => text('note', [left + sample, y + 7 + line * paper.legendLine], part)).join('')}</g>`;
+    y += Math.max(lines.length, 2) * paper.legendLine;
+    return entry;
+  });
+  return {
+    svg: `<g class="scale"><path d="M${x} ${n(top + 8)}h${n(long)}v5h-${n(long)}z"/><path class="arrow" d="M${x} ${n(top + 8)}h${n(long / 2)}v5h-${n(long / 2)}z"/>`
+      + `${text('figure', [x + long / 2, top + 27], words.bar(bar))}</g>${entries.join('')}`,
+    height: Math.max(height, y + 8),
   };
-  return `<g class="scale"><path d="M${x} ${n(y)}h${n(long)}v5h-${n(long)}z"/><path class="arrow" d="M${x} ${n(y)}h${n(long / 2)}v5h-${n(long / 2)}z"/>`
-    + `${text('figure', [x + long / 2, y + 19], words.bar(bar))}</g>${legend.map(entry).join('')}`;
 }
 
 /** The line-up as an SVG picture: the same line-up and words give the same bytes. */
 export function lineUpSvg(lineUp: LineUp, wish: SvgWish): string {
   const { words, standalone = false } = wish;
   const prefix = escaped(wish.prefix);
-  const [width, height] = [n(lineUp.width), n(lineUp.height)];
+  const under = foot(lineUp, wish);
+  const [width, height] = [n(lineUp.width), n(under.height)];
   return `<svg xmlns="http://www.w3.org/2000/svg" class="acre-line-up" role="group" aria-labelledby="${prefix}-title" aria-describedby="${prefix}-description" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">`
     + (standalone ? `<style>${standaloneStyle}${lineUpStyle}</style>` : '')
     + `<title id="${prefix}-title">${escaped(words.title)}</title><desc id="${prefix}-description">${escaped(words.description)}</desc>`
-    + lineUp.cells.map((cell) => cellSvg(cell, lineUp, wish)).join('') + footSvg(lineUp, wish) + '</svg>';
+    + lineUp.cells.map((cell) => cellSvg(cell, lineUp, wish)).join('') + under.svg + '</svg>';
 }

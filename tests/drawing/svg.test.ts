@@ -43,6 +43,27 @@ test('each machine is a picture with a name, a standing and a description of its
   expect(machine!.getElementsByTagName('desc')[0]!.textContent).toBe('Your gate is too narrow for it.');
 });
 
+test('every machine is reached by keyboard, the buyer’s things are not, and on paper nothing is', () => {
+  const lineUp = draw([fullMachine, { ...fullMachine, id: 'other' }], { land: { gate: m(2) } });
+  const stops = (svg: string) => elements(parsed(svg), (element) => element.hasAttribute('tabindex')).map((element) => `${element.getAttribute('id')} ${element.getAttribute('tabindex')}`);
+  expect(stops(svgOf(lineUp))).toEqual(['a-machine-full 0', 'a-machine-other 0']);
+  expect(stops(lineUpSvg(lineUp, { words: plainWords, prefix: 'a', standalone: true }))).toEqual([]);
+});
+
+test.each([280, 390, 800])('what dashes and thin lines mean is told to the last word, within %d pixels', (width) => {
+  const legend = { assumed: 'Dashed: not given, drawn as such machines mostly are built, as far as anybody knows', room: 'Thin lines: room left on each side' };
+  const lineUp = draw([{ ...fullMachine, wheelbase: undefined } as unknown as typeof fullMachine], { land: { gate: m(2) } }, { view: 'rear', width });
+  const svg = parsed(lineUpSvg({ ...lineUp, legend: ['assumed', 'room'] }, { words: { ...plainWords, legend }, prefix: 'a' }));
+  const notes = elements(svg, (element) => hasClass(element, 'note'));
+  expect(notes.map((note) => note.textContent).join(' ')).toBe(`${legend.assumed} ${legend.room}`);
+  const [high, wide] = ['height', 'width'].map((side) => Number(svg.documentElement!.getAttribute(side)));
+  for (const note of notes) {
+    expect(Number(note.getAttribute('y'))).toBeLessThan(high!);
+    // A letter of the text at 12 px is nowhere wider than 0.6 of that on average.
+    expect(Number(note.getAttribute('x')) + note.textContent!.length * 7.2).toBeLessThanOrEqual(wide!);
+  }
+});
+
 test('colours come from the page: no colour and no style stands in the picture, unless it stands alone', () => {
   const lineUp = draw([fullMachine], { land: { gate: m(2) } }, { view: 'rear' });
   expect(svgOf(lineUp)).not.toMatch(/style|#[0-9a-f]{3}|rgb|fill=|stroke=/i);
