@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { lineUpSvg, wrapped } from '../../src/drawing/svg.ts';
+import { wrapped } from '../../src/drawing/svg-parts.ts';
+import { lineUpSvg } from '../../src/drawing/svg.ts';
 import { runs } from '../support/arbitraries.ts';
 import { anyMachines, anySheet, anyThings, draw, elements, fullMachine, hasClass, m, parsed, plainWords, svgOf } from './drawn.ts';
 

@@ -314,6 +314,25 @@ export interface TellingWords {
     outcomes: Readonly<Record<'yes' | 'no' | 'unknown', string>>;
     inWords: string;
   };
+  /** The pictures beside a question, by figures that are shown already. */
+  pictures: {
+    about(figure: string): string;
+    lessThan(figure: string): string;
+    moreThan(figure: string): string;
+    range(from: string, to: string): string;
+    /** Said of the thing the buyer has chosen. */
+    chosen(name: string): string;
+    slope: {
+      title: string;
+      /** By the option of the question; `own` is what the buyer measured. */
+      names: Readonly<Record<'flat' | 'rolling' | 'steep' | 'own', string>>;
+      /** How far it goes up on how long a run, and the angle of that. */
+      upIn(rise: string, run: string, angle: string): string;
+    };
+    bales: { title: string; post: string; own: string };
+    deck: { title: string; names: Readonly<Record<'belly' | 'rear', string>> };
+    pallets: { title: string; middle(figure: string): string };
+  };
   sources: {
     published(title: string, where: string): string;
     secondHand(title: string, where: string): string;

@@ -618,6 +618,17 @@ export const telling: TellingWords = {
     outcomes: { yes: 'ja', no: 'nein', unknown: 'nicht bekannt, beim Händler erfragen' },
     inWords: 'Dasselbe in Worten',
   },
+  pictures: {
+    about: (figure) => `etwa ${figure}`, lessThan: (figure) => `weniger als ${figure}`, moreThan: (figure) => `mehr als ${figure}`,
+    range: (from, to) => `${from} bis ${to}`, chosen: (name) => `${name} – Ihre Antwort`,
+    slope: {
+      title: 'Wie steil ebener, hügeliger und steiler Boden ist', names: { flat: 'Eben', rolling: 'Hügelig', steep: 'Steil', own: 'Ihr Hang' },
+      upIn: (rise, run, angle) => `${rise} Anstieg auf ${run} (${angle})`,
+    },
+    bales: { title: 'Ballen aus trockenem Heu im selben Maßstab: Breite × Höhe, und was sie wiegen', post: 'Ein Pfosten', own: 'Ihr Ballen' },
+    deck: { title: 'Ein Traktor von der Seite, mit dem Mähwerk an beiden Stellen', names: { belly: 'Zwischen den Achsen', rear: 'Hinter dem Traktor' } },
+    pallets: { title: 'Eine Palette auf der Gabel, von der Seite', middle: (figure) => `Die Mitte der Last: ${figure} vor dem Gabelrücken` },
+  },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),
     secondHand: (title, where) => `${where ? `${title} (${where})` : title}, aus zweiter Hand gelesen`,

@@ -515,6 +515,17 @@ export const telling: TellingWords = {
     outcomes: { yes: 'yes', no: 'no', unknown: 'not known, ask the dealer' },
     inWords: 'The same in words',
   },
+  pictures: {
+    about: (figure) => `about ${figure}`, lessThan: (figure) => `less than ${figure}`, moreThan: (figure) => `more than ${figure}`,
+    range: (from, to) => `${from} to ${to}`, chosen: (name) => `${name} – your answer`,
+    slope: {
+      title: 'How steep flat, rolling and steep ground is', names: { flat: 'Flat', rolling: 'Rolling', steep: 'Steep', own: 'Your slope' },
+      upIn: (rise, run, angle) => `${rise} up in ${run} (${angle})`,
+    },
+    bales: { title: 'Bales of dry hay to one scale: width × height, and what they weigh', post: 'A post', own: 'Your bale' },
+    deck: { title: 'A tractor from the side, with the mower in both places', names: { belly: 'Under the belly', rear: 'Behind the tractor' } },
+    pallets: { title: 'A pallet on the forks, from the side', middle: (figure) => `The middle of the load: ${figure} ahead of the fork face` },
+  },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),
     secondHand: (title, where) => `${where ? `${title} (${where})` : title}, read second-hand`,
