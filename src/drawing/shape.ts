@@ -10,7 +10,7 @@ export interface Measure {
 /** What a shape is part of; also its class in the SVG. */
 export type Part =
   | 'tyre' | 'wheel' | 'body' | 'bonnet' | 'seat' | 'steering' | 'fender' | 'rops' | 'folded' | 'cab' | 'hitch' | 'loader' | 'bucket'
-  | 'reach' | 'deck' | 'door' | 'gate' | 'room' | 'trailer' | 'bale' | 'pallet' | 'log' | 'level';
+  | 'reach' | 'deck' | 'door' | 'gate' | 'room' | 'trailer' | 'bale' | 'pallet' | 'log' | 'level' | 'slope' | 'post' | 'forks';
 
 /** How strong a line is; a ground only hides what lies behind it. */
 export type Line = 'heavy' | 'light' | 'thin' | 'no-line';
@@ -31,7 +31,7 @@ export type Shape = Path | Circle | Strokes;
 
 /** A distance told in figures; only of what is known. */
 export interface Dimension {
-  of: 'wheelbase' | 'length' | 'width' | 'height' | 'reach' | 'deck' | 'wanted' | 'opening';
+  of: 'wheelbase' | 'length' | 'width' | 'height' | 'reach' | 'deck' | 'wanted' | 'opening' | 'run' | 'rise' | 'diameter' | 'middle';
   from: Point;
   to: Point;
   value: number;

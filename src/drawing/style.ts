@@ -36,6 +36,13 @@ export const lineUpStyle = `
 .acre-line-up .ruled-out .light { stroke-width: .5; }
 .acre-line-up .ruled-out .ground { stroke-dasharray: .1 4; }
 .acre-line-up .ruled-out .name { fill: var(--la-lesser); font-weight: 400; }
+.acre-picture { max-width: 100%; height: auto; }
+.acre-picture .bale, .acre-picture .pallet { stroke: var(--la-ink); }
+.acre-picture .ground { stroke-width: 1; }
+.acre-picture :is(path, circle).deck, .acre-picture .own :is(.slope, .bale), .acre-picture .middle path { stroke: var(--la-own); }
+.acre-picture .own .name, .acre-picture .middle :is(.arrow, .figure) { fill: var(--la-own); }
+.acre-picture .beside { text-anchor: start; }
+.acre-picture .beside[direction="rtl"] { text-anchor: end; }
 @media (forced-colors: active) {
   .acre-line-up { --la-ink: CanvasText; --la-paper: Canvas; --la-own: LinkText; --la-far: GrayText; --la-lesser: CanvasText; --la-alert: CanvasText; forced-color-adjust: none; }
 }

@@ -625,7 +625,7 @@ export const telling: TellingWords = {
       title: 'Wie steil ebener, hügeliger und steiler Boden ist', names: { flat: 'Eben', rolling: 'Hügelig', steep: 'Steil', own: 'Ihr Hang' },
       upIn: (rise, run, angle) => `${rise} Anstieg auf ${run} (${angle})`,
     },
-    bales: { title: 'Ballen aus trockenem Heu im selben Maßstab: Breite × Höhe, und was sie wiegen', post: 'Ein Pfosten', own: 'Ihr Ballen' },
+    bales: { title: 'Ballen aus trockenem Heu im selben Maßstab: Breite × Höhe, und was sie wiegen', post: 'Pfosten', own: 'Ihr Ballen' },
     deck: { title: 'Ein Traktor von der Seite, mit dem Mähwerk an beiden Stellen', names: { belly: 'Zwischen den Achsen', rear: 'Hinter dem Traktor' } },
     pallets: { title: 'Eine Palette auf der Gabel, von der Seite', middle: (figure) => `Die Mitte der Last: ${figure} vor dem Gabelrücken` },
   },

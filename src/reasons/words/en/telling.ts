@@ -522,7 +522,7 @@ export const telling: TellingWords = {
       title: 'How steep flat, rolling and steep ground is', names: { flat: 'Flat', rolling: 'Rolling', steep: 'Steep', own: 'Your slope' },
       upIn: (rise, run, angle) => `${rise} up in ${run} (${angle})`,
     },
-    bales: { title: 'Bales of dry hay to one scale: width × height, and what they weigh', post: 'A post', own: 'Your bale' },
+    bales: { title: 'Bales of dry hay to one scale: width × height, and what they weigh', post: 'Post', own: 'Your bale' },
     deck: { title: 'A tractor from the side, with the mower in both places', names: { belly: 'Under the belly', rear: 'Behind the tractor' } },
     pallets: { title: 'A pallet on the forks, from the side', middle: (figure) => `The middle of the load: ${figure} ahead of the fork face` },
   },

@@ -528,7 +528,7 @@ export const telling: TellingWords = {
       title: 'Qué tan empinado es un terreno plano, ondulado o empinado', names: { flat: 'Plano', rolling: 'Ondulado', steep: 'Empinado', own: 'Su pendiente' },
       upIn: (rise, run, angle) => `Sube ${rise} en ${run} (${angle})`,
     },
-    bales: { title: 'Pacas de heno seco a la misma escala: ancho × alto, y lo que pesan', post: 'Un poste', own: 'Su paca' },
+    bales: { title: 'Pacas de heno seco a la misma escala: ancho × alto, y lo que pesan', post: 'Poste', own: 'Su paca' },
     deck: { title: 'Un tractor visto de lado, con la segadora en los dos lugares', names: { belly: 'Debajo del tractor', rear: 'Detrás del tractor' } },
     pallets: { title: 'Una tarima en las horquillas, vista de lado', middle: (figure) => `El centro de la carga: ${figure} por delante del respaldo de las horquillas` },
   },

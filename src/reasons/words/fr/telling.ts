@@ -527,14 +527,14 @@ export const telling: TellingWords = {
   },
   pictures: {
     about: (figure) => `environ ${figure}`, lessThan: (figure) => `moins de ${figure}`, moreThan: (figure) => `plus de ${figure}`,
-    range: (from, to) => `de ${from} à ${to}`, chosen: (name) => `${name} : votre réponse`,
+    range: (from, to) => `de ${from} à ${to}`, chosen: (name) => `${name} : votre réponse`,
     slope: {
       title: 'La pente d’un terrain plat, vallonné ou raide', names: { flat: 'Plat', rolling: 'Vallonné', steep: 'Raide', own: 'Votre pente' },
       upIn: (rise, run, angle) => `${rise} de montée sur ${run} (${angle})`,
     },
-    bales: { title: 'Balles de foin sec à la même échelle : largeur × hauteur, et leur poids', post: 'Un poteau', own: 'Votre balle' },
+    bales: { title: 'Balles de foin sec à la même échelle : largeur × hauteur, et leur poids', post: 'Poteau', own: 'Votre balle' },
     deck: { title: 'Un tracteur vu de côté, avec la tondeuse aux deux endroits', names: { belly: 'Sous le tracteur', rear: 'Derrière le tracteur' } },
-    pallets: { title: 'Une palette sur la fourche, vue de côté', middle: (figure) => `Le milieu de la charge : ${figure} devant le talon de la fourche` },
+    pallets: { title: 'Une palette sur la fourche, vue de côté', middle: (figure) => `Le milieu de la charge : ${figure} devant le talon de la fourche` },
   },
   sources: {
     published: (title, where) => (where ? `${title} (${where})` : title),
