@@ -1,0 +1,138 @@
+import type { Locator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { questions, type Field, type Question } from '../../src/answers/questions.ts';
+import type { AcreToAxle } from '../../src/widget/element.ts';
+import { openDemo, type Demo, type Visit } from './browser.ts';
+import { isResult, wizardOn } from './buyer.ts';
+import { notSure, scriptedBuyers, type ScriptedBuyer } from './scripted-buyers.ts';
+
+/** How fast a text is read in silence, and how long a buyer should need to read his way to a shortlist. */
+const wordsAMinute = 230;
+const mostSeconds = 180;
+
+let demo: Demo;
+beforeAll(async () => { demo = await openDemo(); });
+afterAll(() => demo.close());
+
+/** Words on screen in what each selector finds first: not what is folded away, of a list to pull down only what shows. */
+const wordsIn = (wizard: Locator, ...selectors: string[]) => wizard.evaluate((element, wanted) => {
+  const seen = (node: Node): string => {
+    if (node instanceof Text) return node.data;
+    if (!(node instanceof Element) || node.matches('.echo, [aria-hidden="true"]') || !node.checkVisibility()) return '';
+    if (node instanceof HTMLSelectElement) return node.selectedOptions[0]?.textContent ?? '';
+    const children = node.matches('details:not([open])') ? [...node.children].filter((child) => child.matches('summary')) : [...node.childNodes];
+    return children.map(seen).join(' ');
+  };
+  return wanted.flatMap((selector) => element.shadowRoot!.querySelector(selector) ?? []).map(seen).join(' ').split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+}, selectors);
+
+/** The result as far as it is read at first: the answer, what is not cleared, and the first machine with why and why not; or the ways out. */
+const firstScreenful = [
+  '[part="result"] > .close', '[part="not-cleared"]', '[part="result"] > .machine header', '[part="result"] > .machine .columns > :first-child', '[part="result"] > .machine li.against',
+];
+const whereNothingFits = ['[part="result"] > .close', '[part="not-cleared"]', '[part="conflicts"]', '[part="ways-out"]'];
+
+/** What is the same on every step: how far it is, why it is asked, and the ways on and back. */
+const around = ['[part="progress"]', '[part="question"] summary', '[part="question"] > .actions', '[part="question"] > .actions.apart'];
+
+const nameOf = (at: string) => `field-${at.replaceAll('.', '-')}`;
+
+/** Answers one field as typed and ticked. */
+async function fill(wizard: Locator, field: Field, said: string | readonly string[]) {
+  const option = (value: string) => wizard.locator(`input[name="${nameOf(field.at)}"][value="${value}"]`);
+  const list = wizard.locator(`select[data-field="${field.at}"]`);
+  if (typeof said !== 'string') {
+    for (const [place, each] of said.entries()) await (field.control === 'order' ? wizard.locator(`#${nameOf(field.at)}-${place}`).selectOption(each) : option(each).check());
+    return;
+  }
+  const value = said === notSure ? 'not-sure' : said;
+  if (field.control === 'choice' && (await list.count()) > 0) return void (await list.selectOption(value));
+  if (['choice', 'yes-no', 'choice-or-quantity'].includes(field.control)) return option(value).check();
+  return wizard.locator(`input[type="text"][data-field="${field.at}"]`).fill(said);
+}
+
+/** The question on show, in whatever language, by its first field. */
+async function questionOn(wizard: Locator): Promise<Question | undefined> {
+  const first = wizard.locator('[part="question"] [data-field]').first();
+  const at = (await first.count()) > 0 ? await first.getAttribute('data-field') : undefined;
+  return questions.find(({ fields }) => fields[0].at === at);
+}
+
+/** Answers what is on show, or goes on where there is no question; what wasn't understood ends the walk. */
+async function goOn(wizard: Locator, { answers }: ScriptedBuyer): Promise<Question | undefined> {
+  const question = await questionOn(wizard);
+  const said = question?.fields.flatMap((field) => (answers[field.at] === undefined ? [] : [{ field, value: answers[field.at]! }])) ?? [];
+  for (const { field, value } of said) await fill(wizard, field, value);
+  const button = wizard.locator('[part="question"] .actions.apart button:not(.text)');
+  if (!question || said.length > 0) await wizard.locator('[part="continue"]').click();
+  else if ((await button.count()) > 0) await button.click();
+  else {
+    await wizard.locator('input[value="not-sure"]').check();
+    await wizard.locator('[part="continue"]').click();
+  }
+  const faults = wizard.locator('[part="fault-summary"]');
+  if ((await faults.count()) > 0) throw new Error(`${question?.id}: ${await faults.textContent()}`);
+  return question;
+}
+
+/** Walks to the result; gives the questions asked and the words that stood on the way, by where they stood. */
+async function readAlong(wizard: Locator, buyer: ScriptedBuyer) {
+  const words = { 'the questions': 0, 'around them': 0, 'other pages': 0, 'the result': 0 };
+  const steps: { id: string; words: number }[] = [];
+  while (!(await isResult(wizard))) {
+    const here = await wordsIn(wizard, '[part="question"], [part="check"]');
+    const aside = await wordsIn(wizard, ...around);
+    const question = await goOn(wizard, buyer);
+    words[question ? 'the questions' : 'other pages'] += here - aside;
+    words['around them'] += aside;
+    if (question) steps.push({ id: question.id, words: here });
+  }
+  const stands = (await wizard.locator('[part="result"] > .machine').count()) > 0;
+  words['the result'] = await wordsIn(wizard, ...(stands ? firstScreenful : whereNothingFits));
+  return { words, steps };
+}
+
+const secondsFor = (words: number) => (60 * words) / wordsAMinute;
+
+describe.each(scriptedBuyers)('$name: $story', (buyer) => {
+  let visit: Visit;
+  let read: Awaited<ReturnType<typeof readAlong>>;
+  beforeAll(async () => {
+    visit = await demo.open({ viewport: { width: buyer.screen ?? 1280, height: buyer.screen ? 640 : 800 } });
+    const wizard = wizardOn(visit.page);
+    await wizard.evaluate(async (element, { lang, units }) => {
+      if (lang) element.setAttribute('lang', lang);
+      if (units) element.setAttribute('units', units);
+      await (element as AcreToAxle).ready;
+    }, { lang: buyer.lang, units: buyer.units });
+    read = await readAlong(wizard, buyer);
+  });
+  afterAll(() => visit.page.context().close());
+
+  test('comes to a machine or a way out, and is asked nothing twice', async () => {
+    expect(await wizardOn(visit.page).locator('[part="machine"], [part="ways-out"] li').count()).toBeGreaterThan(0);
+    expect(new Set(read.steps.map(({ id }) => id)).size).toBe(read.steps.length);
+    expect(visit.complaints).toEqual([]);
+  });
+
+  test('reads less than three minutes', () => {
+    const parts = Object.entries(read.words);
+    expect(parts.filter(([part, count]) => part !== 'other pages' && count < 20)).toEqual([]);
+    const seconds = parts.reduce((sum, [, count]) => sum + secondsFor(count), 0);
+    const inParts = parts.map(([part, count]) => `${part} ${secondsFor(count).toFixed(0)} s`).join(', ');
+    console.log(`${buyer.name}: ${read.steps.length} questions, ${seconds.toFixed(0)} s (${inParts})\n  ${read.steps.map((step) => `${step.id} ${secondsFor(step.words).toFixed(0)}`).join(', ')}`);
+    expect(seconds, `${(seconds - mostSeconds).toFixed(0)} s too long: ${inParts}`).toBeLessThan(mostSeconds);
+  });
+});
+
+test('every answer in a script belongs to a field there is, and no two scripts are alike', () => {
+  const fields: readonly string[] = questions.flatMap((question) => question.fields.map(({ at }) => at));
+  expect(scriptedBuyers.flatMap(({ answers }) => Object.keys(answers)).filter((at) => !fields.includes(at))).toEqual([]);
+  expect(new Set(scriptedBuyers.map(({ answers }) => JSON.stringify(answers.tasks))).size).toBe(scriptedBuyers.length);
+});
+
+test('control: what can’t be read ends the walk', async () => {
+  const { page } = await demo.open();
+  const vague = { ...scriptedBuyers[0]!, answers: { ...scriptedBuyers[0]!.answers, 'land.mown': 'about an acre' } };
+  await expect(readAlong(wizardOn(page), vague)).rejects.toThrow('lawn: ');
+});
