@@ -42,7 +42,8 @@ export const lineUpStyle = `
 .acre-picture :is(path, circle).deck, .acre-picture .own :is(.slope, .bale), .acre-picture .middle path { stroke: var(--la-own); }
 .acre-picture .own .name, .acre-picture .middle :is(.arrow, .figure) { fill: var(--la-own); }
 .acre-picture .beside { text-anchor: start; }
-.acre-picture .beside[direction="rtl"] { text-anchor: end; }
+.acre-picture[direction="rtl"] text { direction: rtl; }
+.acre-picture[direction="rtl"] .beside { text-anchor: end; }
 @media (forced-colors: active) {
   .acre-line-up { --la-ink: CanvasText; --la-paper: Canvas; --la-own: LinkText; --la-far: GrayText; --la-lesser: CanvasText; --la-alert: CanvasText; forced-color-adjust: none; }
 }

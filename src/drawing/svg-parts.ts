@@ -61,11 +61,14 @@ export function dimensionSvg({ from, to, side, place, of }: Omit<Dimension, 'val
     + `<path class="arrow" d="M${n(x)} ${n(a[1])}l2 -${arrow}h-4zM${n(x)} ${n(b[1])}l2 ${arrow}h-4z"/>${text('figure', [x - 3, (a[1] + b[1]) / 2], said, true)}</g>`;
 }
 
+/** Where a line may break: at any space but those that hold a figure and its unit together. */
+export const breaks = /[^\S\u00a0\u202f]+/;
+
 /** Words on as many lines as they may take, for what can't be measured here is reckoned wide. */
 export function wrapped(content: string, width: number, size: number, lines = Infinity): string[] {
   const most = Math.max(4, Math.floor(width / (size * paper.letter)));
   const broken: string[] = [];
-  for (const word of content.split(/[^\S\u00a0\u202f]+/)) {
+  for (const word of content.split(breaks)) {
     const last = broken.at(-1);
     if (last !== undefined && last.length + 1 + word.length <= most) broken[broken.length - 1] = `${last} ${word}`;
     else broken.push(word);

@@ -59,7 +59,7 @@ export function slopePicture(given: Given): Picture {
   const cell = (kind: keyof typeof names, drawn: number, told: number, up: string, by: string, more: readonly Shape[] = []): PictureCell => {
     const own = kind === 'own' || land?.slope === kind;
     return {
-      own, name: kind !== 'own' && own ? words.chosen(names[kind]) : names[kind], lines: [upIn(up, length(run), by)],
+      own, name: kind !== 'own' && own ? words.chosen(names[kind]) : names[kind], lines: [upIn(up, length(run)), by],
       shapes: [...more, ...ground(run, drawn, drawn !== told)],
       dimensions: [
         { of: 'run', side: 'below', place: 0, from: [0, 0], to: [run, 0], said: length(run) },

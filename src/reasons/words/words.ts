@@ -326,8 +326,8 @@ export interface TellingWords {
       title: string;
       /** By the option of the question; `own` is what the buyer measured. */
       names: Readonly<Record<'flat' | 'rolling' | 'steep' | 'own', string>>;
-      /** How far it goes up on how long a run, and the angle of that. */
-      upIn(rise: string, run: string, angle: string): string;
+      /** How far it goes up on how long a run. */
+      upIn(rise: string, run: string): string;
     };
     bales: { title: string; post: string; own: string };
     deck: { title: string; names: Readonly<Record<'belly' | 'rear', string>> };

@@ -623,7 +623,7 @@ export const telling: TellingWords = {
     range: (from, to) => `${from} bis ${to}`, chosen: (name) => `${name} – Ihre Antwort`,
     slope: {
       title: 'Wie steil ebener, hügeliger und steiler Boden ist', names: { flat: 'Eben', rolling: 'Hügelig', steep: 'Steil', own: 'Ihr Hang' },
-      upIn: (rise, run, angle) => `${rise} Anstieg auf ${run} (${angle})`,
+      upIn: (rise, run) => `${rise} Anstieg auf ${run}`,
     },
     bales: { title: 'Ballen aus trockenem Heu im selben Maßstab: Breite × Höhe, und was sie wiegen', post: 'Pfosten', own: 'Ihr Ballen' },
     deck: { title: 'Ein Traktor von der Seite, mit dem Mähwerk an beiden Stellen', names: { belly: 'Zwischen den Achsen', rear: 'Hinter dem Traktor' } },

@@ -520,7 +520,7 @@ export const telling: TellingWords = {
     range: (from, to) => `${from} to ${to}`, chosen: (name) => `${name} – your answer`,
     slope: {
       title: 'How steep flat, rolling and steep ground is', names: { flat: 'Flat', rolling: 'Rolling', steep: 'Steep', own: 'Your slope' },
-      upIn: (rise, run, angle) => `${rise} up in ${run} (${angle})`,
+      upIn: (rise, run) => `${rise} up in ${run}`,
     },
     bales: { title: 'Bales of dry hay to one scale: width × height, and what they weigh', post: 'Post', own: 'Your bale' },
     deck: { title: 'A tractor from the side, with the mower in both places', names: { belly: 'Under the belly', rear: 'Behind the tractor' } },

@@ -526,7 +526,7 @@ export const telling: TellingWords = {
     range: (from, to) => `de ${from} a ${to}`, chosen: (name) => `${name}: su respuesta`,
     slope: {
       title: 'Qué tan empinado es un terreno plano, ondulado o empinado', names: { flat: 'Plano', rolling: 'Ondulado', steep: 'Empinado', own: 'Su pendiente' },
-      upIn: (rise, run, angle) => `Sube ${rise} en ${run} (${angle})`,
+      upIn: (rise, run) => `Sube ${rise} en ${run}`,
     },
     bales: { title: 'Pacas de heno seco a la misma escala: ancho × alto, y lo que pesan', post: 'Poste', own: 'Su paca' },
     deck: { title: 'Un tractor visto de lado, con la segadora en los dos lugares', names: { belly: 'Debajo del tractor', rear: 'Detrás del tractor' } },

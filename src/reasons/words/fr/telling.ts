@@ -530,7 +530,7 @@ export const telling: TellingWords = {
     range: (from, to) => `de ${from} à ${to}`, chosen: (name) => `${name} : votre réponse`,
     slope: {
       title: 'La pente d’un terrain plat, vallonné ou raide', names: { flat: 'Plat', rolling: 'Vallonné', steep: 'Raide', own: 'Votre pente' },
-      upIn: (rise, run, angle) => `${rise} de montée sur ${run} (${angle})`,
+      upIn: (rise, run) => `${rise} de montée sur ${run}`,
     },
     bales: { title: 'Balles de foin sec à la même échelle : largeur × hauteur, et leur poids', post: 'Poteau', own: 'Votre balle' },
     deck: { title: 'Un tracteur vu de côté, avec la tondeuse aux deux endroits', names: { belly: 'Sous le tracteur', rear: 'Derrière le tracteur' } },
