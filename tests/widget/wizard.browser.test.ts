@@ -1,5 +1,4 @@
 /// <reference types="mocha" />
-import 'axe-core/axe.min.js';
 import { assert } from 'chai';
 import '../../src/widget/define.ts';
 // Fetched file by file here, it takes longer than a test may.
@@ -8,8 +7,6 @@ import '../../src/reasons/words/en/telling.ts';
 import '../../src/reasons/words/de/telling.ts';
 import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
-
-declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
 
 const catalogue = (await (await fetch('/demo/catalogue.json')).json()) as NonNullable<AcreToAxle['catalogue']>;
 
@@ -393,37 +390,4 @@ it('speaks German where the page does, without losing an answer', async () => {
   while (heading(wizard) === before) await settled(wizard);
   assert.deepEqual(wizard.answers, answers);
   assert.equal(all(wizard, '.sheet')[0]!.getAttribute('lang'), 'de');
-});
-
-describe('accessibility, by axe', () => {
-  const rules = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] };
-  const faultless = async (wizard: AcreToAxle, where: string) => {
-    const { violations } = await axe.run(wizard, rules);
-    assert.deepEqual(violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes[0]!.html}`), []);
-  };
-
-  for (const theme of ['light', 'dark'] as const) {
-    it(`finds nothing on any step and on the result, ${theme}`, async function () {
-      this.timeout(60_000);
-      const wizard = await shown((each) => { each.theme = theme; });
-      for (const task of ['mow-lawn', 'cut-rough', 'lift-bales', 'lift-pallets', 'dig', 'carry-implement']) await choose(wizard, task);
-      await press(wizard, 'Continue');
-      for (let step = 0; !all(wizard, '[part="check"]')[0] && step < 40; step++) {
-        const where = heading(wizard);
-        await faultless(wizard, where);
-        const opener = all<HTMLInputElement>(wizard, 'input[value="steep"], input[value="low"], input[value="garage"], input[value="own-trailer"], input[value="heat"]')[0];
-        if (opener) {
-          opener.click();
-          await settled(wizard);
-          await faultless(wizard, `${where}, opened`);
-        }
-        if (opener && !/low/.test(where)) await press(wizard, 'Continue');
-        else await beUnsure(wizard);
-      }
-      await faultless(wizard, 'check');
-      await press(wizard, 'See what fits');
-      for (const details of all<HTMLDetailsElement>(wizard, 'details')) details.open = true;
-      await faultless(wizard, 'result');
-    });
-  }
 });
