@@ -26,7 +26,7 @@ export const lineUpStyle = `
 .acre-line-up .ask .standing { fill: var(--la-alert); font-weight: 650; }
 .acre-line-up .note { text-anchor: start; fill: var(--la-lesser); }
 .acre-line-up :is(.door, .gate, .trailer, .bale, .pallet, .log, .level, .room) { stroke: var(--la-own); }
-.acre-line-up .machine:focus-visible { outline: 2px solid var(--la-own); outline-offset: 3px; }
+.acre-line-up .machine:focus-visible { outline: 2px solid var(--la-own); outline-offset: 1px; }
 .acre-line-up .thing .name { fill: var(--la-own); }
 .acre-line-up .mark circle { fill: var(--la-paper); stroke: var(--la-own); }
 .acre-line-up .mark path { stroke: var(--la-own); stroke-width: 1.6; }
