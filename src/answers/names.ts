@@ -10,3 +10,7 @@ export type Criterion = (typeof criteria)[number];
 export const comfortWishes = [
   'cab', 'drive', 'smoothSeat', 'tiltWheel', 'cruise', 'loaderOff', 'levelLift', 'mowerLiftAlone', 'exhaust',
 ] as const;
+
+/** Questions that most buyers can leave out, by their ids: each is asked of who wants it looked at. */
+export const finerPoints = ['haul', 'paying', 'use', 'cab', 'drive', 'extras'] as const;
+export type FinerPoint = (typeof finerPoints)[number];

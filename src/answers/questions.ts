@@ -1,5 +1,5 @@
 import type { Kind, UnitOf } from '../units/quantity.ts';
-import { comfortWishes, criteria } from './names.ts';
+import { comfortWishes, criteria, finerPoints, type FinerPoint } from './names.ts';
 import type { AnswersDocument, TaskId } from './schema.ts';
 
 /** The tasks the guide offers, what most people have first. */
@@ -71,6 +71,16 @@ const onGround: readonly string[] = ['mow-lawn', 'cut-rough', 'till-garden', 'gr
 const tasksOf = (answers: AnswersDocument) => (answers.tasks ?? []).map(({ task }) => task as string);
 const indoors = (answers: AnswersDocument) => answers.storage?.kind === 'shed' || answers.storage?.kind === 'garage';
 const ownTrailer = (answers: AnswersDocument) => answers.haul?.how === 'own-trailer';
+
+/** The finer points are asked of who wants them looked at, and of who has answered them before. */
+const ifWanted = (id: FinerPoint) => (answers: AnswersDocument, seen: (id: string) => boolean): Asked =>
+  (seen(id) || answers.more?.includes(id) ? 'yes' : seen('more') ? 'no' : 'maybe');
+
+/** Whether something that hangs on a finer point may still be asked. */
+const openFor = (id: FinerPoint, answers: AnswersDocument, seen: (id: string) => boolean): Asked =>
+  (ifWanted(id)(answers, seen) === 'no' ? 'no' : 'maybe');
+
+const comforts = ['cab', 'drive', 'extras'] as const;
 
 /** The wishes for comfort a buyer has expressed: only those can be called musts. */
 export const wishesOf = ({ comfort = {} }: AnswersDocument): (typeof comfortWishes)[number][] =>
@@ -257,7 +267,16 @@ export const questions = [
     fields: [quantity('land.gate', 'length', 'ft', 'm', 2, 60)],
   },
   {
-    id: 'haul', readBy: ['needs/haul'], asked: always,
+    id: 'budget', readBy: ['needs/budget', 'ranking/values'], asked: always,
+    fields: [{ at: 'budget.limit', control: 'money', from: 500, to: 500_000, example: 18_000 }, { at: 'budget.firm', control: 'yes-no' }],
+  },
+  {
+    id: 'more', readBy: ['answers/questions'],
+    fields: [{ at: 'more', control: 'several', options: () => finerPoints }],
+    asked: (_answers: AnswersDocument, seen) => (finerPoints.every((id) => seen(id)) ? 'no' : 'yes'),
+  },
+  {
+    id: 'haul', readBy: ['needs/haul'], asked: ifWanted('haul'),
     fields: [{ at: 'haul.how', control: 'choice', options: ['never', 'own-trailer', 'hire'] }],
   },
   {
@@ -271,14 +290,10 @@ export const questions = [
       quantity('haul.trailer.deckWidth', 'length', 'in', 'cm', 30, 120),
       quantity('haul.trailer.deckLength', 'length', 'ft', 'm', 5, 60),
     ],
-    asked: (answers: AnswersDocument, seen) => (ownTrailer(answers) ? 'yes' : seen('haul') ? 'no' : 'maybe'),
+    asked: (answers: AnswersDocument, seen) => (ownTrailer(answers) ? 'yes' : seen('haul') ? 'no' : openFor('haul', answers, seen)),
   },
   {
-    id: 'budget', readBy: ['needs/budget', 'ranking/values'], asked: always,
-    fields: [{ at: 'budget.limit', control: 'money', from: 500, to: 500_000, example: 18_000 }, { at: 'budget.firm', control: 'yes-no' }],
-  },
-  {
-    id: 'paying', readBy: ['needs/budget'], asked: always,
+    id: 'paying', readBy: ['needs/budget'], asked: ifWanted('paying'),
     fields: [
       { at: 'budget.pay', control: 'choice', options: ['cash', 'loan'] },
       { at: 'budget.monthly', control: 'money', from: 10, to: 20_000, example: 350 },
@@ -286,29 +301,29 @@ export const questions = [
     ],
   },
   {
-    id: 'use', readBy: ['ranking/values', 'ranking/yearly-hours'], asked: always,
+    id: 'use', readBy: ['ranking/values', 'ranking/yearly-hours'], asked: ifWanted('use'),
     fields: [
       { at: 'budget.hoursPerYear', control: 'number', from: 1, to: 3000 },
       { at: 'budget.keepYears', control: 'number', from: 1, to: 40 },
     ],
   },
   {
-    id: 'cab', readBy: ['needs/comfort'], asked: always,
+    id: 'cab', readBy: ['needs/comfort'], asked: ifWanted('cab'),
     fields: [{ at: 'comfort.cab', control: 'choice', options: ['none', 'heat', 'heat-and-air'] }],
   },
   {
-    id: 'drive', readBy: ['needs/comfort'], asked: always,
+    id: 'drive', readBy: ['needs/comfort'], asked: ifWanted('drive'),
     fields: [{ at: 'comfort.drive', control: 'choice', options: ['pedal', 'shuttle', 'any'] }],
   },
   {
-    id: 'extras', readBy: ['needs/comfort'], asked: always,
+    id: 'extras', readBy: ['needs/comfort'], asked: ifWanted('extras'),
     fields: [{ at: 'comfort.extras', control: 'several', options: () => Object.keys(extras) }],
   },
   {
     id: 'comfort-musts', readBy: ['needs/comfort'],
     fields: [{ at: 'comfort.must', control: 'several', options: wishesOf }],
     asked: (answers: AnswersDocument, seen) =>
-      (wishesOf(answers).length > 0 ? 'yes' : seen('cab') && seen('drive') && seen('extras') ? 'no' : 'maybe'),
+      (wishesOf(answers).length > 0 ? 'yes' : comforts.some((id) => !seen(id) && openFor(id, answers, seen) === 'maybe') ? 'maybe' : 'no'),
   },
   {
     id: 'priorities', readBy: ['ranking/rank'], asked: always,

@@ -5,7 +5,7 @@
 import { implement } from '../catalogue/schema.ts';
 import { amount, money } from '../documents/parts.ts';
 import * as z from '../zod.ts';
-import { answersFormat, comfortWishes, criteria } from './names.ts';
+import { answersFormat, comfortWishes, criteria, finerPoints } from './names.ts';
 
 export { answersFormat, comfortWishes, criteria, type Criterion } from './names.ts';
 
@@ -133,6 +133,8 @@ export const answers = z.strictObject({
     exhaust: optional(z.enum(['no-filter', 'any'])),
     must: optional(z.array(z.enum(comfortWishes))),
   })),
+  /** Finer points the buyer wants looked at. */
+  more: optional(z.array(z.enum(finerPoints))),
   priorities: optional(z.array(z.enum(criteria))),
   unsure: optional(z.array(z.string())),
 });

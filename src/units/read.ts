@@ -77,7 +77,7 @@ export function readNumber(text: string, decimalMark: '.' | ',' = '.'): number |
   if (grouping) return /^\d{1,3}([.,]\d{3})+$/.test(plain) ? Number(plain.replaceAll(last, '')) : undefined;
   // "1.500" in a language whose decimal mark it is: three decimals, or a thousand by a foreign hand?
   const decimal = Number(plain.replace(last, '.'));
-  return decimalMark === ',' && /^[1-9]\d{0,2},\d{3}$/.test(plain) ? { either: [decimal, Number(plain.replace(last, ''))] } : decimal;
+  return /^[1-9]\d{0,2}[.,]\d{3}$/.test(plain) ? { either: [decimal, Number(plain.replace(last, ''))] } : decimal;
 }
 
 /** A 2 or 3 that belongs to the unit; of a length "6ft2" is six feet two. */
@@ -111,7 +111,6 @@ export function readAmount<K extends Kind>(kind: K, typed: string, unit: UnitOf<
   if (!first || parts.length > 2) return { fault: 'not-a-number' };
   const amountOf = (value: number): Amount<K> => ({ value, unit: first.unit ?? unit });
   if (!second) return either ? { fault: 'ambiguous', either: [amountOf(either[0]), amountOf(either[1])] } : { amount: amountOf(first.value) };
-  if (either) return { fault: 'not-a-number' };
 
   const smaller: Record<string, string> = { ft: 'in', m: 'cm', h: 'min' };
   const below = (first.unit && smaller[first.unit]) as UnitOf<K> | undefined;

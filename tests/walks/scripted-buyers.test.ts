@@ -14,17 +14,29 @@ let demo: Demo;
 beforeAll(async () => { demo = await openDemo(); });
 afterAll(() => demo.close());
 
-/** Words on screen in what each selector finds first: not what is folded away, of a list to pull down only what shows. */
-const wordsIn = (wizard: Locator, ...selectors: string[]) => wizard.evaluate((element, wanted) => {
-  const seen = (node: Node): string => {
-    if (node instanceof Text) return node.data;
-    if (!(node instanceof Element) || node.matches('.echo, [aria-hidden="true"]') || !node.checkVisibility()) return '';
-    if (node instanceof HTMLSelectElement) return node.selectedOptions[0]?.textContent ?? '';
+/** Texts on screen in what each selector finds first: not what is folded away, of a list to pull down only what shows. */
+const textsIn = (wizard: Locator, ...selectors: string[]): Promise<string[]> => wizard.evaluate((element, wanted) => {
+  const seen = (node: Node): string[] => {
+    if (node instanceof Text) return [node.data];
+    if (!(node instanceof Element) || node.matches('.echo, [aria-hidden="true"]') || !node.checkVisibility()) return [];
+    if (node instanceof HTMLSelectElement) return [node.selectedOptions[0]?.textContent ?? ''];
     const children = node.matches('details:not([open])') ? [...node.children].filter((child) => child.matches('summary')) : [...node.childNodes];
-    return children.map(seen).join(' ');
+    return children.flatMap(seen);
   };
-  return wanted.flatMap((selector) => element.shadowRoot!.querySelector(selector) ?? []).map(seen).join(' ').split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+  return wanted.flatMap((selector) => element.shadowRoot!.querySelector(selector) ?? []).flatMap(seen).map((text) => text.trim());
 }, selectors);
+
+/** A reader who has read "Continue" once knows it again where it stands: of a text met before, only its figures are read anew. */
+function reader() {
+  const known = new Set<string>();
+  return (texts: readonly string[]) => texts.reduce((sum, text) => {
+    const words = text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
+    const kind = text.replaceAll(/\p{N}+/gu, '#');
+    const read = known.has(text) ? 0 : known.has(kind) ? words.filter((word) => /\p{N}/u.test(word)).length : words.length;
+    known.add(text).add(kind);
+    return sum + read;
+  }, 0);
+}
 
 /** The result as far as it is read at first: the answer, what is not cleared, and the first machine with why and why not; or the ways out. */
 const firstScreenful = [
@@ -79,16 +91,17 @@ async function goOn(wizard: Locator, { answers }: ScriptedBuyer): Promise<Questi
 async function readAlong(wizard: Locator, buyer: ScriptedBuyer) {
   const words = { 'the questions': 0, 'around them': 0, 'other pages': 0, 'the result': 0 };
   const steps: { id: string; words: number }[] = [];
+  const read = reader();
   while (!(await isResult(wizard))) {
-    const here = await wordsIn(wizard, '[part="question"], [part="check"]');
-    const aside = await wordsIn(wizard, ...around);
+    const aside = read(await textsIn(wizard, ...around));
+    const here = read(await textsIn(wizard, '[part="question"], [part="check"]'));
     const question = await goOn(wizard, buyer);
-    words[question ? 'the questions' : 'other pages'] += here - aside;
+    words[question ? 'the questions' : 'other pages'] += here;
     words['around them'] += aside;
-    if (question) steps.push({ id: question.id, words: here });
+    if (question) steps.push({ id: question.id, words: here + aside });
   }
   const stands = (await wizard.locator('[part="result"] > .machine').count()) > 0;
-  words['the result'] = await wordsIn(wizard, ...(stands ? firstScreenful : whereNothingFits));
+  words['the result'] = read(await textsIn(wizard, ...(stands ? firstScreenful : whereNothingFits)));
   return { words, steps };
 }
 

@@ -45,12 +45,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Streuen oder spritzen', 'drag-arena': 'Einen Reitplatz abziehen', 'level-field': 'Ein Feld eggen oder einebnen', 'make-hay': 'Heu machen',
           'carry-implement': 'Ein anderes schweres Gerät am Heck tragen',
         },
-        hints: {
-          'mow-lawn': 'Mit einem Mähwerk zwischen den Achsen oder hinter dem Traktor', 'cut-rough': 'Mit einem Sichelmulcher hinter dem Traktor',
-          'lift-bales': 'Auf dem Ballenspieß, am Frontlader oder am Heck', 'lift-pallets': 'Mit der Palettengabel am Frontlader', 'move-loose': 'Schaufel für Schaufel',
-          'handle-logs': 'Mit dem Greifer am Frontlader', 'clear-snow': 'Mit Heckschild oder Schneefräse', dig: 'Gräben, Fundamente, Wurzelstöcke',
-          'make-hay': 'Mähen und kleine Quaderballen pressen', 'carry-implement': 'Eines, das Sie haben oder kaufen wollen',
-        },
+        hints: { dig: 'Gräben, Fundamente, Wurzelstöcke', 'make-hay': 'Mähen und kleine Quaderballen pressen', 'carry-implement': 'Eines, das Sie haben oder kaufen wollen' },
       } },
     },
     musts: {
@@ -299,6 +294,14 @@ export const asking: AskingWords = {
       why: 'Der Traktor muss mit Mähwerk und etwas Platz auf beiden Seiten hindurch.',
       fields: { 'land.gate': { label: 'Engstes Tor oder engste Durchfahrt', hint: 'Zum Beispiel 1,8 m oder 6 ft. Leer lassen, wenn es keine gibt' } },
     },
+    more: {
+      ask: 'Sollen wir noch auf mehr achten?',
+      why: 'Jedes Häkchen bringt ein bis zwei Fragen mehr. Was Sie weglassen, zählt weder für noch gegen eine Maschine.',
+      hint: 'Haken Sie an, was Ihnen wichtig ist. Lassen Sie den Rest frei.',
+      fields: { more: { label: 'Weitere Punkte', options: {
+        haul: 'Mitnehmen auf dem Anhänger', paying: 'Eine Rate im Monat oder Wartung beim Händler', use: 'Was er über die Jahre kostet', cab: 'Eine Kabine', drive: 'Pedal oder Gänge', extras: 'Komfort für den Fahrer',
+      } } },
+    },
     haul: {
       ask: 'Soll er auf einem Anhänger transportiert werden?',
       why: 'Traktor, Frontlader und Mähwerk zusammen dürfen nicht mehr wiegen, als Anhänger und Zugfahrzeug erlauben.',
@@ -416,7 +419,7 @@ export const asking: AskingWords = {
     unitsMetric: 'Meter und Kilogramm',
     unitsLabel: 'Einheiten',
     languageLabel: 'Sprache',
-    typeHint: (unit) => `${unit}, oder schreiben Sie eine andere Einheit hinter die Zahl`,
+    typeHint: (unit) => unit,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Neu beginnen',
     undoStartAgain: 'Meine Antworten zurückholen',

@@ -44,12 +44,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Spread or spray', 'drag-arena': 'Drag an arena', 'level-field': 'Disk or level a field', 'make-hay': 'Make hay',
           'carry-implement': 'Carry another heavy implement on the back',
         },
-        hints: {
-          'mow-lawn': 'With a mower under the belly or behind the tractor', 'cut-rough': 'With a rotary cutter behind the tractor',
-          'lift-bales': 'On a spear, on the loader or behind', 'lift-pallets': 'On forks on the loader', 'move-loose': 'By the bucketful',
-          'handle-logs': 'With a grapple on the loader', 'clear-snow': 'With a blade or a blower behind', dig: 'Trenches, footings, stumps',
-          'make-hay': 'Mow, and bale small squares', 'carry-implement': 'One you own or plan to buy',
-        },
+        hints: { dig: 'Trenches, footings, stumps', 'make-hay': 'Mow, and bale small squares', 'carry-implement': 'One you own or plan to buy' },
       } },
     },
     musts: {
@@ -298,6 +293,14 @@ export const asking: AskingWords = {
       why: 'The machine must pass with its mower on and some room on each side.',
       fields: { 'land.gate': { label: 'Narrowest gate or passage', hint: 'For example 6 ft. Leave empty if there is none' } },
     },
+    more: {
+      ask: 'Is there more we should look at?',
+      why: 'Each box brings one or two more questions. What you leave out counts neither for a machine nor against it.',
+      hint: 'Tick what matters to you. Leave the rest.',
+      fields: { more: { label: 'Finer points', options: {
+        haul: 'Taking it along on a trailer', paying: 'A sum a month, or service by the dealer', use: 'What it costs over the years', cab: 'A cab', drive: 'Pedal or gears', extras: 'Comfort for the driver',
+      } } },
+    },
     haul: {
       ask: 'Will you haul it on a trailer?',
       why: 'Tractor, loader and mower together must stay within what the trailer and the truck may carry.',
@@ -414,7 +417,7 @@ export const asking: AskingWords = {
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
     languageLabel: 'Language',
-    typeHint: (unit) => `${unit}, or write another unit behind the number`,
+    typeHint: (unit) => unit,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Start again',
     undoStartAgain: 'Bring my answers back',

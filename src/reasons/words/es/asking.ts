@@ -48,12 +48,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Esparcir o rociar', 'drag-arena': 'Emparejar una pista de equitación', 'level-field': 'Pasar la rastra o nivelar un campo', 'make-hay': 'Hacer heno',
           'carry-implement': 'Llevar atrás otro implemento pesado',
         },
-        hints: {
-          'mow-lawn': 'Con una segadora ventral o detrás del tractor', 'cut-rough': 'Con una desbrozadora detrás del tractor',
-          'lift-bales': 'Con un pincho, en el cargador frontal o atrás', 'lift-pallets': 'Con horquillas en el cargador frontal', 'move-loose': 'A cucharones',
-          'handle-logs': 'Con una garra en el cargador frontal', 'clear-snow': 'Con una cuchilla o una sopladora atrás', dig: 'Zanjas, cimientos, tocones',
-          'make-hay': 'Segar y hacer pacas cuadradas pequeñas', 'carry-implement': 'Uno que ya tiene o piensa comprar',
-        },
+        hints: { dig: 'Zanjas, cimientos, tocones', 'make-hay': 'Segar y hacer pacas cuadradas pequeñas', 'carry-implement': 'Uno que ya tiene o piensa comprar' },
       } },
     },
     musts: {
@@ -302,6 +297,14 @@ export const asking: AskingWords = {
       why: 'El tractor debe pasar con la segadora puesta y algo de espacio a cada lado.',
       fields: { 'land.gate': { label: 'Portón o paso más estrecho', hint: 'Por ejemplo, 6 pies o 1.8 m. Déjelo vacío si no hay ninguno' } },
     },
+    more: {
+      ask: '¿Hay algo más que debamos mirar?',
+      why: 'Cada casilla trae una o dos preguntas más. Lo que deje fuera no cuenta a favor ni en contra de una máquina.',
+      hint: 'Marque lo que le importa. Deje lo demás.',
+      fields: { more: { label: 'Otros puntos', options: {
+        haul: 'Llevarlo en un remolque', paying: 'Un pago al mes, o servicio con el vendedor', use: 'Lo que cuesta con los años', cab: 'Una cabina', drive: 'Pedal o marchas', extras: 'Comodidad para el conductor',
+      } } },
+    },
     haul: {
       ask: '¿Lo va a transportar en un remolque?',
       why: 'El tractor, el cargador y la segadora juntos no deben pasar de lo que el remolque y la camioneta pueden llevar.',
@@ -418,7 +421,7 @@ export const asking: AskingWords = {
     unitsMetric: 'metros y kilogramos',
     unitsLabel: 'Unidades',
     languageLabel: 'Idioma',
-    typeHint: (unit) => `${unit}, o escriba otra unidad después del número`,
+    typeHint: (unit) => unit,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Empezar de nuevo',
     undoStartAgain: 'Recuperar mis respuestas',

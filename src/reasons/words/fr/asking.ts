@@ -46,12 +46,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Épandre ou pulvériser', 'drag-arena': 'Herser une piste équestre', 'level-field': 'Herser ou niveler un champ', 'make-hay': 'Faire du foin',
           'carry-implement': 'Porter un autre outil lourd à l’arrière',
         },
-        hints: {
-          'mow-lawn': 'Avec une tondeuse ventrale ou une tondeuse derrière le tracteur', 'cut-rough': 'Avec un gyrobroyeur (débroussailleuse rotative) derrière le tracteur',
-          'lift-bales': 'Avec une pique, sur le chargeur ou à l’arrière', 'lift-pallets': 'Avec une fourche sur le chargeur', 'move-loose': 'Godet par godet',
-          'handle-logs': 'Avec un grappin sur le chargeur', 'clear-snow': 'Avec une lame ou une souffleuse à l’arrière', dig: 'Tranchées, fondations, souches',
-          'make-hay': 'Faucher et presser de petites balles carrées', 'carry-implement': 'Un outil que vous avez ou pensez acheter',
-        },
+        hints: { dig: 'Tranchées, fondations, souches', 'make-hay': 'Faucher et presser de petites balles carrées', 'carry-implement': 'Un outil que vous avez ou pensez acheter' },
       } },
     },
     musts: {
@@ -300,6 +295,14 @@ export const asking: AskingWords = {
       why: 'Le tracteur doit passer avec sa tondeuse et un peu de place de chaque côté.',
       fields: { 'land.gate': { label: 'Barrière ou passage le plus étroit', hint: 'Par exemple 1,8 m ou 6 pieds. Laissez vide s’il n’y en a pas' } },
     },
+    more: {
+      ask: 'Faut-il regarder autre chose ?',
+      why: 'Chaque case amène une ou deux questions de plus. Ce que vous laissez ne compte ni pour ni contre une machine.',
+      hint: 'Cochez ce qui compte pour vous. Laissez le reste.',
+      fields: { more: { label: 'Autres points', options: {
+        haul: 'L’emmener sur une remorque', paying: 'Une somme par mois, ou l’entretien chez le vendeur', use: 'Ce qu’il coûte au fil des ans', cab: 'Une cabine', drive: 'Pédale ou vitesses', extras: 'Le confort du conducteur',
+      } } },
+    },
     haul: {
       ask: 'Le transporterez-vous sur une remorque ?',
       why: 'Le tracteur, le chargeur et la tondeuse ensemble ne doivent pas dépasser ce que la remorque et le véhicule peuvent porter.',
@@ -416,7 +419,7 @@ export const asking: AskingWords = {
     unitsMetric: 'mètres et kilogrammes',
     unitsLabel: 'Unités',
     languageLabel: 'Langue',
-    typeHint: (unit) => `${unit}, ou écrivez une autre unité après le nombre`,
+    typeHint: (unit) => unit,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Recommencer',
     undoStartAgain: 'Retrouver mes réponses',
