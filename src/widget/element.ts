@@ -40,6 +40,9 @@ interface Ready {
 /** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
 const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
 
+/** CSS pixels that a question's own picture takes at most: its column beside the line-up. */
+const mostPicture = 420;
+
 /** CSS pixels from which machines stand side by side in a table. */
 const tableFrom = 560;
 
@@ -72,7 +75,7 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @attr history - `push` where the browser's Back is to lead through the questions; `none` by default
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
- * @csspart question, progress, continue, unsure, back, see-result, resume, start-again, bring-back, fault-summary, line-up, check, result, machine, steers, comparison, score-chart, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
+ * @csspart question, progress, picture, continue, unsure, back, see-result, resume, start-again, bring-back, fault-summary, line-up, check, result, machine, steers, comparison, score-chart, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
  */
 export class AcreToAxle extends LitElement {
   static override styles = look;
@@ -525,9 +528,18 @@ export class AcreToAxle extends LitElement {
     return stepTemplate({
       question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
       progress: progressOf(visit, at), standing: this.standingText(ready), canGoBack: questionBefore(visit, at) !== undefined,
+      picture: ready && this.picture(at, ready),
       change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
       back: () => this.back(), seeResult: () => this.wish({ type: 'result.asked' }),
     });
+  }
+
+  /** As wide as the text of a step, and drawn anew only where what it shows has changed. */
+  private picture(question: QuestionId, ready: Ready) {
+    const answers = this.prospect(ready)?.answers ?? this.answers;
+    const width = Math.min(mostPicture, Math.max(leastPicture, this.room - aroundPicture));
+    return guard([question, JSON.stringify(answers), this.telling, this.typing.units, width], () =>
+      ready.reckoner.pictureTemplate({ question, answers, book: this.rankingOf(ready).world.book, voice: this.voice, width }));
   }
 
   /** What the pages after the questions read back, and how they change it. */

@@ -13,5 +13,6 @@ export { shortlist } from '../reasons/shortlist.ts';
 export { steerTo } from '../reasons/steers.ts';
 export { checkTemplate } from './check.ts';
 export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';
+export { pictureTemplate } from './picture.ts';
 export { resultTemplate } from './result.ts';
 export { usable } from './usable.ts';

@@ -21,6 +21,8 @@ export interface StepView {
   /** How many machines still stand, for the line below the question. */
   standing: string;
   canGoBack: boolean;
+  /** What is asked, drawn. */
+  picture: unknown;
   change(at: string, box: Box): void;
   submit(): void;
   unsure(): void;
@@ -242,6 +244,7 @@ function formTemplate(view: StepView) {
         ${hint ? html`<p class="hint">${hint}</p>` : nothing}
         <details><summary>${wizard.why}</summary><p>${why}</p></details>
       </div>
+      ${view.picture ?? nothing}
       ${question.fields.map((field) => fieldTemplate(field, view))}
       <div class="actions"><button class="main" type="submit" part="continue">${wizard.next}</button></div>
       <div class="actions apart">

@@ -82,7 +82,7 @@ test('whatever is answered to a skipped question, nothing that is told first mov
 
 test.each(['budget', 'cab', 'comfort-musts', 'use', 'priorities'] as const)('control: a rule that proves nothing and skips %s all the same would be noticed', (question) => {
   const unsound: Rule = { question, because: 'same-order', proof: function* proof() { yield; return []; } };
-  expect(movedBy(12, [unsound]).moves).not.toEqual([]);
+  expect(movedBy(60, [unsound]).moves).not.toEqual([]);
 }, aMinute);
 
 test('with questions skipped, the total still never rises going forward', () => {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { mayImport } from './rooms.ts';
 
@@ -20,7 +20,7 @@ const readme = read('README.md');
 
 test('the README names every custom property, part and event of the widget, and no other', () => {
   expect(all(readme, /`(--acre-[\w-]+)`/g)).toEqual(all(read('src/widget/look.ts'), /var\((--acre-[\w-]+)/g));
-  const parts = all(['step', 'result', 'element', 'line-up'].map((file) => read(`src/widget/${file}.ts`)).join(''), / part="([\w-]+)"/g);
+  const parts = all(readdirSync(new URL('src/widget', root)).map((file) => read(`src/widget/${file}`)).join(''), / part="([\w-]+)"/g);
   const listed = readme.slice(readme.indexOf('Parts:'), readme.indexOf('Custom properties:'));
   expect(all(listed, /`([\w-]+)`/g)).toEqual(parts);
   expect(all(readme, /`(acre-[a-z-]+)`/g)).toEqual(all(read('src/widget/events.ts'), /'(acre-[a-z-]+)':/g));

@@ -11,6 +11,7 @@ import { rank, type Placed } from '../../src/ranking/rank.ts';
 import { cautionsOf } from '../../src/reasons/cautions.ts';
 import { packageEntry } from '../../src/reasons/package-entry.ts';
 import { valueOf } from './value-of.ts';
+import { withFinerPoints } from './with-finer-points.ts';
 
 /** What one buyer would say to each question; undefined where he isn't sure. */
 export type Mind = (id: QuestionId, answers: AnswersDocument) => Values | undefined;
@@ -27,9 +28,12 @@ export const anything = (seed: number): Mind => (id, answers) => {
 };
 
 /** What a document says, and not sure of the rest. */
-export const asIn = (document: AnswersDocument): Mind => (id) => {
-  const values = Object.fromEntries(questionOf(id).fields.map(({ at }) => [at, answerAt(document, at)]));
-  return Object.values(values).every((value) => value === undefined) ? undefined : values;
+export const asIn = (document: AnswersDocument): Mind => {
+  const said = withFinerPoints(document);
+  return (id) => {
+    const values = Object.fromEntries(questionOf(id).fields.map(({ at }) => [at, answerAt(said, at)]));
+    return Object.values(values).every((value) => value === undefined) ? undefined : values;
+  };
 };
 
 /** A visit finished: every question that may still be answered is, but those left out. */

@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { answerAt } from '../../src/answers/at.ts';
 import { questionOf, type Field, type QuestionId } from '../../src/answers/questions.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
+import { withFinerPoints } from '../support/with-finer-points.ts';
 
 /** A buyer who answers the wizard on the page as a document says, and is not sure of the rest. */
 export const wizardOn = (page: Page) => page.locator('acre-to-axle');
@@ -58,7 +59,7 @@ async function notSure(wizard: Locator) {
 export async function answer(wizard: Locator, answers: AnswersDocument) {
   const id = (await questionOn(wizard))!;
   const said = questionOf(id).fields.flatMap((field) => {
-    const value = answerAt(answers, field.at);
+    const value = answerAt(withFinerPoints(answers), field.at);
     return value === undefined || (Array.isArray(value) && value.length === 0 && id !== 'musts') ? [] : [{ field, value }];
   });
   for (const { field, value } of said) await fill(wizard, field, value);

@@ -14,11 +14,11 @@ let demo: Demo;
 beforeAll(async () => { demo = await openDemo(); });
 afterAll(() => demo.close());
 
-/** Texts on screen in what each selector finds first: not what is folded away, of a list to pull down only what shows. */
+/** Texts on screen in what each selector finds first: not what is drawn, not what is folded away, of a list to pull down only what shows. */
 const textsIn = (wizard: Locator, ...selectors: string[]): Promise<string[]> => wizard.evaluate((element, wanted) => {
   const seen = (node: Node): string[] => {
     if (node instanceof Text) return [node.data];
-    if (!(node instanceof Element) || node.matches('.echo, [aria-hidden="true"]') || !node.checkVisibility()) return [];
+    if (!(node instanceof Element) || node.matches('.echo, [aria-hidden="true"], svg') || !node.checkVisibility()) return [];
     if (node instanceof HTMLSelectElement) return [node.selectedOptions[0]?.textContent ?? ''];
     const children = node.matches('details:not([open])') ? [...node.children].filter((child) => child.matches('summary')) : [...node.childNodes];
     return children.flatMap(seen);
@@ -128,13 +128,14 @@ describe.each(scriptedBuyers)('$name: $story', (buyer) => {
     expect(visit.complaints).toEqual([]);
   });
 
-  test('reads less than three minutes', () => {
+  const most = buyer.seconds ?? mostSeconds;
+  test(`reads less than ${most} seconds`, () => {
     const parts = Object.entries(read.words);
     expect(parts.filter(([part, count]) => part !== 'other pages' && count < 20)).toEqual([]);
     const seconds = parts.reduce((sum, [, count]) => sum + secondsFor(count), 0);
     const inParts = parts.map(([part, count]) => `${part} ${secondsFor(count).toFixed(0)} s`).join(', ');
     console.log(`${buyer.name}: ${read.steps.length} questions, ${seconds.toFixed(0)} s (${inParts})\n  ${read.steps.map((step) => `${step.id} ${secondsFor(step.words).toFixed(0)}`).join(', ')}`);
-    expect(seconds, `${(seconds - mostSeconds).toFixed(0)} s too long: ${inParts}`).toBeLessThan(mostSeconds);
+    expect(seconds, `${(seconds - most).toFixed(0)} s too long: ${inParts}`).toBeLessThan(most);
   });
 });
 

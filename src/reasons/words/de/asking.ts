@@ -51,7 +51,7 @@ export const asking: AskingWords = {
     musts: {
       ask: 'Was davon muss er können?',
       why: 'Eine Arbeit, die ein Muss ist, schließt jeden Traktor aus, der sie nicht schafft. Die anderen zählen nur in der Wertung.',
-      hint: 'Kreuzen Sie an, was unverzichtbar ist: Ohne das würden Sie keinen Traktor kaufen. Den Rest lassen Sie frei.',
+      hint: 'Lassen Sie den Rest frei.',
       fields: { 'tasks.must': { label: 'Arbeiten, die ein Muss sind' } },
     },
     lawn: {
@@ -72,9 +72,7 @@ export const asking: AskingWords = {
       fields: { 'tasks.mow-lawn.deck': {
         label: 'Mähwerk',
         options: { belly: 'Zwischen den Achsen', rear: 'Hinter dem Traktor', either: 'Beides ist recht' },
-        hints: {
-          belly: 'Sie sehen es beim Mähen und kommen dicht an Bäume heran', rear: 'Schnell an- und abgebaut; braucht Platz zum Wenden',
-        },
+        hints: { belly: 'Dreht nah an Bäumen', rear: 'Schnell abgehängt' },
       } },
     },
     rough: {

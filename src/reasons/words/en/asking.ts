@@ -50,7 +50,7 @@ export const asking: AskingWords = {
     musts: {
       ask: 'Which of these must it do?',
       why: 'A job that is a must rules out every machine that can’t do it. The others only count in the ranking.',
-      hint: 'Tick the ones you would not buy a tractor without. Leave the rest unticked.',
+      hint: 'Leave the rest unticked.',
       fields: { 'tasks.must': { label: 'Jobs that are a must' } },
     },
     lawn: {
@@ -71,9 +71,7 @@ export const asking: AskingWords = {
       fields: { 'tasks.mow-lawn.deck': {
         label: 'Mower',
         options: { belly: 'Under the belly', rear: 'Behind the tractor', either: 'Either is fine' },
-        hints: {
-          belly: 'You see it while you mow and it turns close to trees', rear: 'Comes on and off quickly; needs room to turn',
-        },
+        hints: { belly: 'Turns close to trees', rear: 'Comes off quickly' },
       } },
     },
     rough: {

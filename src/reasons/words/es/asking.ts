@@ -54,7 +54,7 @@ export const asking: AskingWords = {
     musts: {
       ask: '¿Cuáles de estos trabajos son indispensables?',
       why: 'Un trabajo indispensable descarta todos los tractores que no puedan hacerlo. Los demás solo cuentan para la clasificación.',
-      hint: 'Marque aquellos sin los que usted no compraría un tractor. Deje el resto sin marcar.',
+      hint: 'Deje lo demás sin marcar.',
       fields: { 'tasks.must': { label: 'Trabajos indispensables' } },
     },
     lawn: {
@@ -75,9 +75,7 @@ export const asking: AskingWords = {
       fields: { 'tasks.mow-lawn.deck': {
         label: 'Segadora',
         options: { belly: 'Debajo del tractor (ventral)', rear: 'Detrás del tractor', either: 'Cualquiera de las dos' },
-        hints: {
-          belly: 'Se ve mientras se corta y pasa cerca de los árboles', rear: 'Se pone y se quita rápido; necesita espacio para dar vuelta',
-        },
+        hints: { belly: 'Gira cerca de los árboles', rear: 'Se quita rápido' },
       } },
     },
     rough: {

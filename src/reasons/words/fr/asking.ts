@@ -52,7 +52,7 @@ export const asking: AskingWords = {
     musts: {
       ask: 'Lesquels de ces travaux sont indispensables ?',
       why: 'Un travail indispensable écarte tout tracteur qui ne peut pas le faire. Les autres ne comptent que dans le classement.',
-      hint: 'Cochez ceux sans lesquels vous n’achèteriez pas de tracteur. Laissez les autres vides.',
+      hint: 'Laissez le reste.',
       fields: { 'tasks.must': { label: 'Travaux indispensables' } },
     },
     lawn: {
@@ -73,9 +73,7 @@ export const asking: AskingWords = {
       fields: { 'tasks.mow-lawn.deck': {
         label: 'Tondeuse',
         options: { belly: 'Sous le tracteur (ventrale)', rear: 'Derrière le tracteur', either: 'L’une ou l’autre' },
-        hints: {
-          belly: 'Vous la voyez en tondant et elle passe tout près des arbres', rear: 'Vite attelée et dételée ; demande de la place pour tourner',
-        },
+        hints: { belly: 'Tourne près des arbres', rear: 'Se dépose vite' },
       } },
     },
     rough: {
