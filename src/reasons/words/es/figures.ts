@@ -1,7 +1,7 @@
 import type { FigureId } from '../../../trade/book.ts';
 
 /** What the figures of the rule book stand for: the command line prints them, a page never does. */
-export const figures: Readonly<Partial<Record<FigureId, string>>> = {
+export const figures: Readonly<Record<FigureId, string>> = {
   'backhoe.centre-behind': 'Distancia del centro de gravedad de una retroexcavadora detrás del eje trasero, plegada para circular, cuando nadie la indica: cuanto más lejos, más ligero el frente',
   'bale.density': 'Densidad de una paca redonda seca tal como se pesa, a partir de una de 5 × 5 pies (1.5 × 1.5 m) de 1,100 lb (499 kg)',
   'bale.dry-density': 'Heno seco en cada pie cúbico de una paca redonda firme: sólida, pero cede a la presión',

@@ -1,7 +1,7 @@
 import type { FormulaId } from '../../../trade/book.ts';
 
 /** What the formulas reckon, as a working says it. */
-export const formulas: Readonly<Partial<Record<FormulaId, string>>> = {
+export const formulas: Readonly<Record<FormulaId, string>> = {
   'area.strip': 'Superficie de una franja, como un camino de entrada',
   'axle.front-load': 'Carga en el eje delantero, con cargas delante de él y detrás del eje trasero',
   'axle.rear-load': 'Carga en el eje trasero',

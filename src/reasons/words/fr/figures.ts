@@ -1,7 +1,7 @@
 import type { FigureId } from '../../../trade/book.ts';
 
 /** What the figures of the rule book stand for: the command line prints them, a page never does. */
-export const figures: Readonly<Partial<Record<FigureId, string>>> = {
+export const figures: Readonly<Record<FigureId, string>> = {
   'mow.speed': 'Vitesse d’avancement pour tondre une pelouse avec une tondeuse ventrale ou arrière',
   'mow.overlap': 'Part de la largeur de coupe perdue là où un passage recouvre le suivant',
   'mow.efficiency.open': 'Part du temps passée à couper sur une pelouse dégagée',

@@ -1,7 +1,7 @@
 import type { FormulaId } from '../../../trade/book.ts';
 
 /** What the formulas reckon, as a working says it. */
-export const formulas: Readonly<Partial<Record<FormulaId, string>>> = {
+export const formulas: Readonly<Record<FormulaId, string>> = {
   'draft.tool': 'Traction que demande un outil qui travaille le sol, selon son type, le sol, la vitesse, la largeur et la profondeur',
   'draft.by-width': 'Traction que demande un outil, selon sa largeur',
   'draft.by-area': 'Traction que demande une charrue, selon la section de sol qu’elle retourne',
