@@ -1,4 +1,4 @@
-/** Times and sizes for the benches. Processor time, for the machine may be busy with something else. */
+/** Times and sizes for the benches. Of ranking, processor time, for the machine may be busy with something else. */
 
 const clock = () => {
   const { user, system } = process.cpuUsage();
@@ -6,7 +6,10 @@ const clock = () => {
 };
 
 const enough = 400;
-const middle = (times: readonly number[]) => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
+/** The time that a share of all isn't longer than. */
+export const quantile = (times: readonly number[], share: number) =>
+  [...times].sort((a, b) => a - b)[Math.min(times.length - 1, Math.floor(times.length * share))]!;
+const middle = (times: readonly number[]) => quantile(times, 0.5);
 
 /**
  * Median of processor time [ms], each sample long enough for the clock, after the code has warmed up.

@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
+import { everyLanguage } from '../support/languages.ts';
+
+/** The files of a built widget, by what a page fetches them for. */
+export interface BuiltScripts {
+  /** What must be there before the first question is: the entry, and all it imports at once. */
+  first: readonly string[];
+  /** What is fetched later whatever the language. */
+  later: readonly string[];
+  /** What is fetched for a language besides. */
+  words: ReadonlyMap<string, readonly string[]>;
+}
+
+/** The files reached from some of them over imports of a kind, those themselves among them. */
+function reached(from: readonly string[], importsOf: (file: string) => readonly string[]): string[] {
+  const files = new Set(from);
+  for (const file of files) for (const next of importsOf(file)) files.add(next);
+  return [...files];
+}
+
+/**
+ * Minified names tell nothing, and neither do those of the files: the words themselves say whose they are.
+ * A build may leave some of them out, so it is the language that has most of them as they are.
+ */
+async function languageOf(file: string): Promise<string | undefined> {
+  if (!/export\{\w+ as (?:asking|telling)\};\s*$/.test(readFileSync(file, 'utf8'))) return undefined;
+  const { asking, telling } = (await import(pathToFileURL(file).href)) as Partial<Record<'asking' | 'telling', Record<string, unknown>>>;
+  const part = Object.entries(asking ?? telling!);
+  const alike = everyLanguage.map(({ words }) => part.filter(([key, said]) => JSON.stringify(words[key as keyof typeof words]) === JSON.stringify(said)).length);
+  return everyLanguage[alike.indexOf(Math.max(...alike))]!.tag;
+}
+
+/** Reads from a build what imports what; nothing is taken from how files are called, but for the entry. */
+export async function builtScripts(folder: string): Promise<BuiltScripts> {
+  const entry = join(folder, 'acre-to-axle.js');
+  const { metafile } = await build({ absWorkingDir: folder, entryPoints: [entry], bundle: true, format: 'esm', metafile: true, write: false, logLevel: 'error' });
+  const importsOf = (file: string, kinds: readonly string[]) =>
+    metafile.inputs[file]!.imports.filter(({ kind }) => kinds.includes(kind)).map(({ path }) => path);
+  const name = Object.values(metafile.outputs)[0]!.entryPoint!;
+  const first = reached([name], (file) => importsOf(file, ['import-statement']));
+  const whole = reached([name], (file) => importsOf(file, ['import-statement', 'dynamic-import']));
+  const rest = await Promise.all(whole.filter((file) => !first.includes(file)).map(async (file) => ({ file: join(folder, file), tag: await languageOf(join(folder, file)) })));
+  const filesOf = (tag: string | undefined) => rest.filter((each) => each.tag === tag).map(({ file }) => file);
+  return {
+    first: first.map((file) => join(folder, file)),
+    later: filesOf(undefined),
+    words: new Map(everyLanguage.map(({ tag }) => [tag, filesOf(tag)])),
+  };
+}
+
+export interface Bytes {
+  raw: number;
+  gzip: number;
+  brotli: number;
+}
+
+/** Each file is sent by itself, so each is pressed by itself. */
+export const bytesOf = (texts: readonly (string | Buffer)[]): Bytes => {
+  const sum = (size: (text: string | Buffer) => number) => texts.reduce((all, text) => all + size(text), 0);
+  return { raw: sum((text) => Buffer.byteLength(text)), gzip: sum((text) => gzipSync(text, { level: 9 }).length), brotli: sum((text) => brotliCompressSync(text).length) };
+};
