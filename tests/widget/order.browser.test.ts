@@ -29,7 +29,7 @@ it('from how a machine ranks to the order and back: what was said stays, however
   const named = (text: string) => all<HTMLButtonElement>(wizard, 'button').find((each) => each.textContent.trim() === text);
   if (!named('Change what matters most')) await press(wizard, named('See the result so far'));
   await press(wizard, named('Change what matters most'));
-  const places = all<HTMLSelectElement>(wizard, 'select');
+  const places = all<HTMLSelectElement>(wizard, '[part="question"] select');
   assert.deepEqual(places.map(({ value }) => value), ['headroom', 'price', 'comfort', 'resale', '']);
   places[0]!.value = 'fit';
   places[0]!.dispatchEvent(new Event('change', { bubbles: true }));

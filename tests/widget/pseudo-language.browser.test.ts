@@ -42,7 +42,10 @@ const theirs = (wizard: AcreToAxle) => {
     || written.some((each) => each !== undefined && each !== '' && text.includes(each)) || wizard === undefined;
 };
 
-/** Texts on the page with a letter in them that don't come from the words. */
+/** Symbols of units are the same in every language. */
+const symbols = /\b(?:ft|in|lb|kg|cm|m)\b/g;
+
+/** Texts on the page with a letter in them that don't come from the words; what is drawn breaks them into lines; of rules and terms the catalogue and the rule book give the English. */
 function untranslated(wizard: AcreToAxle): string[] {
   const isTheirs = theirs(wizard);
   const walker = document.createTreeWalker(wizard.shadowRoot!, NodeFilter.SHOW_TEXT);
@@ -50,7 +53,7 @@ function untranslated(wizard: AcreToAxle): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const text = node.textContent!.trim();
     const parent = node.parentElement!;
-    if (!/\p{L}{2}/u.test(text) || parent.closest('style, slot') || isTheirs(text, parent)) continue;
+    if (!/\p{L}{2}/u.test(text.replaceAll(symbols, '')) || parent.closest('style, slot, text, .working, .terms') || isTheirs(text, parent)) continue;
     if (!text.includes(opening) || !text.includes(closing)) found.push(text);
   }
   return found;
@@ -63,10 +66,18 @@ async function press(wizard: AcreToAxle, selector: string) {
 
 /** From step to step with every job ticked, to the result with all of it unfolded. */
 async function walk(wizard: AcreToAxle, look: (where: string) => void) {
-  for (const box of all<HTMLInputElement>(wizard, 'input[type=checkbox]')) box.click();
-  await settled(wizard);
   while (!all(wizard, '[part="check"]')[0]) {
-    look(all<HTMLElement>(wizard, '[data-question]')[0]!.dataset.question!);
+    const { question } = all<HTMLElement>(wizard, '[data-question]')[0]!.dataset;
+    const boxes = question === 'tasks' || question === 'more' ? all<HTMLInputElement>(wizard, 'input[type=checkbox]') : [];
+    for (const box of boxes) {
+      box.click();
+      await wizard.updateComplete;
+    }
+    look(question!);
+    if (boxes.length > 0) {
+      await press(wizard, '[part="continue"]');
+      continue;
+    }
     for (const value of ['steep', 'low', 'garage', 'own-trailer', 'heat']) all<HTMLInputElement>(wizard, `input[value="${value}"]`)[0]?.click();
     await settled(wizard);
     const unsure = all<HTMLElement>(wizard, '[part="unsure"]')[0];
