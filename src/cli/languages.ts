@@ -2,7 +2,7 @@ import { de as wordsDe } from '../reasons/words/de.ts';
 import { en as wordsEn } from '../reasons/words/en.ts';
 import { es as wordsEs } from '../reasons/words/es.ts';
 import { fr as wordsFr } from '../reasons/words/fr.ts';
-import type { Words } from '../reasons/words/words.ts';
+import type { PrintedWords } from '../reasons/words/words.ts';
 import { de } from './words/de.ts';
 import { en } from './words/en.ts';
 import { es } from './words/es.ts';
@@ -10,7 +10,7 @@ import { fr } from './words/fr.ts';
 import type { CliWords } from './words/words.ts';
 
 export interface Language {
-  words: Words;
+  words: PrintedWords;
   own: CliWords;
 }
 

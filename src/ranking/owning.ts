@@ -43,7 +43,7 @@ export function owningOf(evaluation: Evaluation, answers: Answers, world: World)
   const paid = (price.low + price.high) / 2;
   // Tax and delivery are spent, and what is fitted is sold with the machine at the best.
   const end = valueKept((price.goods[0] + price.goods[1]) / 2, share);
-  const capital = cite(capitalRecovery(paid, end.result.value, book.value('own.interest'), years), { rate: 'own.interest' });
+  const capital = cite(capitalRecovery(paid, end.result.value, book.value('own.interest'), years), { annualRate: 'own.interest' });
   const housed = cite(housing(paid, end.result.value, book.value('own.housing')), { share: 'own.housing' });
   const repaired = cite(
     repairs(listPrice.price.value, hours, hours + hoursPerYear * years, book.value('own.repair.rf1'), book.value('own.repair.rf2')),

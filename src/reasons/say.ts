@@ -1,15 +1,16 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { TaskId } from '../answers/schema.ts';
 import { formulaRules } from '../trade/figures/formulas.ts';
-import { figureRules, isFigureId, rules, type FormulaId, type RuleId } from '../trade/book.ts';
+import { figureRules, isFigureId, type FormulaId, type RuleId } from '../trade/book.ts';
 import type { Source } from '../trade/record.ts';
 import { toSi } from '../units/quantity.ts';
 import { showAmount, type Reader } from '../units/show.ts';
 import type { AskingVoice } from './asking-voice.ts';
 import type { CautionId } from './cautions.ts';
+import { sayFormula } from './say-formula.ts';
 import { saySpecs } from './say-specs.ts';
 import type { AdditionEntry, Because, CautionEntry, Entry, Reason, WorkingEntry } from './schema.ts';
-import type { ReasonId, Said, Words } from './words/words.ts';
+import type { PrintedWords, ReasonId, Said, Words } from './words/words.ts';
 
 /** What the words are made with: a language, the reader's units, and the names in the catalogue. */
 export interface Voice extends AskingVoice {
@@ -116,12 +117,12 @@ export function sayOwning(owning: Entry['owning'], { words, reader }: Voice): st
 }
 
 /** Where a figure comes from, in words. */
-export function saySource(source: Source, { sources }: Words): string {
+export function saySource(source: Source, { sources, laws }: Words): string {
   switch (source.basis) {
     case 'published':
       return source.read === 'source' ? sources.published(source.title, source.where ?? '') : sources.secondHand(source.title, source.where ?? '');
     case 'derived':
-      return sources.derived(source.from);
+      return sources.derived(laws[source.from]);
     case 'memory':
       return sources.memory(source.title);
     default:
@@ -139,15 +140,15 @@ export interface SaidWorking {
   source: string;
 }
 
-/** The statement of a rule in the reader's language, or in the rule book's own where that is missing. */
-export const sayRule = (id: RuleId, words: Words) => words.rules[id] ?? rules[id].statement;
+/** The statement of a rule in the reader's language. */
+export const sayRule = (id: RuleId, { figures, formulas }: PrintedWords) => (isFigureId(id) ? figures[id] : formulas[id]);
 
 export function sayWorking({ formula, inputs, result }: WorkingEntry, { words, reader }: Voice): SaidWorking {
   const rule = formulaRules[formula as FormulaId];
   const shownTerm = ({ value, unit }: { value: number; unit: string }) => showAmount(value, unit, reader);
   return {
-    statement: sayRule(formula as FormulaId, words),
-    formula: rule.formula,
+    statement: words.formulas[formula as FormulaId],
+    formula: sayFormula(rule.formula, words),
     terms: Object.entries(inputs).map(([name, term]) => ({
       name: words.terms[name] ?? name, value: shownTerm(term), ...(term.rule && { source: saySourceOfRule(term.rule, words) }),
     })),

@@ -1,5 +1,21 @@
 import type { Unit } from '../units/quantity.ts';
 
+/** What a derived figure follows from; a language says each in its own words. */
+export type Law =
+  | 'arithmetic of annuities: each instalment is worth less today, the later it comes'
+  | 'counting'
+  | 'geometry'
+  | 'geometry of a heap with slopes of 2:1, which SAE J742 and ISO 7546 take for loader buckets'
+  | 'mechanics, power is force times speed'
+  | 'mechanics, speed squared over radius'
+  | 'moisture as a share of the whole'
+  | 'no limit may be passed'
+  | 'statics, sum of moments'
+  | 'statics, weight is mass times gravity'
+  | 'the daily exposure, solved for the time'
+  | 'the definition of density'
+  | 'units: an hour is 3,600 s, a US gallon 231 cubic inches';
+
 /** Where a figure comes from, said the same way to everyone who asks. */
 export type Source =
   | {
@@ -11,7 +27,7 @@ export type Source =
       read: 'source' | 'second-hand';
     }
   /** Follows from a law anyone can check, such as the sum of moments. */
-  | { basis: 'derived'; from: string }
+  | { basis: 'derived'; from: Law }
   | { basis: 'common-practice' }
   | { basis: 'memory'; title: string; where?: string };
 

@@ -1,4 +1,5 @@
-import { saySource } from '../../reasons/say.ts';
+import { sayFormula } from '../../reasons/say-formula.ts';
+import { sayRule, saySource } from '../../reasons/say.ts';
 import { en as words } from '../../reasons/words/en.ts';
 import { ruleIds, rules, rulesVersion, type RuleId } from '../../trade/book.ts';
 import type { FigureRule, FormulaRule } from '../../trade/record.ts';
@@ -32,8 +33,8 @@ function recordOf(id: RuleId, dealers: DealersFigures | undefined): string[] {
   return [
     '',
     id,
-    ...paragraph(rule.statement, 4),
-    ...(rule.kind === 'formula' ? rule.formula.split('; ').flatMap((line) => item('', line, 3)) : paragraph(valueOf(rule), 4)),
+    ...paragraph(sayRule(id, words), 4),
+    ...(rule.kind === 'formula' ? rule.formula.split('; ').flatMap((line) => item('', sayFormula(line, words), 3)) : paragraph(valueOf(rule), 4)),
     ...(dealers ? dealersLines(id, dealers) : []),
     ...paragraph(`${own.source}: ${saySource(rule.source, words)}`, 4),
     ...paragraph(`${own.uses}: ${places.length > 0 ? places.join('; ') : own.noUses}`, 4),

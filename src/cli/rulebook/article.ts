@@ -1,5 +1,6 @@
+import { sayFormula, sayToken } from '../../reasons/say-formula.ts';
 import { sayRule } from '../../reasons/say.ts';
-import type { Words } from '../../reasons/words/words.ts';
+import type { PrintedWords } from '../../reasons/words/words.ts';
 import { rules, type RuleId } from '../../trade/book.ts';
 import type { FigureRule, Rule, Source } from '../../trade/record.ts';
 import type { DealersFigures } from './dealers-figures.ts';
@@ -12,7 +13,7 @@ import type { RuleBookWords } from './words/en.ts';
 
 /** The two sets of words the book is printed with: that of the result, and its own. */
 export interface Voice {
-  words: Words;
+  words: PrintedWords;
   own: RuleBookWords;
 }
 
@@ -20,9 +21,9 @@ export const trustTag = (trust: Trust, own: RuleBookWords) =>
   html`<span class="tag${isWeak(trust) ? ' weak' : ''}">${own.trust[trust].name}</span>`;
 
 /** A source without how far it can be trusted, which its tag says. */
-function sourceText(source: Source, { derived }: RuleBookWords): string {
+function sourceText(source: Source, { own, words }: Voice): string {
   if (source.basis === 'common-practice') return '';
-  if (source.basis === 'derived') return derived(source.from);
+  if (source.basis === 'derived') return own.derived(words.laws[source.from]);
   return source.where === undefined ? source.title : `${source.title} (${source.where})`;
 }
 
@@ -44,22 +45,22 @@ function valueRows(rule: FigureRule, dealers: DealersFigures | undefined, id: Ru
 }
 
 /** The sum as mathematics, and as text: for a page too narrow for it, and to be copied. */
-const formulaRows = (formula: string, kind: string, own: RuleBookWords) => [
-  row(own.formula, html`${mathOf(formula).map((math) => html`<div class="sum" role="group" aria-label="${own.formula}">${new Markup(math)}</div>`)}<code class="lesser">${formula}</code>`, 'formula'),
-  row(own.kind, html`${kind}`),
+const formulaRows = (formula: string, { own, words }: Voice) => [
+  row(own.formula, html`${mathOf(formula, (token) => sayToken(token, words)).map((math) => html`<div class="sum" role="group" aria-label="${own.formula}">${new Markup(math)}</div>`)}<code class="lesser">${sayFormula(formula, words)}</code>`, 'formula'),
+  row(own.kind, html`${own.kinds.formula}`),
 ];
 
 /** One record of the rule book. */
 export function articleOf(id: RuleId, { words, own }: Voice, dealers: DealersFigures | undefined): Markup {
   const rule: Rule = rules[id];
   const trust = trustOf(rule.source);
-  const source = sourceText(rule.source, own);
+  const source = sourceText(rule.source, { own, words });
   const places = [...new Set(modulesOf(id).map((module) => own.places[module]))];
   return html`<article id="${id}" data-kind="${rule.kind}" data-trust="${trust}">
 <h3 data-searched>${sayRule(id, words)}</h3>
 <p class="id"><a href="#${id}" data-searched>${id}</a></p>
 <dl>
-${rule.kind === 'formula' ? formulaRows(rule.formula, own.kinds.formula, own) : valueRows(rule, dealers, id, own)}${row(own.source, html`<span data-searched>${source}</span> ${trustTag(trust, own)}`)}${row(own.uses, html`${places.length > 0 ? places.join('; ') : own.noUses}`)}</dl>
+${rule.kind === 'formula' ? formulaRows(rule.formula, { own, words }) : valueRows(rule, dealers, id, own)}${row(own.source, html`<span data-searched>${source}</span> ${trustTag(trust, own)}`)}${row(own.uses, html`${places.length > 0 ? places.join('; ') : own.noUses}`)}</dl>
 </article>
 `;
 }

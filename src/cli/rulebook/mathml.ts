@@ -1,3 +1,5 @@
+import { boundsOf, tokensOf, type FormulaToken } from '../../trade/read-formula.ts';
+
 /**
  * The formula texts of the rule book as MathML Core. A text is read as a person reads it: names are
  * words, `×` and `/` go from left to right, a root or a power takes what stands next to it, `;` parts two
@@ -10,21 +12,8 @@ interface Piece {
   unbracketed: string;
 }
 
-interface Token {
-  kind: 'name' | 'number' | 'mark' | 'sum';
-  text: string;
-  /** Stands right behind the token before it. */
-  close: boolean;
-}
-
-/** A sum with its bounds, a run of words, a number, or one character. */
-const token = /(?<blank>\s*)(?:(?<sum>Σ from .+? to .+? of\b)|(?<number>\d+(?:,\d{3})*(?:\.\d+)?)|(?<name>(?!Σ)[\p{L}_](?:(?!Σ)[\p{L}\d_'’-]|[ \u00a0](?!Σ)(?=[\p{L}\d]))*)|(?<mark>\S))/gu;
-const bounds = /^Σ from (?<from>.+?) to (?<to>.+?) of$/u;
-
-const tokensOf = (text: string): Token[] => [...text.matchAll(token)].map(({ groups = {} }) => {
-  const kind = (['sum', 'number', 'name', 'mark'] as const).find((each) => groups[each] !== undefined)!;
-  return { kind, text: groups[kind]!, close: groups.blank === '' };
-});
+/** How a name or a number is written; as it stands, if nobody says otherwise. */
+type SayToken = (token: FormulaToken) => string;
 
 const closers: Readonly<Record<string, string>> = { '(': ')', '[': ']', '⌈': '⌉', '⌊': '⌋' };
 const powers: Readonly<Record<string, string>> = { '²': '2', '³': '3' };
@@ -45,10 +34,12 @@ const piece = (...parts: readonly string[]): Piece => ({ whole: row(...parts), u
 class Reader {
   private at = 0;
   private depth = 0;
-  private readonly tokens: readonly Token[];
+  private readonly tokens: readonly FormulaToken[];
+  private readonly say: SayToken;
 
-  constructor(text: string) {
+  constructor(text: string, say: SayToken) {
     this.tokens = tokensOf(text);
+    this.say = say;
   }
 
   private get next() {
@@ -78,7 +69,7 @@ class Reader {
   private phrase(): string[] {
     const behind = this.tokens[this.at + 1];
     const isPhrase = this.next?.kind === 'name' && (behind === undefined || (behind.kind === 'mark' && behind.text === ','));
-    return isPhrase ? [element('mtext', `\u00a0${this.take().text}`)] : [];
+    return isPhrase ? [element('mtext', `\u00a0${this.say(this.take())}`)] : [];
   }
 
   private chain(marks: readonly string[], part: () => Piece): Piece {
@@ -106,7 +97,7 @@ class Reader {
         this.take();
         before = piece(`<mfrac>${before.unbracketed}${this.factor().unbracketed}</mfrac>`);
       } else if (this.next && !this.isNext(...ending)) {
-        before = piece(before.whole, this.next.close && this.isNext('(') ? '<mo>\u2061</mo>' : '<mspace width="0.3em"></mspace>', this.factor().whole);
+        before = piece(before.whole, this.next.blank === '' && this.isNext('(') ? '<mo>\u2061</mo>' : '<mspace width="0.3em"></mspace>', this.factor().whole);
       } else return before;
     }
   }
@@ -131,8 +122,8 @@ class Reader {
     // A sum is over all of the product behind it.
     if (this.isNext('Σ')) return piece(operator(this.take().text), this.product().whole);
     if (this.next?.kind === 'sum') {
-      const { from, to } = bounds.exec(this.take().text)!.groups!;
-      return piece(`<munderover><mo>Σ</mo>${row(new Reader(from!).whole())}${row(new Reader(to!).whole())}</munderover>`, this.product().whole);
+      const { from, to } = boundsOf(this.take().text);
+      return piece(`<munderover><mo>Σ</mo>${row(new Reader(from, this.say).whole())}${row(new Reader(to, this.say).whole())}</munderover>`, this.product().whole);
     }
     return this.power();
   }
@@ -149,9 +140,10 @@ class Reader {
 
   private atom(): Piece {
     if (this.next === undefined || this.isNext(...ending)) return piece('<mrow></mrow>');
-    const { kind, text } = this.take();
-    if (kind === 'name') return piece(element('mi', text));
-    if (kind === 'number') return piece(element('mn', text));
+    const taken = this.take();
+    const { kind, text } = taken;
+    if (kind === 'name') return piece(element('mi', this.say(taken)));
+    if (kind === 'number') return piece(element('mn', this.say(taken)));
     const closer = closers[text];
     return closer === undefined ? piece(element('mtext', text)) : this.bracketed(text, closer);
   }
@@ -171,6 +163,6 @@ class Reader {
 }
 
 /** Each formula of a text as one `math` element. */
-export const mathOf = (formula: string): string[] =>
+export const mathOf = (formula: string, say: SayToken = ({ text }) => text): string[] =>
   formula.split(';').map((each) => each.trim()).filter((each) => each !== '')
-    .map((each) => `<math display="block">${new Reader(each).whole()}</math>`);
+    .map((each) => `<math display="block">${new Reader(each, say).whole()}</math>`);

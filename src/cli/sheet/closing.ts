@@ -25,6 +25,6 @@ export function closing({ catalogue: { dealer }, voice: { words } }: Scene): str
     ...heading(words.result.termsHeading),
     ...paragraph(dealer.terms?.[words.language]?.guidance ?? words.guidance),
     '',
-    ...paragraph(`${words.result.contact}: ${[dealer.name, ...reach].join(', ')}`),
+    ...paragraph(`${words.result.contact}${words.joins.colon}${[dealer.name, ...reach].join(', ')}`),
   ];
 }

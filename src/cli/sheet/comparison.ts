@@ -19,17 +19,17 @@ export function comparisonOf(contrast: Contrast, catalogue: CatalogueDocument, w
   const called = (id: string) => (machineOf(id) === id ? names(id) : `${names(machineOf(id))} (${id})`);
   const voice: Voice = { words, reader, nameOf: (id, machine) => (lot.some((unit) => unit.id === id) && machineOf(id) !== id ? called(id) : names(id, machine)) };
 
-  const { result: { unitVerdict, points }, contrast: said } = words;
+  const { result: { unitVerdict, points }, contrast: said, joins: { colon } } = words;
   const { above, by, sides, gates, criteria, lacking } = contrast;
   const below = sides.find(({ id }) => id !== above)!.id;
   const hundredths = (share: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(100 * share);
 
   const standing = sides.flatMap(({ id, standing: verdict, score, price }) => item('-', [
-    `${called(id)}: ${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), sayPackagePrice({ price }, voice),
+    `${called(id)}${colon}${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), sayPackagePrice({ price }, voice),
   ].join(' · ')));
   const need = (compared: Compared) => [
     ...paragraph(words.needs[compared.need] ?? compared.need),
-    ...sides.flatMap(({ id }, index) => item('-', `${called(id)}: ${sayNeedState(compared.of[index]!, compared, { ...voice, machine: machineOf(id) })}`, 2)),
+    ...sides.flatMap(({ id }, index) => item('-', `${called(id)}${colon}${sayNeedState(compared.of[index]!, compared, { ...voice, machine: machineOf(id) })}`, 2)),
   ];
   const part = (title: string, lines: readonly string[]) => (lines.length > 0 ? [...heading(title), ...lines] : []);
 
@@ -38,11 +38,11 @@ export function comparisonOf(contrast: Contrast, catalogue: CatalogueDocument, w
     ...paragraph(said.by[by]),
     '', ...standing,
     ...part(said.mustsHeading, gates.flatMap(need)),
-    ...part(`${said.pointsHeading}: ${called(sides[0].id)}`, criteria.flatMap((gap) => item(gap.favours === sides[0].id ? '+' : '-', sayGap(gap, sides[0].id, contrast, voice)))),
+    ...part(`${said.pointsHeading}${colon}${called(sides[0].id)}`, criteria.flatMap((gap) => item(gap.favours === sides[0].id ? '+' : '-', sayGap(gap, sides[0].id, contrast, voice)))),
     ...part(said.lackingHeading, [
       ...lacking.needs.flatMap(need),
       ...(lacking.criteria.length > 0 ? paragraph(said.lackingCriteria(words.list(lacking.criteria.map((each) => said.topics[each])))) : []),
     ]),
-    ...part(`${said.liftHeading}: ${called(below)}`, sayLift(contrast, called(above), voice).flatMap((each) => item('-', each))),
+    ...part(`${said.liftHeading}${colon}${called(below)}`, sayLift(contrast, called(above), voice).flatMap((each) => item('-', each))),
   ];
 }

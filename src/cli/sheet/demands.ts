@@ -10,7 +10,7 @@ type Need = Shortlist['needs'][number];
 function boundOf({ bound, capability }: Need, { own, voice }: Scene): string {
   if (!bound || capability === 'slope.tip-angle') return '';
   const amount = showAmount(bound.value, bound.unit, voice.reader);
-  return `: ${bound.is === 'at-least' ? own.atLeast(amount) : own.atMost(amount)}`;
+  return `${voice.words.joins.colon}${bound.is === 'at-least' ? own.atLeast(amount) : own.atMost(amount)}`;
 }
 
 function demand(need: Need, scene: Scene): string[] {

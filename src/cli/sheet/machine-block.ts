@@ -50,7 +50,7 @@ function scoreLines(entry: Entry, scene: Scene): string[] {
   const rows = parts.map(([criterion, { points, weight }]) =>
     [words.criteria[criterion as Criterion], words.result.points(ofHundred(points), ofHundred(weight))]);
   const unknown = parts.flatMap(([criterion, { missing = [] }]) => (missing.length === 0 ? [] : item(
-    '?', `${words.criteria[criterion as Criterion]}: ${own.notKnown(saySpecs(missing, words))}`, 3,
+    '?', `${words.criteria[criterion as Criterion]}${words.joins.colon}${own.notKnown(saySpecs(missing, words))}`, 3,
   )));
   return [
     '', ...paragraph(words.result.scoreHeading, 3), ...table([...rows, [own.total, words.result.points(ofHundred(score), ofHundred(1))]], 5), ...unknown,
@@ -75,7 +75,7 @@ const decisiveSums = ({ reasons }: Entry, { decisive, voice: { words } }: Scene)
 /** One machine that stands, or that the dealer must be asked about: reasons, price, score, units and working. */
 export function machineBlock(entry: Entry, scene: Scene): string[] {
   const { own, voice: { nameOf, words } } = scene;
-  const reckoned = entry.unit ? `${own.reckonedFor(entry.unit)}: ${unitFacts(entry.unit, scene)}` : own.reckonedTypical;
+  const reckoned = entry.unit ? `${own.reckonedFor(entry.unit)}${words.joins.colon}${unitFacts(entry.unit, scene)}` : own.reckonedTypical;
   return [
     '',
     ...item(`${entry.rank}.`, nameOf(entry.machine)),

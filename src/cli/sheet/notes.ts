@@ -1,5 +1,7 @@
 import type { WorkingEntry } from '../../reasons/schema.ts';
+import { sayFormula } from '../../reasons/say-formula.ts';
 import { sayRule, saySource, saySourceOfRule, sayWorking, type Voice } from '../../reasons/say.ts';
+import type { PrintedWords } from '../../reasons/words/words.ts';
 import { isFigureId, siUnitOfRule, type FigureId, type FormulaId, type RuleBook } from '../../trade/book.ts';
 import { formulaRules } from '../../trade/figures/formulas.ts';
 import { showAmount } from '../../units/show.ts';
@@ -19,8 +21,9 @@ export interface Notes {
 /** A slope in figures reads like a slope that is allowed. */
 const isTold = (rule: string | undefined): rule is FigureId => rule !== undefined && isFigureId(rule) && !rule.startsWith('slope.');
 
-export function notesOf(voice: Voice, own: CliWords, book: RuleBook): Notes {
+export function notesOf(voice: Voice & { words: PrintedWords }, own: CliWords, book: RuleBook): Notes {
   const { words, reader } = voice;
+  const { joins } = words;
   const formulas: FormulaId[] = [];
   const figures = new Set<FigureId>();
   const numberOf = (formula: FormulaId) => {
@@ -29,9 +32,9 @@ export function notesOf(voice: Voice, own: CliWords, book: RuleBook): Notes {
   };
   const dealers = (id: FigureId) => (book.isDealers(id) ? ` (${words.result.dealersFigure})` : '');
   const formulaNote = (id: FormulaId, index: number) =>
-    item(`[${index + 1}]`, `${formulaRules[id].formula}. ${own.source(saySource(formulaRules[id].source, words))}`);
+    item(`[${index + 1}]`, `${sayFormula(formulaRules[id].formula, words)}. ${own.source(saySource(formulaRules[id].source, words))}`);
   const figureNote = (id: FigureId) =>
-    item('-', `${sayRule(id, words)}: ${showAmount(book.value(id), siUnitOfRule(id), reader)}${dealers(id)}. ${own.source(saySourceOfRule(id, words))}`);
+    item('-', `${sayRule(id, words)}${joins.colon}${showAmount(book.value(id), siUnitOfRule(id), reader)}${dealers(id)}. ${own.source(saySourceOfRule(id, words))}`);
 
   const use = (rule: string | undefined) => {
     if (isTold(rule)) figures.add(rule);
@@ -43,7 +46,7 @@ export function notesOf(voice: Voice, own: CliWords, book: RuleBook): Notes {
       const { statement, terms, result } = sayWorking(working, voice);
       for (const { rule } of Object.values(working.inputs)) use(rule);
       const sum = terms.map(({ name, value }) => `${name} ${value}`).join(', ');
-      return `${statement} [${numberOf(working.formula as FormulaId)}]: ${sum}; ${own.gives(result)}`;
+      return `${statement} [${numberOf(working.formula as FormulaId)}]${joins.colon}${sum}${joins.semicolon}${own.gives(result)}`;
     },
     lines: () => [
       ...(formulas.length > 0 ? [...heading(own.formulasHeading), ...formulas.flatMap(formulaNote)] : []),

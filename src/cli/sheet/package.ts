@@ -20,7 +20,7 @@ function addition(entry: AdditionEntry, unpriced: readonly AdditionEntry[], scen
     ...(asked ? [own.askPrice] : []),
     ...(isCounted(entry, scene) ? [] : [own.notCounted]),
   ];
-  return item('-', `${sayAddition(entry, scene.voice)}${parts.length > 0 ? `: ${parts.join(', ')}` : ''}`, 3);
+  return item('-', `${sayAddition(entry, scene.voice)}${parts.length > 0 ? `${words.joins.colon}${parts.join(', ')}` : ''}`, 3);
 }
 
 /** Labour of all that is fitted, so that the parts of a price add up to it. */
@@ -33,12 +33,12 @@ function fitting(additions: readonly AdditionEntry[], scene: Scene): string[] {
 
 /** What machine and additions cost together, and what each of them adds. */
 export function packageLines({ price, additions, unpriced }: PackageEntry, scene: Scene): string[] {
-  const { own, voice: { words: { result, list } } } = scene;
+  const { own, voice: { words: { result, list, joins } } } = scene;
   const { includes } = scene.answers.budget ?? {};
   const alone = price && (price.machineLow === price.machineHigh
     ? money(price.machineLow, scene) : result.packageRange(money(price.machineLow, scene), money(price.machineHigh, scene)));
   return [
-    ...paragraph(`${result.package}: ${sayPackagePrice({ price, unpriced }, scene.voice)}`, 3),
+    ...paragraph(`${result.package}${joins.colon}${sayPackagePrice({ price, unpriced }, scene.voice)}`, 3),
     ...(alone && additions.length > 0 ? item('-', result.machineAlone(alone), 3) : []),
     ...additions.flatMap((entry) => addition(entry, unpriced, scene)),
     ...fitting(additions, scene),

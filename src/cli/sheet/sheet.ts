@@ -32,7 +32,7 @@ const unseen = { id: 'condition.unseen', kind: 'unknown', weight: 0, figures: {}
 /** The whole order in a few lines, for whoever reads no further. */
 const atAGlance = (entries: readonly Entry[], scene: Scene): string[] => (entries.length < 2 ? [] : [
   '',
-  ...entries.flatMap((entry) => item(`${entry.rank}.`, `${scene.voice.nameOf(entry.machine)}: ${sayPackagePrice(entry.package, scene.voice)}`)),
+  ...entries.flatMap((entry) => item(`${entry.rank}.`, `${scene.voice.nameOf(entry.machine)}${scene.voice.words.joins.colon}${sayPackagePrice(entry.package, scene.voice)}`)),
 ]);
 
 /** The answer in a line: the frame and the trim of the first machine. */

@@ -24,14 +24,14 @@ type Told = Pick<Entry, 'unit' | 'because'>;
 function unitLines({ unit, verdict, because, reasons, ...entry }: UnitEntry, told: Told, scene: Scene): string[] {
   const { words } = scene.voice;
   const facts = unitFacts(unit, scene);
-  const price = verdict === 'ruled-out' ? '' : `. ${words.result.package}: ${sayPackagePrice(entry.package, scene.voice)}`;
+  const price = verdict === 'ruled-out' ? '' : `. ${words.result.package}${words.joins.colon}${sayPackagePrice(entry.package, scene.voice)}`;
   // What is true of this unit alone; of the one the machine goes by it has been said above.
   const own = unit === told.unit ? [] : reasons.filter(({ id }) => id.startsWith('unit.') && id !== 'unit.service-record');
   const saidAbove = new Set(told.because.map((each) => JSON.stringify(each)));
   const causes = because.filter((each) => !saidAbove.has(JSON.stringify(each)));
   const outcome = verdict === 'ruled-out' ? 'failed' : 'unknown';
   return [
-    ...item('-', `${unit}${facts && ` (${facts})`}: ${words.result.unitVerdict[verdict]}${price}`, 3),
+    ...item('-', `${unit}${facts && ` (${facts})`}${words.joins.colon}${words.result.unitVerdict[verdict]}${price}`, 3),
     ...causes.flatMap((each) => item('', sayBecause(each, outcome, taskOfNeed(scene, each.need), scene.voice), 4)),
     ...own.flatMap((reason) => item('', sayReason(reason, scene.voice), 4)),
   ];

@@ -16,12 +16,13 @@ export interface Reckoning {
 
 /** Sums under a title, each by what it was reckoned for, and told once. */
 export function workingLines(reckonings: readonly Reckoning[], indent: number, scene: Scene): string[] {
+  const { colon } = scene.voice.words.joins;
   const told = new Set<string>();
   const isNew = (sum: WorkingEntry) => !told.has(JSON.stringify(sum)) && told.add(JSON.stringify(sum));
   const lines = reckonings.flatMap(({ of, sums }) => {
     const fresh = sums.filter(isShown).filter(isNew);
     return fresh.length === 0 ? [] : [
-      ...(of ? paragraph(`${of}:`, indent) : []),
+      ...(of ? paragraph(`${of}${colon}`, indent) : []),
       ...fresh.flatMap((sum) => item('-', scene.notes.say(sum), indent)),
     ];
   });

@@ -1,6 +1,6 @@
 import { asking } from './de/asking.ts';
 import { figures } from './de/figures.ts';
 import { telling } from './de/telling.ts';
-import type { Words } from './words.ts';
+import type { PrintedWords } from './words.ts';
 
-export const de: Words = { ...asking, ...telling, rules: { ...telling.rules, ...figures } };
+export const de: PrintedWords = { ...asking, ...telling, figures };

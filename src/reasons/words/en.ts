@@ -1,5 +1,6 @@
 import { asking } from './en/asking.ts';
+import { figures } from './en/figures.ts';
 import { telling } from './en/telling.ts';
-import type { Words } from './words.ts';
+import type { PrintedWords } from './words.ts';
 
-export const en: Words = { ...asking, ...telling };
+export const en: PrintedWords = { ...asking, ...telling, figures };

@@ -6,7 +6,9 @@ import type { Capability, ComfortWish, NotCleared } from '../../needs/need.ts';
 import type { Addition } from '../../ranking/addition.ts';
 import type { OwningPart } from '../../ranking/owning.ts';
 import type { Spec } from '../../ranking/verdict.ts';
-import type { RuleId } from '../../trade/book.ts';
+import type { FigureId, FormulaId } from '../../trade/book.ts';
+import type { FormulaName } from '../../trade/read-formula.ts';
+import type { Law } from '../../trade/record.ts';
 import type { UnitWords } from '../../units/show.ts';
 import type { CautionId } from '../cautions.ts';
 import type { Spot } from '../moves.ts';
@@ -154,8 +156,14 @@ export interface TellingWords {
   notCleared: Readonly<Record<NotCleared['id'], (tasks: string) => string>>;
   /** By the task they speak of, if any, and by figures of the rule book already shown. */
   cautions: Readonly<Record<CautionId, (task: string, figures?: Readonly<Record<string, string>>) => string>>;
-  /** Statements of rules in this language; where one is missing the rule book's own English stands. */
-  rules: Readonly<Partial<Record<RuleId, string>>>;
+  /** What each formula of the rule book reckons. */
+  formulas: Readonly<Record<FormulaId, string>>;
+  /** What the names in a formula are called. */
+  formulaNames: Readonly<Record<FormulaName, string>>;
+  /** A sum from one bound to another, as it stands before what is summed. */
+  formulaSum(from: string, to: string): string;
+  /** What stands between a label and what it labels, and between two things said in one line. */
+  joins: Readonly<Record<'colon' | 'semicolon', string>>;
   /** Names of the terms of a working. */
   terms: Readonly<Record<string, string>>;
   /** The terms every result carries where the dealer gave none. */
@@ -340,9 +348,14 @@ export interface TellingWords {
     commonPractice: string;
     memory(title: string): string;
   };
+  /** What a derived figure follows from. */
+  laws: Readonly<Record<Law, string>>;
 }
 
 /**
  * Everything a language says. A language is one folder with these two parts: what is missing fails the type check.
  */
 export type Words = AskingWords & TellingWords;
+
+/** The same, with what only the command line prints: what the figures of the rule book stand for. */
+export type PrintedWords = Words & { figures: Readonly<Record<FigureId, string>> };

@@ -22,7 +22,7 @@ export const moneyFormulas = formulas({
   },
   'own.capital-recovery': {
     kind: 'formula', statement: 'Loss of value and interest in equal yearly amounts; without interest the loss by the years',
-    formula: 'cost = (price − end value) × rate × (1 + rate)^years / ((1 + rate)^years − 1) + end value × rate',
+    formula: 'cost = (price − end value) × annual rate × (1 + annual rate)^years / ((1 + annual rate)^years − 1) + end value × annual rate',
     source: seenSecondHand('Solved problems of engineering economy, authors not shown; Iowa State Extension A3-29 reckons by it', 'capital recovery with salvage value'),
   },
   'own.depreciation': {
@@ -43,7 +43,7 @@ export const moneyFormulas = formulas({
     kind: 'formula', statement: 'Costs taken together', formula: 'cost = sum of the parts', source: counting,
   },
   'own.labour': {
-    kind: 'formula', statement: 'Cost of the driver for each hour of the machine', formula: 'labour = wage × factor',
+    kind: 'formula', statement: 'Cost of the driver for each hour of the machine', formula: 'cost = wage × factor',
     source: farmdoc('labour at 1.1 times machine hours'),
   },
   'own.repairs': {

@@ -88,7 +88,7 @@ export const workFormulas = formulas({
     formula: 'ballast = (back × behind − bare front × wheelbase + share × tractor × wheelbase) / (ahead + wheelbase)', source: ballastSheet,
   },
   'axle.rear-load': {
-    kind: 'formula', statement: 'Load on the rear axle', formula: 'rear = total − front', source: ballastSheet,
+    kind: 'formula', statement: 'Load on the rear axle', formula: 'rear axle = total − front axle', source: ballastSheet,
   },
   'ground.pressure': {
     kind: 'formula', statement: 'Mean pressure of a tyre on the ground', formula: 'pressure = inflation + stiffness',

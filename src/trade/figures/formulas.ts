@@ -48,7 +48,7 @@ export const formulaRules = {
   },
   'axle.front-load': {
     kind: 'formula', statement: 'Load on the front axle with loads ahead of it and behind the rear axle',
-    formula: 'front = (front load × (ahead + wheelbase) + bare front × wheelbase − rear load × behind) / wheelbase', source: ballastSheet,
+    formula: 'front axle = (front load × (ahead + wheelbase) + bare front × wheelbase − rear load × behind) / wheelbase', source: ballastSheet,
   },
   'hitch.lift-at': {
     kind: 'formula', statement: 'Hitch lift at a distance behind the ball ends', formula: 'lift = rated × (link + rated at) / (link + behind the ball ends), never above rated', source: statics,

@@ -115,6 +115,6 @@ export function frontBallast(hung: Hung): Working {
  */
 export const rearAxleLoad = (total: Quantity<'mass'>, front: Quantity<'mass'>): Working => ({
   formula: 'axle.rear-load',
-  inputs: { total: term('mass', total), front: term('mass', front) },
+  inputs: { total: term('mass', total), frontAxle: term('mass', front) },
   result: term('mass', total - front),
 });

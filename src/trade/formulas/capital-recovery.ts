@@ -22,7 +22,7 @@ export function capitalRecovery(price: number, endValue: number, rate: number, y
     formula: 'own.capital-recovery',
     inputs: {
       price: term('dealer-currency', price), endValue: term('dealer-currency', endValue),
-      rate: term('ratio', rate), years: term('years', years),
+      annualRate: term('ratio', rate), years: term('years', years),
     },
     result: term('dealer-currency', (price - endValue) * factor + endValue * rate),
   };

@@ -1,4 +1,5 @@
 import type { Often, TellingWords } from '../words.ts';
+import { formulaNames } from './formula-names.ts';
 import { formulas } from './formulas.ts';
 
 // After a colon every noun stays in its plain case, whatever is asked for.
@@ -314,14 +315,17 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Mähwerke und Mulcher schleudern Steine. Räumen Sie die Fläche frei, lassen Sie Schutz und Abweiser angebaut, und halten Sie alle fern.',
     'task-unknown': (task) => `Diese Seite ist älter als die Antworten und kennt die Arbeit „${task}“ nicht. Fragen Sie den Händler danach.`,
   },
-  rules: formulas,
+  formulas,
+  formulaNames,
+  formulaSum: (from, to) => `Σ für ${from} bis ${to} von`,
+  joins: { colon: ': ', semicolon: '; ' },
   terms: {
     speed: 'Geschwindigkeit', width: 'Breite', overlap: 'Überlappung', efficiency: 'Anteil der Mähzeit', area: 'Fläche', rate: 'Flächenleistung', labour: 'Arbeitszeit je Stunde',
     nearLift: 'nahe Hubkraft', nearAhead: 'naher Abstand', farLift: 'ferne Hubkraft', farAhead: 'ferner Abstand', by: 'Abstand für den Abfall',
     liftAtPins: 'Hubkraft im Gerätedrehpunkt', arm: 'Hebelarm hinter dem Gerätedrehpunkt', distance: 'Abstand', margin: 'Reserve', attachment: 'Anbaugerät am Frontlader',
-    attachmentAhead: 'Anbaugerät vor dem Gerätedrehpunkt', loadAhead: 'Last vor dem Gerätedrehpunkt', tractor: 'Traktor', rear: 'Hinterachse', front: 'Last vorn',
+    attachmentAhead: 'Anbaugerät vor dem Gerätedrehpunkt', loadAhead: 'Last vor dem Gerätedrehpunkt', tractor: 'Traktor', rear: 'Hinterachse', front: 'Last vorn', frontAxle: 'Last auf der Vorderachse',
     ahead: 'deren Schwerpunkt vor der Vorderachse', wheelbase: 'Radstand', behind: 'hinter der Hinterachse', share: 'Anteil', bareFront: 'Vorderachse, ohne Lasten',
-    frontLoad: 'Last vorn', rearLoad: 'Last hinten', rated: 'Nennwert', ratedAt: 'Nennwert gilt bei', behindBallEnds: 'hinter den Koppelpunkten', link: 'Länge der Unterlenker', rearTrack: 'Spurweite hinten',
+    frontLoad: 'Last vorn', rearLoad: 'Last hinten', rated: 'Nennwert', ratedAt: 'Abstand des Nennwerts', behindBallEnds: 'hinter den Koppelpunkten', link: 'Länge der Unterlenker', rearTrack: 'Spurweite hinten',
     rearShare: 'Anteil auf der Hinterachse', height: 'Höhe', pivot: 'Höhe des Pendelpunkts vorn', mass: 'Gewicht', density: 'Dichte', powerPerWidth: 'Leistung nach Breite',
     altitude: 'Höhe über dem Meer', loss: 'Verlust', step: 'Höhenschritt', free: 'freie Höhe', room: 'Platz', length: 'Länge', machine: 'Traktor', loader: 'Frontlader', cab: 'Kabine',
     deck: 'Mähwerk', hung: 'was hinten hängt', load: 'Last', ballast: 'Ballast', reserve: 'Kraftstoff, Ketten und Schmutz', trailer: 'Anhänger', age: 'Alter',
@@ -536,5 +540,20 @@ export const telling: TellingWords = {
     derived: (from) => `folgt aus: ${from}`,
     commonPractice: 'übliche Praxis, ohne Quelle',
     memory: (title) => `${title}, aus dem Gedächtnis`,
+  },
+  laws: {
+    'arithmetic of annuities: each instalment is worth less today, the later it comes': 'Rentenrechnung: Jede Rate ist heute umso weniger wert, je später sie kommt',
+    counting: 'Abzählen',
+    geometry: 'Geometrie',
+    'geometry of a heap with slopes of 2:1, which SAE J742 and ISO 7546 take for loader buckets': 'Geometrie eines Haufens mit Böschungen von 2:1, wie SAE J742 und ISO 7546 ihn für Laderschaufeln annehmen',
+    'mechanics, power is force times speed': 'Mechanik, Leistung ist Kraft mal Geschwindigkeit',
+    'mechanics, speed squared over radius': 'Mechanik, Quadrat der Geschwindigkeit durch Radius',
+    'moisture as a share of the whole': 'Feuchte als Anteil des Ganzen',
+    'no limit may be passed': 'keine Grenze darf überschritten werden',
+    'statics, sum of moments': 'Statik, Summe der Momente',
+    'statics, weight is mass times gravity': 'Statik, Gewichtskraft ist Masse mal Erdbeschleunigung',
+    'the daily exposure, solved for the time': 'die Tagesbelastung, nach der Zeit aufgelöst',
+    'the definition of density': 'die Definition der Dichte',
+    'units: an hour is 3,600 s, a US gallon 231 cubic inches': 'Einheiten: Eine Stunde hat 3.600 s, eine US-Gallone 231 Kubikzoll',
   },
 };

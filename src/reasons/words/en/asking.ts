@@ -10,7 +10,7 @@ export const asking: AskingWords = {
   decimalMark: '.',
   list,
   units: {
-    acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres an hour', 'ha/h': 'ha an hour', h: { one: 'hour', other: 'hours' }, deg: '°', 'per-year': { one: 'hour a year', other: 'hours a year' }, years: { one: 'year', other: 'years' },
+    acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres an hour', 'ha/h': 'ha an hour', h: { one: 'hour', other: 'hours' }, hours: { one: 'hour', other: 'hours' }, deg: '°', 'per-year': { one: 'hour a year', other: 'hours a year' }, years: { one: 'year', other: 'years' },
     'm2/s': 'm²/s', m2: 'm²', m3: 'm³', yd3: 'cu yd', 'lb/ft3': 'lb per cu ft', 'kg/m3': 'kg/m³', 'hp/ft': 'hp per ft', percent: '%', months: { one: 'month', other: 'months' }, count: '', 'm/s2': 'm/s²', 'lbf/ft': 'lbf per ft', ft2: 'sq ft', 'gal/h': 'gal an hour', 'L/h': 'L an hour', times: { one: 'time', other: 'times' },
   },
   tasks: {

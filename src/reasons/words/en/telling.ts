@@ -1,4 +1,5 @@
 import type { Often, TellingWords } from '../words.ts';
+import { formulaNames, formulas, laws } from './from-the-rule-book.ts';
 
 const askFor = (missing: string) => `Not known: ${missing}. Ask the dealer.`;
 const inWays = (often: Often) => ({
@@ -311,13 +312,16 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Mowers and cutters throw stones. Clear the ground, keep guards and deflectors on, and keep everyone away.',
     'task-unknown': (task) => `This page is older than the answers and doesn’t know the job “${task}”. Ask the dealer about it.`,
   },
-  rules: {},
+  formulas,
+  formulaNames,
+  formulaSum: (from, to) => `Σ from ${from} to ${to} of`,
+  joins: { colon: ': ', semicolon: '; ' },
   terms: {
     speed: 'speed', width: 'width', overlap: 'overlap', efficiency: 'share of time cutting', area: 'area', rate: 'rate', labour: 'labour',
     nearLift: 'near lift', nearAhead: 'near ahead', farLift: 'far lift', farAhead: 'far ahead', by: 'by', liftAtPins: 'lift at the pins', arm: 'arm behind the pins', distance: 'distance ahead of the pins', margin: 'margin', attachment: 'attachment',
-    attachmentAhead: 'attachment ahead of the pins', loadAhead: 'load ahead of the pins', tractor: 'tractor', rear: 'load on the rear axle, bare', front: 'load in front',
+    attachmentAhead: 'attachment ahead of the pins', loadAhead: 'load ahead of the pins', tractor: 'tractor', rear: 'load on the rear axle, bare', front: 'load in front', frontAxle: 'load on the front axle',
     ahead: 'its centre ahead of the front axle', wheelbase: 'wheelbase', behind: 'behind the rear axle', share: 'share', bareFront: 'front axle, bare',
-    frontLoad: 'load in front', rearLoad: 'load behind', rated: 'rated lift', ratedAt: 'rated at', behindBallEnds: 'behind the ball ends', link: 'length of the lower links', rearTrack: 'rear track',
+    frontLoad: 'load in front', rearLoad: 'load behind', rated: 'rated figure', ratedAt: 'rated at', behindBallEnds: 'behind the ball ends', link: 'length of the lower links', rearTrack: 'rear track',
     rearShare: 'share on the rear axle', height: 'height', pivot: 'height of the front pivot', mass: 'weight', density: 'density', powerPerWidth: 'power by width',
     altitude: 'altitude', loss: 'loss', step: 'step', free: 'free altitude', room: 'room', length: 'length', machine: 'machine', loader: 'loader', cab: 'cab',
     deck: 'mower deck', hung: 'what hangs behind', load: 'load', ballast: 'ballast', reserve: 'fuel, chains and mud', trailer: 'trailer', age: 'age',
@@ -533,4 +537,5 @@ export const telling: TellingWords = {
     commonPractice: 'common practice, no source',
     memory: (title) => `${title}, from memory`,
   },
+  laws,
 };

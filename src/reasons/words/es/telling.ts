@@ -1,4 +1,5 @@
 import type { Often, TellingWords } from '../words.ts';
+import { formulaNames } from './formula-names.ts';
 import { formulas } from './formulas.ts';
 
 // The parts of the tractor go with an article, never with “su”, which is the buyer's here; and nothing agrees with a name handed in.
@@ -317,11 +318,14 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Las segadoras y las desbrozadoras lanzan piedras. Despeje el terreno, deje puestos los protectores y deflectores y mantenga lejos a todos.',
     'task-unknown': (task) => `Esta página es anterior a las respuestas y no conoce el trabajo “${task}”. Pregunte por él al distribuidor.`,
   },
-  rules: formulas,
+  formulas,
+  formulaNames,
+  formulaSum: (from, to) => `Σ de ${from} a ${to} de`,
+  joins: { colon: ': ', semicolon: '; ' },
   terms: {
-    speed: 'velocidad', width: 'ancho', overlap: 'traslape', efficiency: 'parte del tiempo trabajando', area: 'superficie', rate: 'tasa', labour: 'mano de obra',
+    speed: 'velocidad', width: 'ancho', overlap: 'traslape', efficiency: 'parte del tiempo trabajando', area: 'superficie', rate: 'superficie por hora', labour: 'mano de obra',
     nearLift: 'levante cercano', nearAhead: 'distancia cercana', farLift: 'levante lejano', farAhead: 'distancia lejana', by: 'distancia de la pérdida', liftAtPins: 'levante en los pernos', arm: 'brazo detrás de los pernos', distance: 'distancia', margin: 'margen', attachment: 'accesorio',
-    attachmentAhead: 'accesorio delante de los pernos', loadAhead: 'carga delante de los pernos', tractor: 'tractor', rear: 'carga en el eje trasero, sin nada puesto', front: 'carga delantera',
+    attachmentAhead: 'accesorio delante de los pernos', loadAhead: 'carga delante de los pernos', tractor: 'tractor', rear: 'carga en el eje trasero, sin nada puesto', front: 'carga delantera', frontAxle: 'carga en el eje delantero',
     ahead: 'su centro delante del eje delantero', wheelbase: 'distancia entre ejes', behind: 'detrás del eje trasero', share: 'proporción', bareFront: 'eje delantero, sin nada puesto',
     frontLoad: 'carga delantera', rearLoad: 'carga trasera', rated: 'valor nominal', ratedAt: 'distancia del valor nominal', behindBallEnds: 'detrás de las rótulas', link: 'largo de los brazos inferiores', rearTrack: 'trocha trasera',
     rearShare: 'proporción en el eje trasero', height: 'altura', pivot: 'altura del pivote delantero', mass: 'peso', density: 'densidad', powerPerWidth: 'potencia por ancho',
@@ -538,5 +542,20 @@ export const telling: TellingWords = {
     derived: (from) => `se deduce de: ${from}`,
     commonPractice: 'práctica común, sin fuente',
     memory: (title) => `${title}, de memoria`,
+  },
+  laws: {
+    'arithmetic of annuities: each instalment is worth less today, the later it comes': 'cálculo de rentas: cada mensualidad vale hoy menos cuanto más tarde llega',
+    counting: 'conteo',
+    geometry: 'geometría',
+    'geometry of a heap with slopes of 2:1, which SAE J742 and ISO 7546 take for loader buckets': 'geometría de un colmo con taludes de 2 a 1, que SAE J742 e ISO 7546 suponen para cucharones',
+    'mechanics, power is force times speed': 'mecánica, la potencia es fuerza por velocidad',
+    'mechanics, speed squared over radius': 'mecánica, velocidad al cuadrado entre radio',
+    'moisture as a share of the whole': 'humedad como parte del total',
+    'no limit may be passed': 'ningún límite se puede rebasar',
+    'statics, sum of moments': 'estática, suma de momentos',
+    'statics, weight is mass times gravity': 'estática, el peso es masa por gravedad',
+    'the daily exposure, solved for the time': 'la exposición diaria, despejada para el tiempo',
+    'the definition of density': 'la definición de densidad',
+    'units: an hour is 3,600 s, a US gallon 231 cubic inches': 'unidades: una hora son 3,600 s y un galón de EE. UU. son 231 pulgadas cúbicas',
   },
 };

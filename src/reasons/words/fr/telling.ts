@@ -1,4 +1,5 @@
 import type { Often, TellingWords } from '../words.ts';
+import { formulaNames } from './formula-names.ts';
 import { formulas } from './formulas.ts';
 
 // What is handed in never stands behind “de” or “que”, which would lose their vowel before some names, and nothing has to agree with it.
@@ -319,13 +320,16 @@ export const telling: TellingWords = {
     'thrown-objects': () => 'Tondeuses et gyrobroyeurs projettent des pierres. Dégagez le terrain, gardez protecteurs et déflecteurs en place, et tenez tout le monde à l’écart.',
     'task-unknown': (task) => `Cette page est plus ancienne que les réponses et ne connaît pas le travail « ${task} ». Demandez au concessionnaire.`,
   },
-  rules: formulas,
+  formulas,
+  formulaNames,
+  formulaSum: (from, to) => `Σ de ${from} à ${to} de`,
+  joins: { colon: '\u00a0: ', semicolon: '\u202f; ' },
   terms: {
-    speed: 'vitesse', width: 'largeur', overlap: 'recouvrement', efficiency: 'part du temps de coupe', area: 'surface', rate: 'taux', labour: 'temps de la personne',
-    nearLift: 'levage de près', nearAhead: 'distance de près', farLift: 'levage de loin', farAhead: 'distance de loin', by: 'à la distance', liftAtPins: 'levage aux axes', arm: 'bras derrière les axes', distance: 'distance devant les axes', margin: 'marge', attachment: 'accessoire',
-    attachmentAhead: 'accessoire devant les axes', loadAhead: 'charge devant les axes', tractor: 'tracteur', rear: 'charge sur l’essieu arrière, à vide', front: 'charge à l’avant',
+    speed: 'vitesse', width: 'largeur', overlap: 'recouvrement', efficiency: 'part du temps de coupe', area: 'surface', rate: 'surface à l’heure', labour: 'temps de la personne',
+    nearLift: 'levage de près', nearAhead: 'distance de près', farLift: 'levage de loin', farAhead: 'distance de loin', by: 'distance de la perte', liftAtPins: 'levage aux axes', arm: 'bras derrière les axes', distance: 'distance devant les axes', margin: 'marge', attachment: 'accessoire',
+    attachmentAhead: 'accessoire devant les axes', loadAhead: 'charge devant les axes', tractor: 'tracteur', rear: 'charge sur l’essieu arrière, à vide', front: 'charge à l’avant', frontAxle: 'charge sur l’essieu avant',
     ahead: 'son centre devant l’essieu avant', wheelbase: 'empattement', behind: 'derrière l’essieu arrière', share: 'part', bareFront: 'essieu avant, à vide',
-    frontLoad: 'charge devant', rearLoad: 'charge derrière', rated: 'levage indiqué', ratedAt: 'indiqué à', behindBallEnds: 'derrière les rotules', link: 'longueur des bras inférieurs', rearTrack: 'voie arrière',
+    frontLoad: 'charge devant', rearLoad: 'charge derrière', rated: 'valeur indiquée', ratedAt: 'distance de la valeur indiquée', behindBallEnds: 'derrière les rotules', link: 'longueur des bras inférieurs', rearTrack: 'voie arrière',
     rearShare: 'part sur l’essieu arrière', height: 'hauteur', pivot: 'hauteur du pivot avant', mass: 'poids', density: 'densité', powerPerWidth: 'puissance selon la largeur',
     altitude: 'altitude', loss: 'perte', step: 'pas', free: 'altitude sans perte', room: 'place', length: 'longueur', machine: 'tracteur', loader: 'chargeur', cab: 'cabine',
     deck: 'plateau de coupe', hung: 'ce qui pend derrière', load: 'charge', ballast: 'lest', reserve: 'carburant, chaînes et boue', trailer: 'remorque', age: 'âge',
@@ -542,5 +546,20 @@ export const telling: TellingWords = {
     derived: (from) => `découle de : ${from}`,
     commonPractice: 'usage courant, sans source',
     memory: (title) => `${title}, de mémoire`,
+  },
+  laws: {
+    'arithmetic of annuities: each instalment is worth less today, the later it comes': 'calcul des annuités : chaque mensualité vaut d’autant moins aujourd’hui qu’elle vient tard',
+    counting: 'simple décompte',
+    geometry: 'géométrie',
+    'geometry of a heap with slopes of 2:1, which SAE J742 and ISO 7546 take for loader buckets': 'géométrie d’un dôme aux pentes de 2 pour 1, que SAE J742 et ISO 7546 retiennent pour les godets',
+    'mechanics, power is force times speed': 'mécanique, la puissance est la force multipliée par la vitesse',
+    'mechanics, speed squared over radius': 'mécanique, carré de la vitesse divisé par le rayon',
+    'moisture as a share of the whole': 'humidité comme part du tout',
+    'no limit may be passed': 'aucune limite ne doit être dépassée',
+    'statics, sum of moments': 'statique, somme des moments',
+    'statics, weight is mass times gravity': 'statique, le poids est la masse multipliée par la pesanteur',
+    'the daily exposure, solved for the time': 'l’exposition journalière, résolue pour le temps',
+    'the definition of density': 'la définition de la densité',
+    'units: an hour is 3,600 s, a US gallon 231 cubic inches': 'unités : une heure compte 3 600 s, un gallon US 231 pouces cubes',
   },
 };
