@@ -1,5 +1,6 @@
 /** What the wizard costs a page: bytes, the first question and the way from one to the next, beside a floor and a general library. */
 import { readdirSync, readFileSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
@@ -133,11 +134,17 @@ async function timeSteps(rate: number) {
   return quantile(steps.ours.map(({ inDom }) => inDom), 0.95);
 }
 
+/** Where others work on the machine too, all wait in turn, and milliseconds tell of them as much as of the page. */
+const tellLoad = (when: string) =>
+  console.log(`\nLoad of the machine ${when}: ${loadavg()[0]!.toFixed(1)} on ${availableParallelism()} processors; where it is more than they are, go by ratios.`);
+
 try {
+  tellLoad('before');
   tellSizes();
   const [first, firstSlowed] = [await timeFirst(1), await timeFirst(slowdown)];
   const [next, nextSlowed] = [await timeSteps(1), await timeSteps(slowdown)];
   const { first: before, whole } = sizes.ours;
+  tellLoad('at the end');
   console.log('\nAims\n');
   aim('first question painted, ours / bare', first.toBare, 'at most', 1.25, '×');
   aim(`the same, slowed down × ${slowdown}`, firstSlowed.toBare, 'at most', 1.25, '×');
