@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mathOf } from '../../src/cli/rulebook/mathml.ts';
+import { sayFormula, sayToken } from '../../src/reasons/say-formula.ts';
 import { formulaRules } from '../../src/trade/figures/formulas.ts';
+import { everyLanguage } from '../support/languages.ts';
 
 /** The elements of MathML Core that a formula may be set with, and how many children each must have. */
 const children: Readonly<Record<string, number | undefined>> = {
@@ -45,6 +47,17 @@ test.each(formulas)('$id is set as MathML with the words of its text, in their o
   expect(set.map(faultIn)).toEqual(set.map(() => undefined));
   expect(set).toHaveLength(formula.split(';').length);
   expect(wordsOfMath(set)).toEqual(wordsOfSource(formula));
+});
+
+test.each(everyLanguage)('formulas are set with the names and decimal marks of a language, in the order of their text: $tag', ({ words }) => {
+  for (const { id, formula } of formulas.filter((each) => !each.formula.includes('Σ'))) {
+    const set = mathOf(formula, (token) => sayToken(token, words));
+    expect(set.map(faultIn), id).toEqual(set.map(() => undefined));
+    expect(wordsOfMath(set), id).toEqual(wordsOfSource(sayFormula(formula, words)));
+  }
+  const [sum] = mathOf(formulaRules['weights.rank-order-centroid'].formula, (token) => sayToken(token, words));
+  expect(sum).toContain(`<mi>${words.formulaNames['weight of rank i']}</mi>`);
+  expect(sum).toContain('<munderover><mo>Σ</mo>');
 });
 
 test.each(formulas)('$id has no fraction without a part, and no mark that belongs to nothing', ({ formula }) => {

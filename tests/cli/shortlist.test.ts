@@ -5,7 +5,10 @@ import { widthOf } from '../../src/cli/sheet/layout.ts';
 import type { Shortlist } from '../../src/reasons/schema.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';
 import { readerFor } from '../../src/reasons/asking-voice.ts';
+import { sayFormula } from '../../src/reasons/say-formula.ts';
 import { en } from '../../src/reasons/words/en.ts';
+import { rules } from '../../src/trade/book.ts';
+import { formulaRules } from '../../src/trade/figures/formulas.ts';
 import { showAmount } from '../../src/units/show.ts';
 import { aMinute } from '../support/arbitraries.ts';
 import { everyLanguage } from '../support/languages.ts';
@@ -179,4 +182,25 @@ test('a name from a catalogue can’t move the cursor', async () => {
   const { out } = await runWith({ lot, answers: demoAnswers('first-acre') }, 'shortlist', '--catalogue', 'lot', '--answers', 'answers');
   expect(flat(out)).toContain('Rill [31m X');
   expect(out.filter((line) => /[\p{Cc}\p{Cf}]/u.test(line))).toEqual([]);
+});
+
+/** A colon or a semicolon between words as English sets it; a time of day and a ratio have none behind them. */
+const englishJoins = /[^\s:][:;](?=\s|$)/;
+
+test.each(buyers)('the sheet of %s is joined as French sets its marks', async (buyer) => {
+  const { out } = await shortlistOf(buyer, '--language', 'fr', '--units', 'metric');
+  // What is printed in a source stays as it is.
+  const printed = Object.values(rules).flatMap(({ source }) => ('title' in source ? [source.title, source.where ?? ''] : []));
+  const ours = printed.filter((each) => englishJoins.test(each)).reduce((text, each) => text.replaceAll(each, ''), flat(out));
+  expect(ours.match(/.{0,40}[^\s:][:;](?=\s|$)/g) ?? []).toEqual([]);
+  expect((await shortlistOf(buyer)).out.join('\n')).toMatch(englishJoins);
+});
+
+test.each(everyLanguage)('the sums of a sheet go by formulas in its language: $tag', async ({ tag, words }) => {
+  const { out } = await shortlistOf(buyers[0]!, '--language', tag, '--units', 'metric');
+  const notes = flat(out);
+  const formulas = Object.values(formulaRules).map(({ formula }) => formula);
+  const said = formulas.filter((formula) => notes.includes(flat([sayFormula(formula, words)])));
+  expect(said.length).toBeGreaterThan(3);
+  if (tag !== 'en') expect(formulas.filter((formula) => notes.includes(`] ${formula}.`))).toEqual([]);
 });

@@ -19,15 +19,15 @@ function sentences(words: unknown, text: string, but: Readonly<Record<string, un
 const { list: _list, ...asked } = fr;
 const all = [...sentences(asked, 'Aube'), ...sentences(sheet, 'Aube')];
 
-/** A high mark without the no-break space French sets before it, or a quotation mark without the one inside. */
-const illSet = /(?<![\u00a0\u202f])[;:?!»]|«(?!\u00a0)/;
+/** A high mark without the space French sets before it, a no-break one before a colon and a narrow one before the others, or a quotation mark without the one inside. */
+const illSet = /(?<!\u00a0)[:»]|(?<!\u202f)[;?!]|«(?!\u00a0)/;
 
 test('French sets a no-break space before high marks and within quotation marks', () => {
   expect(all.length).toBeGreaterThan(1000);
   expect(all.filter((sentence) => illSet.test(sentence))).toEqual([]);
 });
 
-test.each(['Que faire ?', 'Source : Aube', 'Source: Aube', '«Aube\u00a0»', '« Aube »'])('control: “%s” would be found ill set', (sentence) => {
+test.each(['Que faire ?', 'Que faire\u00a0?', 'Source : Aube', 'Source: Aube', 'Source\u202f: Aube', '«Aube\u00a0»', '« Aube »'])('control: “%s” would be found ill set', (sentence) => {
   expect(sentence).toMatch(illSet);
 });
 
