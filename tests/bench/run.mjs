@@ -26,7 +26,8 @@ try {
       absWorkingDir: root, entryPoints: [`tests/bench/${name}.ts`], outfile, external, bundle: true, platform: 'node', format: 'esm', logLevel: 'error',
       banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
     });
-    const { status } = spawnSync(process.execPath, ['--expose-gc', outfile], { cwd: root, stdio: 'inherit' });
+    const { status, signal } = spawnSync(process.execPath, ['--expose-gc', outfile], { cwd: root, stdio: 'inherit' });
+    if (signal) console.error(`The bench ${name} was ended by ${signal}.`);
     if (status !== 0) process.exitCode = status ?? 1;
   }
 } finally {
