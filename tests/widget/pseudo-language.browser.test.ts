@@ -43,7 +43,7 @@ const theirs = (wizard: AcreToAxle) => {
 };
 
 /** Symbols of units are the same in every language. */
-const symbols = /\b(?:ft|in|lb|kg|cm|m)\b/g;
+const symbols = /\b(?:ft|in|lb|kg|cm|m|hp|kW)\b/g;
 
 /** Texts on the page with a letter in them that don't come from the words; what is drawn breaks them into lines; of rules and terms the catalogue and the rule book give the English. */
 function untranslated(wizard: AcreToAxle): string[] {
