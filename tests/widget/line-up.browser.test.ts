@@ -34,19 +34,19 @@ afterEach(() => { document.body.replaceChildren(); });
 
 it('stands beside the question where there is room, every machine once, at its standing', async () => {
   const wizard = await shown(1200);
-  assert.lengthOf(all(wizard, 'svg g.machine'), catalogue.machines.length);
+  assert.lengthOf(all(wizard, '.drawn svg g.machine'), catalogue.machines.length);
   const { ruledOut } = wizard.shortlist!;
   assert.isNotEmpty(ruledOut);
-  assert.sameMembers(all(wizard, 'svg g.ruled-out').map(({ id }) => id), ruledOut.map(({ machine }) => `line-up-machine-${machine}`));
+  assert.sameMembers(all(wizard, '.drawn svg g.ruled-out').map(({ id }) => id), ruledOut.map(({ machine }) => `line-up-machine-${machine}`));
 });
 
 it('is one tap away where there isn’t, and then no wider than the page', async () => {
   const wizard = await shown(320);
-  assert.isEmpty(all(wizard, 'svg'));
+  assert.equal(all(wizard, '.drawn svg').length, 0);
   all<HTMLElement>(wizard, 'details.folded > summary')[0]!.click();
   await settled(wizard);
-  assert.lengthOf(all(wizard, 'svg g.machine'), catalogue.machines.length);
-  assert.isAtMost(all(wizard, 'svg')[0]!.getBoundingClientRect().right, wizard.getBoundingClientRect().right);
+  assert.lengthOf(all(wizard, '.drawn svg g.machine'), catalogue.machines.length);
+  assert.isAtMost(all(wizard, '.drawn svg')[0]!.getBoundingClientRect().right, wizard.getBoundingClientRect().right);
 });
 
 it('a machine that is tapped says why it steps back; one that comes back says so', async () => {
@@ -69,9 +69,9 @@ it('a machine that is tapped says why it steps back; one that comes back says so
 
 it('a tap between the lines of a machine is a tap on it', async () => {
   const wizard = await shown(1200);
-  const [machine] = all(wizard, 'svg g.machine');
+  const [machine] = all(wizard, '.drawn svg g.machine');
   const { left, top } = machine!.getBoundingClientRect();
-  all(wizard, 'svg')[0]!.dispatchEvent(new MouseEvent('click', { bubbles: true, clientX: left + 1, clientY: top + 1 }));
+  all(wizard, '.drawn svg')[0]!.dispatchEvent(new MouseEvent('click', { bubbles: true, clientX: left + 1, clientY: top + 1 }));
   await settled(wizard);
   const { name } = catalogue.machines.find(({ id }) => machine!.id.endsWith(`-${id}`))!;
   assert.include(all(wizard, '.pointed')[0]!.textContent, name);
