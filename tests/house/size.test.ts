@@ -80,4 +80,4 @@ test('control: a tenth more in every file is over each of the budgets', () => {
   };
   const swollen = Object.fromEntries(Object.entries(texts).map(([what, each]) => [what, each.map((text) => `${text.toString()}//${noise(2 * 0.1 * bytesOf([text]).brotli)}`)]));
   expect(over(swollen).map((line) => line.split(':')[0])).toEqual(Object.keys(budgets));
-});
+}, aMinute);
