@@ -18,8 +18,10 @@ export interface Stage extends Required<Visit> {
   at: QuestionId | undefined;
   /** Questions to be asked, after a change, before the page is shown again from which it was made. */
   detour: { ask: readonly QuestionId[]; from: 'check' | 'result' } | undefined;
-  /** What "start again" or a steer put away, to be brought back. */
+  /** What "start again" put away, to be brought back. */
   before: Required<Visit> | undefined;
+  /** The visit as it was before the last steer. */
+  unsteered: Required<Visit> | undefined;
 }
 
 export type Wish =
@@ -66,6 +68,7 @@ export const guide = setup({
     'just answered?': ({ context }) => context.at !== undefined,
     'anything before?': ({ context }) => questionBefore(context, context.at) !== undefined,
     'anything put away?': ({ context }) => context.before !== undefined,
+    'steered?': ({ context }) => context.unsteered !== undefined,
     'the check?': (_, place: Place) => place === 'check',
     'the result?': (_, place: Place) => place === 'result',
     'on the way?': ({ context }, place: Place) => (pathOf(context) as Place[]).includes(place),
@@ -82,7 +85,7 @@ export const guide = setup({
   },
 }).createMachine({
   id: 'guide',
-  context: ({ input }) => ({ ...visitOf(input.answers ?? noAnswers), skipped: [], at: undefined, detour: undefined, before: undefined }),
+  context: ({ input }) => ({ ...visitOf(input.answers ?? noAnswers), skipped: [], at: undefined, detour: undefined, before: undefined, unsteered: undefined }),
   initial: 'deciding',
   states: {
     deciding: {
@@ -115,9 +118,9 @@ export const guide = setup({
       on: {
         'questions.resumed': { guard: 'anything left to ask?', target: 'deciding' },
         'result.steered': {
-          actions: assign(({ context, event }) => ({ ...answered(context, event.question, event.values), before: put(context) })),
+          actions: assign(({ context, event }) => ({ ...answered(context, event.question, event.values), unsteered: put(context) })),
         },
-        'steer.undone': { guard: 'anything put away?', actions: 'bring all back' },
+        'steer.undone': { guard: 'steered?', actions: assign(({ context }) => ({ ...context.unsteered, unsteered: undefined })) },
       },
     },
   },

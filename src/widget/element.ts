@@ -187,6 +187,7 @@ export class AcreToAxle extends LitElement {
     this.visit = this.reckoner.beginVisit(value);
     this.unknownTasks = unknownTasks;
     this.reckoned = undefined;
+    this.page = unfolded;
     this.settle();
   }
 
@@ -536,6 +537,7 @@ export class AcreToAxle extends LitElement {
 
   /** As wide as the text of a step, and drawn anew only where what it shows has changed. */
   private picture(question: QuestionId, ready: Ready) {
+    if (!ready.reckoner.hasPicture(question)) return undefined;
     const answers = this.prospect(ready)?.answers ?? this.answers;
     const width = Math.min(mostPicture, Math.max(leastPicture, this.room - aroundPicture));
     return guard([question, JSON.stringify(answers), this.telling, this.typing.units, width], () =>
@@ -559,7 +561,7 @@ export class AcreToAxle extends LitElement {
     const { context } = ready.visit.getSnapshot();
     return ready.reckoner.resultTemplate({
       ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
-      questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined,
+      questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined, unsteered: context.unsteered?.answers,
       showAll: () => { this.page = { ...this.page, all: true }; },
       compare: (compared) => { this.page = { ...this.page, compared }; },
       steer: (to) => this.steer(ready, to), undoSteer: () => this.undoSteer(ready),
@@ -571,14 +573,14 @@ export class AcreToAxle extends LitElement {
 
   /** Changes one answer so that another machine comes first, and tells what moved; or that none is as wished. */
   private steer(ready: Ready, to: SteerId) {
-    const { answers: before, shortlist: stood } = this;
-    const steer = ready.reckoner.steerTo(to, before, this.rankingOf(ready), ready.inSi, this.typing.units);
+    const { answers, shortlist: stood } = this;
+    const steer = ready.reckoner.steerTo(to, answers, this.rankingOf(ready), ready.inSi, this.typing.units);
     if (!steer) {
       this.page = { ...this.page, steered: { to } };
       return;
     }
     ready.visit.send({ type: 'result.steered', ...steer });
-    this.page = { ...this.page, steered: { to, question: steer.question, before, after: this.answers, moves: ready.reckoner.movesBetween(stood!, this.shortlist!) } };
+    this.page = { ...this.page, steered: { to, question: steer.question, moves: ready.reckoner.movesBetween(stood!, this.shortlist!) } };
   }
 
   private undoSteer({ visit }: Ready) {

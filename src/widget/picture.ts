@@ -3,7 +3,7 @@ import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { answersOf } from '../answers/answers.ts';
 import type { QuestionId } from '../answers/questions.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
-import { hasPicture, pictureOf } from '../drawing/pictures/picture-of.ts';
+import { pictureOf } from '../drawing/pictures/picture-of.ts';
 import { roundLength } from '../drawing/pictures/round-length.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { RuleBook } from '../trade/book.ts';
@@ -19,9 +19,8 @@ export interface PictureView {
   width: number;
 }
 
-/** What a question asks, drawn where words hardly tell it; undefined where they do. */
+/** What a question asks, drawn. It is one that has a picture. */
 export function pictureTemplate({ question, answers, book, voice, width }: PictureView) {
-  if (!hasPicture(question)) return undefined;
   const { words, reader } = voice;
   const picture = pictureOf(question, {
     answers: answersOf(answers), book, units: reader.units, words: words.pictures, prefix: 'picture', width, direction: words.direction,

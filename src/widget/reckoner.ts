@@ -2,6 +2,7 @@
 export { answersOf } from '../answers/answers.ts';
 export { readAnswers } from '../answers/read-answers.ts';
 export { catalogueOf } from '../catalogue/catalogue.ts';
+export { hasPicture } from '../drawing/pictures/picture-of.ts';
 export { lineUpStyle } from '../drawing/style.ts';
 export { beginVisit } from '../guide/guide.ts';
 export { provingSkips } from '../guide/skips.ts';

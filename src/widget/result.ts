@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { criteria } from '../answers/schema.ts';
+import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayPackagePrice } from '../reasons/say-package-price.ts';
@@ -14,6 +14,7 @@ import { sideBySide } from '../reasons/side-by-side.ts';
 import type { SteerId } from '../reasons/steers.ts';
 import { showAmount } from '../units/show.ts';
 import { readBackTemplate, type ReadBackView } from './read-back.ts';
+import { sayPoints } from './say-points.ts';
 import { scoreChartTemplate } from './score-chart.ts';
 import { sideBySideTemplate } from './side-by-side.ts';
 import { steersTemplate, type Steered } from './steers.ts';
@@ -29,6 +30,8 @@ export interface ResultView extends ReadBackView {
   /** Whether there is room for a table of them. */
   wide: boolean;
   steered: Steered | undefined;
+  /** What was said before the steer. */
+  unsteered: AnswersDocument | undefined;
   questionsLeft: boolean;
   canUndo: boolean;
   showAll(): void;
@@ -165,7 +168,6 @@ function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
 function scoresTemplate(entry: Entry, { shortlist, answers, voice, change }: ResultView) {
   const { contributions } = entry;
   const { words, reader } = voice;
-  const percent = (value: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(100 * value);
   const rows = criteria.flatMap((criterion) => {
     const contribution = contributions[criterion];
     return contribution ? [{ criterion, ...contribution }] : [];
@@ -178,7 +180,7 @@ function scoresTemplate(entry: Entry, { shortlist, answers, voice, change }: Res
       <table class="scores"><tbody>${rows.map(({ criterion, weight, points }) => html`
         <tr>
           <th scope="row">${words.criteria[criterion]}</th>
-          <td>${words.result.points(percent(points), percent(weight))}</td>
+          <td>${words.result.points(sayPoints(points, reader), sayPoints(weight, reader))}</td>
           <td><span class="bar" aria-hidden="true"><span .style=${`inline-size:${weight > 0 ? (100 * points) / weight : 0}%`}></span></span></td>
         </tr>`)}</tbody></table>
       <p><button class="text" type="button" @click=${() => change('priorities')}>${words.result.changeOrder}</button></p>
@@ -351,8 +353,7 @@ function leadTemplate({ shortlist: { shortlist: [first] }, catalogue, voice }: R
 }
 
 /** The machines told of beside each other: in all that they have, and in what they earn. */
-function comparisonTemplate({ shortlist: { shortlist, askDealer }, all, ranking, voice, wide, compared, compare }: ResultView) {
-  const told = all ? shortlist : shortlist.slice(0, firstShown);
+function comparisonTemplate(told: readonly Entry[], { shortlist: { askDealer }, ranking, voice, wide, compared, compare }: ResultView) {
   const machines = [...told, ...askDealer].map(({ machine }) => machine);
   const chosen = compared ?? machines.slice(0, 2);
   return html`
@@ -381,8 +382,8 @@ export function resultTemplate(view: ResultView) {
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
-      ${standing.length > 0 ? steersTemplate({ ...view, undo: view.undoSteer }) : nothing}
-      ${comparisonTemplate(view)}
+      ${standing.length > 0 ? steersTemplate(view) : nothing}
+      ${comparisonTemplate(shown, view)}
       ${askDealer.length > 0 ? html`
         <section class="stack" part="ask-dealer">
           <div class="close"><h3>${result.askHeading}</h3><p>${result.askExplained}</p></div>

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { criteria, type Criterion } from '../answers/names.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Entry } from '../reasons/schema.ts';
+import { sayPoints } from './say-points.ts';
 
 /** Shares of a bar from which its number fits into a part of it. */
 const numbered = 0.05;
@@ -16,7 +17,7 @@ export function scoreChartTemplate(entries: readonly Entry[], { words, reader, n
   const { chart } = words.result;
   const applying = criteria.filter((criterion) => entries.some(({ contributions }) => contributions[criterion]));
   if (entries.length === 0) return nothing;
-  const points = (share: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(100 * share);
+  const points = (share: number) => sayPoints(share, reader);
   const name = ({ machine }: Entry) => nameOf(machine);
   return html`
     <details part="score-chart">

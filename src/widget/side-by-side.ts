@@ -4,6 +4,7 @@ import { capital } from '../reasons/capital.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Cell, ComparedFact, ComparedRow } from '../reasons/side-by-side.ts';
 import { showAmount } from '../units/show.ts';
+import { sayPoints } from './say-points.ts';
 
 export interface SideBySideView {
   /** Machines that may be compared, in the order of the shortlist, and those that are. */
@@ -26,10 +27,7 @@ function rowName({ kind, id }: ComparedRow, { words }: Voice): string {
 }
 
 function cellText({ outcome, figure, to }: Cell, kind: ComparedRow['kind'], { words: { result: { compare } }, reader }: Voice): string {
-  const show = ({ value, unit }: { value: number; unit: string }) =>
-    (unit === 'count' || kind === 'points'
-      ? new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 0 }).format(kind === 'points' ? 100 * value : value)
-      : showAmount(value, unit, reader));
+  const show = ({ value, unit }: { value: number; unit: string }) => (kind === 'points' ? sayPoints(value, reader) : showAmount(value, unit, reader));
   const figures = figure && `${show(figure)}${to === undefined ? '' : ` – ${show({ ...figure, value: to })}`}`;
   return [outcome && compare.outcomes[outcome], figures].filter((part) => part !== undefined).join(', ') || compare.notKnown;
 }

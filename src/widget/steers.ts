@@ -7,24 +7,27 @@ import { steerIds, type SteerId } from '../reasons/steers.ts';
 import { sayAnswer } from './say-answer.ts';
 
 /** What a steer did: nothing, or one answer changed and what moved by it. */
-export type Steered = { to: SteerId } | { to: SteerId; question: QuestionId; before: AnswersDocument; after: AnswersDocument; moves: readonly Move[] };
+export type Steered = { to: SteerId } | { to: SteerId; question: QuestionId; moves: readonly Move[] };
 
 export interface SteersView {
   steered: Steered | undefined;
+  answers: AnswersDocument;
+  /** What was said before the steer. */
+  unsteered: AnswersDocument | undefined;
   voice: Voice;
   steer(to: SteerId): void;
-  undo(): void;
+  undoSteer(): void;
 }
 
-function outcomeTemplate(steered: Steered, { voice, undo }: SteersView) {
+function outcomeTemplate(steered: Steered, { answers, unsteered, voice, undoSteer }: SteersView) {
   const { words, nameOf } = voice;
   const { steers, notSaid } = words.result;
   if (!('moves' in steered)) return html`<p>${steers.none[steered.to]}</p>`;
-  const said = (answers: AnswersDocument) => sayAnswer(steered.question, answers, voice) ?? notSaid;
+  const said = (by: AnswersDocument | undefined) => (by && sayAnswer(steered.question, by, voice)) ?? notSaid;
   return html`
-    <p>${steers.changed(words.questions[steered.question].ask, said(steered.after), said(steered.before))}</p>
+    <p>${steers.changed(words.questions[steered.question].ask, said(answers), said(unsteered))}</p>
     <ul class="plain">${steered.moves.map(({ machine, from, to }) => html`<li>${steers.moved(nameOf(machine), steers.spot(to), steers.spot(from))}</li>`)}</ul>
-    <p><button class="text" type="button" @click=${undo}>${steers.undo}</button></p>
+    <p><button class="text" type="button" @click=${undoSteer}>${steers.undo}</button></p>
   `;
 }
 

@@ -154,6 +154,17 @@ test('a steer changes one answer and shows the result at once; undone, all is as
   expect([visit.place, visit.context.answers, visit.context.seen]).toEqual(['result', answers, seen]);
 });
 
+test('what "start again" put away can still be brought back after a steer, and a steer puts nothing away', () => {
+  const visit = toCheck();
+  const { answers } = visit.context;
+  visit.actor.send({ type: 'visit.cleared' });
+  visit.actor.send({ type: 'result.asked' });
+  visit.actor.send({ type: 'result.steered', question: 'priorities', values: { priorities: ['price'] } });
+  visit.actor.send({ type: 'visit.restored' });
+  expect(visit.context.answers).toEqual(answers);
+  expect(visit.context.before).toBeUndefined();
+});
+
 test('places revisited, in any order, are shown and change no answer; a question no longer on the way is not', () => {
   const visit = toCheck();
   const { answers } = visit.context;
