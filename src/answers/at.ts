@@ -64,3 +64,7 @@ export function withAnswer(answers: AnswersDocument, at: string, value: unknown)
   }
   return put(answers as unknown as Tree, [room!, ...rest], value) as unknown as AnswersDocument;
 }
+
+/** A copy of the answers with several of them given or taken back, by their paths. */
+export const withAnswers = (answers: AnswersDocument, values: Readonly<Record<string, unknown>>): AnswersDocument =>
+  Object.entries(values).reduce((all, [path, value]) => withAnswer(all, path, value), answers);

@@ -76,9 +76,8 @@ const ownTrailer = (answers: AnswersDocument) => answers.haul?.how === 'own-trai
 const ifWanted = (id: FinerPoint) => (answers: AnswersDocument, seen: (id: string) => boolean): Asked =>
   (seen(id) || answers.more?.includes(id) ? 'yes' : seen('more') ? 'no' : 'maybe');
 
-/** Whether something that hangs on a finer point may still be asked. */
-const openFor = (id: FinerPoint, answers: AnswersDocument, seen: (id: string) => boolean): Asked =>
-  (ifWanted(id)(answers, seen) === 'no' ? 'no' : 'maybe');
+/** Whether a finer point may still be asked. */
+const mayCome = (id: FinerPoint, answers: AnswersDocument, seen: (id: string) => boolean) => !seen(id) && ifWanted(id)(answers, seen) !== 'no';
 
 const comforts = ['cab', 'drive', 'extras'] as const;
 
@@ -290,7 +289,7 @@ export const questions = [
       quantity('haul.trailer.deckWidth', 'length', 'in', 'cm', 30, 120),
       quantity('haul.trailer.deckLength', 'length', 'ft', 'm', 5, 60),
     ],
-    asked: (answers: AnswersDocument, seen) => (ownTrailer(answers) ? 'yes' : seen('haul') ? 'no' : openFor('haul', answers, seen)),
+    asked: (answers: AnswersDocument, seen) => (ownTrailer(answers) ? 'yes' : mayCome('haul', answers, seen) ? 'maybe' : 'no'),
   },
   {
     id: 'paying', readBy: ['needs/budget'], asked: ifWanted('paying'),
@@ -323,7 +322,7 @@ export const questions = [
     id: 'comfort-musts', readBy: ['needs/comfort'],
     fields: [{ at: 'comfort.must', control: 'several', options: wishesOf }],
     asked: (answers: AnswersDocument, seen) =>
-      (wishesOf(answers).length > 0 ? 'yes' : comforts.some((id) => !seen(id) && openFor(id, answers, seen) === 'maybe') ? 'maybe' : 'no'),
+      (wishesOf(answers).length > 0 ? 'yes' : comforts.some((id) => mayCome(id, answers, seen)) ? 'maybe' : 'no'),
   },
   {
     id: 'priorities', readBy: ['ranking/rank'], asked: always,

@@ -40,15 +40,14 @@ function readQuantity(at: string, typed: string, field: Typed, { units, decimalM
     return inBound > field.to ? { fault: { at, fault: 'too-big', ...bounds } } : { value: amount };
   };
   if ('amount' in read) return within(read.amount);
-  if (read.fault === 'ambiguous') return readEither(at, read.either, within);
+  if (read.fault === 'ambiguous') return oneOf(at, [within(read.either[0]), within(read.either[1])]);
   return { fault: { at, fault: read.fault, unit: own, ...(read.word && { word: read.word, units: unitsOf(field.kind) }) } };
 }
 
 /** Where only one of two readings is within the bounds, it is meant; where both are, the buyer is asked. */
-function readEither<T extends Value>(at: string, either: readonly [T, T], within: (value: T) => Read): Read {
-  const [decimal, thousands] = [within(either[0]), within(either[1])];
+function oneOf(at: string, [decimal, thousands]: readonly [Read, Read]): Read {
   if ('fault' in decimal) return thousands;
-  return 'fault' in thousands ? decimal : { fault: { at, fault: 'ambiguous', either } };
+  return 'fault' in thousands ? decimal : { fault: { at, fault: 'ambiguous', either: [decimal.value as Value, thousands.value as Value] } };
 }
 
 const plainNumber = (at: string, typed: string, { decimalMark }: Typing, from: number, to: number, make: (value: number) => Value): Read => {
@@ -58,9 +57,7 @@ const plainNumber = (at: string, typed: string, { decimalMark }: Typing, from: n
   };
   const number = readNumber(typed, decimalMark);
   if (number === undefined) return { fault: { at, fault: 'not-a-number', from, to } };
-  if (typeof number === 'number') return within(number);
-  const read = readEither(at, number.either, within);
-  return 'fault' in read && read.fault.fault === 'ambiguous' ? { fault: { at, fault: 'ambiguous', either: [make(number.either[0]), make(number.either[1])] } } : read;
+  return typeof number === 'number' ? within(number) : oneOf(at, [within(number.either[0]), within(number.either[1])]);
 };
 
 /**

@@ -1,9 +1,9 @@
+import { narrowestTyres } from '../ranking/candidate.ts';
 import type { RuleBook } from '../trade/book.ts';
 import { headroom, passage } from '../trade/formulas/clearance.ts';
 import { atLeast, atMost } from '../units/compare.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { BuyersThings } from './buyers-things.ts';
-import { narrowestTyres } from './measures.ts';
 import type { Outfit } from './outfit.ts';
 
 type Length = Quantity<'length'>;

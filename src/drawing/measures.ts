@@ -1,4 +1,4 @@
-import { tyresOf } from '../ranking/candidate.ts';
+import { narrowestTyres } from '../ranking/candidate.ts';
 import type { RuleBook } from '../trade/book.ts';
 import type { Outfit } from './outfit.ts';
 import { proportions as share } from './proportions.ts';
@@ -28,9 +28,6 @@ export interface Measures {
   /** From the rear axle back to the end of the machine. */
   back: number;
 }
-
-/** Of the tyres it may stand on, those that are narrowest: a machine not yet chosen passes if it does on them. */
-export const narrowestTyres = (outfit: Outfit) => [...tyresOf(outfit)].sort((a, b) => a.widthOverRear - b.widthOverRear)[0];
 
 /** @param stored  whether the buyer drives it under a door, for which the ROPS may be folded */
 export function measuresOf(outfit: Outfit, book: RuleBook, stored: boolean): Measures {

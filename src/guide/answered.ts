@@ -1,4 +1,4 @@
-import { answerAt, withAnswer } from '../answers/at.ts';
+import { answerAt, withAnswers } from '../answers/at.ts';
 import { questionOf, type QuestionId } from '../answers/questions.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { Visit } from './next-question.ts';
@@ -25,7 +25,7 @@ const onlyAdds = ({ answers, seen }: Visit, at: QuestionId, after: AnswersDocume
 
 /** The visit after a question is answered by some values, or left unsure where there are none. */
 export function answered(visit: Visit, at: QuestionId, values: Values | undefined): Visit {
-  const given = Object.entries(values ?? nothing(at)).reduce((all, [path, value]) => withAnswer(all, path, value), visit.answers);
+  const given = withAnswers(visit.answers, values ?? nothing(at));
   const answers = withUnsure(given, at, values === undefined);
   return { answers, seen: passed(visit, at), skipped: onlyAdds(visit, at, answers) ? (visit.skipped ?? []) : [] };
 }

@@ -76,3 +76,6 @@ export function have(candidate: Candidate, item: FittedItem, fitting: Fitting | 
 /** The tyres a candidate may stand on: a unit's own, or any its machine can have. */
 export const tyresOf = ({ machine: { tyres = [] }, unit }: Candidate) =>
   tyres.filter(({ type }) => unit?.tyres?.type === undefined || type === unit.tyres.type);
+
+/** Of the tyres it may stand on, those that are narrowest: a machine not yet chosen passes if it does on them. */
+export const narrowestTyres = (candidate: Candidate) => [...tyresOf(candidate)].sort((a, b) => a.widthOverRear - b.widthOverRear)[0];

@@ -4,7 +4,7 @@ import { criteria, type Criterion } from '../answers/schema.ts';
 import type { FigureId } from '../trade/book.ts';
 import type { Capability, Need } from '../needs/need.ts';
 import type { Working } from '../trade/working.ts';
-import { tyresOf, type World } from './candidate.ts';
+import { narrowestTyres, type World } from './candidate.ts';
 import type { Evaluation } from './evaluate.ts';
 import { keptOver } from './kept-value.ts';
 import { massParts, totalOf } from './mass.ts';
@@ -107,8 +107,8 @@ function fitValue(evaluation: Evaluation, answers: Answers, { book }: World): Va
   }
   const openings = judged.flatMap(({ need }) => (need.capability === 'width' ? [need.atMost] : []));
   if (openings.length > 0) {
-    const widths = tyresOf(build).map(({ widthOverRear }) => widthOverRear);
-    const room = widths.length > 0 ? (Math.min(...openings) - Math.min(...widths)) / 2 : undefined;
+    const narrowest = narrowestTyres(build);
+    const room = narrowest && (Math.min(...openings) - narrowest.widthOverRear) / 2;
     parts.push(anchored(room, 'value.fit.side.best', 'value.fit.side.worst', 'm', 'tyres'));
   }
   if (answers.land?.obstacles === 'some' || answers.land?.obstacles === 'many') {

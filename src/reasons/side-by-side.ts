@@ -1,5 +1,5 @@
 import { criteria } from '../answers/schema.ts';
-import { tyresOf } from '../ranking/candidate.ts';
+import { narrowestTyres } from '../ranking/candidate.ts';
 import type { Placed, Ranking } from '../ranking/rank.ts';
 import type { Verdict } from '../ranking/verdict.ts';
 
@@ -23,11 +23,6 @@ export interface ComparedRow {
 
 const figureIn = (value: number | undefined, unit: string): Cell => (value === undefined ? {} : { figure: { value, unit } });
 
-function widthOf(build: Placed['best']['build']): number | undefined {
-  const widths = tyresOf(build).map(({ widthOverRear }) => widthOverRear);
-  return widths.length > 0 ? Math.min(...widths) : undefined;
-}
-
 /** A machine in a row of facts, as it would be bought. */
 function factOf(fact: ComparedFact, { machine, best: { build, price }, units }: Placed): Cell {
   switch (fact) {
@@ -40,7 +35,7 @@ function factOf(fact: ComparedFact, { machine, best: { build, price }, units }: 
     case 'mass':
       return figureIn(machine.mass, 'kg');
     case 'width':
-      return figureIn(widthOf(build), 'm');
+      return figureIn(narrowestTyres(build)?.widthOverRear, 'm');
     case 'height':
       return figureIn(build.cab ? machine.height?.cab : machine.height?.ropsUp, 'm');
     case 'length':

@@ -1,11 +1,12 @@
 import { answersOf } from '../answers/answers.ts';
-import { answerAt, withAnswer } from '../answers/at.ts';
+import { answerAt, withAnswers } from '../answers/at.ts';
 import type { Criterion } from '../answers/names.ts';
-import type { QuestionId } from '../answers/questions.ts';
-import type { AnswersDocument, TaskId } from '../answers/schema.ts';
+import { questions, type QuestionId } from '../answers/questions.ts';
+import type { AnswersDocument } from '../answers/schema.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { judgeWidth } from '../ranking/judges/place.ts';
 import { rank, type Placed, type Ranking } from '../ranking/rank.ts';
+import { boundOf } from '../ranking/relax.ts';
 import { inUnit, type Amount, type Quantity } from '../units/quantity.ts';
 
 /** What a buyer may say of the machine that stands first: that he wants one that costs less, lifts more, takes less room. */
@@ -20,11 +21,6 @@ export interface Steer {
 
 /** Where weights alone are put in another order. */
 const criterionOf: Record<SteerId, Criterion> = { cheaper: 'price', 'more-lift': 'headroom', smaller: 'fit' };
-
-/** Tasks with a load, and the question that asks its weight. */
-const loads: readonly (readonly [TaskId, QuestionId])[] = [
-  ['lift-bales', 'bales'], ['lift-pallets', 'pallets'], ['handle-logs', 'logs'], ['carry-implement', 'carrying'],
-];
 
 /** The unit a gate is told in where none was said before. */
 const openingIn = { us: 'in', metric: 'cm' } as const;
@@ -47,6 +43,9 @@ const nextAbove = (figures: readonly (number | undefined)[], than: number) =>
 const nextBelow = (figures: readonly (number | undefined)[], than: number) =>
   Math.max(...figures.filter((figure): figure is number => figure !== undefined && figure < than));
 
+/** The question that asks for an answer. */
+const questionAt = (at: string) => questions.find(({ fields }) => fields.some((field) => field.at === at))!.id;
+
 /** A bound that the first machine misses and the next one on the way keeps. */
 function bounds(id: SteerId, answers: AnswersDocument, ranking: Ranking, units: 'us' | 'metric'): Steer[] {
   const [first, ...others] = ranking.standing as [Placed, ...Placed[]];
@@ -63,14 +62,14 @@ function bounds(id: SteerId, answers: AnswersDocument, ranking: Ranking, units: 
     const unit = openingIn[units];
     return [{ question: 'gate', values: { 'land.gate': { value: Math.ceil(inUnit('length', gate as Quantity<'length'>, unit)), unit } } }];
   }
-  return loads.flatMap(([task, question]): Steer[] => {
-    const at = `tasks.${task}.weight`;
-    const said = answerAt(answers, at) as Amount<'mass'> | undefined;
-    const liftOf = ({ best }: Placed) => best.judged.find(({ need }) => need.id === `${task}.weight` || need.id === `${task}.lift`)?.verdict.has;
+  return ranking.needs.flatMap((need): Steer[] => {
+    const load = boundOf(need);
+    const said = load?.unit === 'kg' ? (answerAt(answers, load.at) as Amount<'mass'> | undefined) : undefined;
+    const liftOf = ({ best }: Placed) => best.judged.find((each) => each.need.id === need.id)?.verdict.has;
     const lift = liftOf(first);
     const more = lift === undefined ? Infinity : nextAbove(others.map(liftOf), lift);
-    return said && Number.isFinite(more)
-      ? [{ question, values: { [at]: { value: Math.floor(inUnit('mass', more as Quantity<'mass'>, said.unit)), unit: said.unit } } }] : [];
+    return load && said && Number.isFinite(more)
+      ? [{ question: questionAt(load.at), values: { [load.at]: { value: Math.floor(inUnit('mass', more as Quantity<'mass'>, said.unit)), unit: said.unit } } }] : [];
   });
 }
 
@@ -101,8 +100,7 @@ export function steerTo(id: SteerId, answers: AnswersDocument, ranking: Ranking,
   const [first] = ranking.standing;
   if (!first) return undefined;
   return trials(id, answers, ranking, units).find(({ values }) => {
-    const changed = Object.entries(values).reduce((all, [at, value]) => withAnswer(all, at, value), answers);
-    const [after] = rank(catalogue, answersOf(changed)).standing;
+    const [after] = rank(catalogue, answersOf(withAnswers(answers, values))).standing;
     return after && isBetter(id, first, after, ranking);
   });
 }

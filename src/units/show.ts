@@ -56,7 +56,7 @@ export function unitWord(unit: string, { unitWords, locale }: Reader, count = 2)
 
 const withUnit = (value: number, digits: number, unit: string, reader: Reader) => {
   const word = unitWord(unit, reader, Number(value.toFixed(digits)));
-  return `${number(value, digits, reader)}${word.startsWith('°') ? '' : '\u00a0'}${word}`;
+  return `${number(value, digits, reader)}${word === '' || word.startsWith('°') ? '' : '\u00a0'}${word}`;
 };
 
 /** Feet and inches, as a tape measure reads: "8 ft 6 in". */

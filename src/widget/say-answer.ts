@@ -3,7 +3,7 @@ import { questionOf, type Field, type Question, type QuestionId } from '../answe
 import type { Value } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
-import { sayValue } from './say-fault.ts';
+import { sayValue } from './say-value.ts';
 
 function sayAnswerOf(field: Field, value: unknown, question: Question, { words, reader }: AskingVoice): string {
   const own = words.questions[question.id as QuestionId].fields[field.at]?.options ?? {};

@@ -1,8 +1,8 @@
 import type { Field, Question } from '../answers/questions.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
-import type { Value } from '../answers/read-typed.ts';
-import { showAmount, showTyped, unitWord } from '../units/show.ts';
+import { unitWord } from '../units/show.ts';
 import type { StepFault } from './box.ts';
+import { sayValue } from './say-value.ts';
 
 const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area: 2, time: 2, angle: 12 };
 
@@ -14,12 +14,6 @@ function exampleOf(field: Field, { reader }: AskingVoice): string {
   if (field.control !== 'quantity' && field.control !== 'choice-or-quantity') return '';
   const unit = field[reader.units];
   return `${number(unit === 'm' ? 2.4 : unit === 'kg' ? 360 : unit === 'in' ? 60 : unit === 'cm' ? 150 : examples[field.kind]!)} ${unitWord(unit, reader)}`;
-}
-
-/** A value of an answer as its reader writes it, in the unit it was typed in. */
-export function sayValue(value: Value, reader: AskingVoice['reader']): string {
-  if (typeof value === 'number') return new Intl.NumberFormat(reader.locale).format(value);
-  return 'currency' in value ? showAmount(value.value, 'money', reader) : showTyped(value, reader);
 }
 
 /** A fault in words that name the field, the rule and an example. */

@@ -8,7 +8,8 @@ import type { QuestionWords } from '../reasons/words/words.ts';
 import { kindOfUnit, toSi, type Unit } from '../units/quantity.ts';
 import { showAmount, unitWord } from '../units/show.ts';
 import { hasOptions, notSure, typedFor, type Box, type Boxes, type StepFault } from './box.ts';
-import { sayFault, sayValue } from './say-fault.ts';
+import { sayFault } from './say-fault.ts';
+import { sayValue } from './say-value.ts';
 
 export interface StepView {
   question: Question;
@@ -90,7 +91,7 @@ const siUnit = (unit: string) => ({ mass: 'kg', length: 'm', area: 'm2', time: '
 function textTemplate(field: Field, label: string, hint: string | undefined, fault: StepFault | undefined, view: StepView, unit: string | undefined) {
   const box = view.boxes[field.at] ?? {};
   const { words, reader } = view.voice;
-  const said = field.control === 'money' ? words.wizard.moneyHint(view.typing.currency) : unit ? words.wizard.typeHint(unitWord(unit, reader)) : undefined;
+  const said = field.control === 'money' ? words.wizard.moneyHint(view.typing.currency) : unit && unitWord(unit, reader);
   const typed = (event: Event) => view.change(field.at, { ...box, typed: (event.target as HTMLInputElement).value });
   return html`
     <div class="close field">

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { answersOf } from '../../src/answers/answers.ts';
-import { withAnswer } from '../../src/answers/at.ts';
+import { withAnswers } from '../../src/answers/at.ts';
 import { questionOf } from '../../src/answers/questions.ts';
 import { readAnswers } from '../../src/answers/read-answers.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
@@ -22,7 +22,7 @@ function steered(to: SteerId, answers: AnswersDocument, document: CatalogueDocum
   const ranking = rank(catalogue, answersOf(answers));
   const steer = steerTo(to, answers, ranking, catalogue, 'us');
   if (!steer) return undefined;
-  const changed = Object.entries(steer.values).reduce((all, [at, value]) => withAnswer(all, at, value), answers);
+  const changed = withAnswers(answers, steer.values);
   return { steer, changed, before: ranking.standing[0]!, after: rank(catalogue, answersOf(changed)).standing[0]! };
 }
 

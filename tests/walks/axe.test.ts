@@ -1,17 +1,15 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { questions } from '../../src/answers/questions.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
+import { axeSource, type AxeResult } from './axe.ts';
 import { openDemo, type Demo } from './browser.ts';
 import { wizardOn } from './buyer.ts';
 import { atEveryStep, type Stop } from './every-step.ts';
 
 /** Rules of WCAG 2.2 at levels A and AA, as axe-core 4.14 checks them. */
 const rules = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'] };
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+declare const axe: { run(root: Element, options: object): Promise<AxeResult> };
 
 const themes = ['light', 'dark', 'contrast', 'forced-colors'] as const;
 const widths = [1200, 700, 320] as const;

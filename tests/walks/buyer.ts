@@ -9,15 +9,20 @@ export const wizardOn = (page: Page) => page.locator('acre-to-axle');
 
 const isAmount = (value: unknown): value is { value: number; unit: string } => typeof value === 'object' && value !== null && 'unit' in value;
 
-const box = (wizard: Locator, at: string) => wizard.locator(`input[type="text"][data-field="${at}"]`);
-const option = (wizard: Locator, at: string, value: string) => wizard.locator(`input[name="field-${at.replaceAll('.', '-')}"][value="${value}"]`);
+const nameOf = (at: string) => `field-${at.replaceAll('.', '-')}`;
+
+/** The box a field is typed in, the option of a value, the list to pull down, the list of a place in an order. */
+export const box = (wizard: Locator, at: string) => wizard.locator(`input[type="text"][data-field="${at}"]`);
+export const option = (wizard: Locator, at: string, value: string) => wizard.locator(`input[name="${nameOf(at)}"][value="${value}"]`);
+export const list = (wizard: Locator, at: string) => wizard.locator(`select[data-field="${at}"]`);
+export const placeIn = (wizard: Locator, at: string, place: number) => wizard.locator(`#${nameOf(at)}-${place}`);
 
 async function fill(wizard: Locator, field: Field, value: unknown) {
   const typed = (amount: { value: number; unit: string }) => box(wizard, field.at).fill(`${amount.value} ${amount.unit === 'percent' ? '%' : amount.unit}`);
   switch (field.control) {
     case 'choice': {
-      const list = wizard.locator(`select[data-field="${field.at}"]`);
-      return (await list.count()) > 0 ? list.selectOption(String(value)).then(() => undefined) : option(wizard, field.at, String(value)).check();
+      const pulled = list(wizard, field.at);
+      return (await pulled.count()) > 0 ? pulled.selectOption(String(value)).then(() => undefined) : option(wizard, field.at, String(value)).check();
     }
     case 'yes-no':
       return option(wizard, field.at, value ? 'yes' : 'no').check();
@@ -26,7 +31,7 @@ async function fill(wizard: Locator, field: Field, value: unknown) {
       return;
     case 'order':
       for (const [place, each] of (value as string[]).slice(0, field.places).entries()) {
-        await wizard.locator(`#field-${field.at}-${place}`).selectOption(each);
+        await placeIn(wizard, field.at, place).selectOption(each);
       }
       return;
     case 'choice-or-quantity':
@@ -47,7 +52,7 @@ export const questionOn = (wizard: Locator): Promise<QuestionId | undefined> => 
   (element.shadowRoot!.querySelector<HTMLElement>('[data-question]')?.dataset.question as QuestionId | undefined));
 
 /** Where one option is chosen, "not sure" is the last of them; elsewhere it is a button. */
-async function notSure(wizard: Locator) {
+export async function unsure(wizard: Locator) {
   const last = wizard.locator('input[value="not-sure"]');
   const button = wizard.locator('[part="unsure"]');
   if ((await button.count()) > 0) return button.click();
@@ -64,7 +69,7 @@ export async function answer(wizard: Locator, answers: AnswersDocument) {
   });
   for (const { field, value } of said) await fill(wizard, field, value);
   if (said.length > 0) await wizard.locator('[part="continue"]').click();
-  else await notSure(wizard);
+  else await unsure(wizard);
   return id;
 }
 

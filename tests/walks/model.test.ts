@@ -9,10 +9,9 @@ import type { Skip } from '../../src/guide/skip.ts';
 import { readBoxes, type Boxes } from '../../src/widget/box.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
 import { openDemo, type Demo } from './browser.ts';
-import { wizardOn } from './buyer.ts';
+import { box, list, option, placeIn, wizardOn } from './buyer.ts';
 
 const typing = { units: 'us', decimalMark: '.', currency: 'USD' } as const;
-const name = (at: string) => `field-${at.replaceAll('.', '-')}`;
 
 let demo: Demo;
 beforeAll(async () => { demo = await openDemo(); });
@@ -55,16 +54,15 @@ function boxFor(field: Field, answers: AnswersDocument, used: Used): Boxes[strin
   }
 }
 
-async function putIn(wizard: Locator, field: Field, { chosen, ticked = [], typed }: Boxes[string]) {
-  const option = (value: string) => wizard.locator(`input[name="${name(field.at)}"][value="${value}"]`);
-  const list = wizard.locator(`select[data-field="${field.at}"]`);
-  if (chosen !== undefined) await ((await list.count()) > 0 ? list.selectOption(chosen) : option(chosen).check());
+async function putIn(wizard: Locator, field: Field, answers: AnswersDocument, { chosen, ticked = [], typed }: Boxes[string]) {
+  const pulled = list(wizard, field.at);
+  if (chosen !== undefined) await ((await pulled.count()) > 0 ? pulled.selectOption(chosen) : option(wizard, field.at, chosen).check());
   if (field.control === 'several') {
-    for (const box of await wizard.locator(`input[name="${name(field.at)}"]`).all()) await box.setChecked(ticked.includes((await box.getAttribute('value'))!));
+    for (const each of field.options(answers)) await option(wizard, field.at, each).setChecked(ticked.includes(each));
   }
-  if (field.control === 'order') await wizard.locator(`#${name(field.at)}-0`).selectOption(ticked[0]!);
-  if (typed !== undefined) await wizard.locator(`input[type="text"][data-field="${field.at}"]`).fill(typed);
-  else if ('from' in field && field.control !== 'choice-or-quantity') await wizard.locator(`input[type="text"][data-field="${field.at}"]`).fill('');
+  if (field.control === 'order') await placeIn(wizard, field.at, 0).selectOption(ticked[0]!);
+  if (typed !== undefined) await box(wizard, field.at).fill(typed);
+  else if ('from' in field && field.control !== 'choice-or-quantity') await box(wizard, field.at).fill('');
 }
 
 const placeOf = (visit: VisitActor): Place => {
@@ -104,14 +102,15 @@ test.runIf(process.env['MODEL'])('every question, option, Back and change is wal
 
   async function answer(id: QuestionId) {
     const fields: readonly Field[] = questionOf(id).fields;
-    const boxes = Object.fromEntries(fields.map((field) => [field.at, boxFor(field, visit.getSnapshot().context.answers, used)]));
+    const { answers } = visit.getSnapshot().context;
+    const boxes = Object.fromEntries(fields.map((field) => [field.at, boxFor(field, answers, used)]));
     const read = readBoxes(questionOf(id), boxes, typing);
     if (read !== 'unsure' && 'faults' in read) {
       // Nothing at all was said: that is what "not sure" is for.
       await both(press('unsure'), (skips) => ({ type: 'answer.unsure', skips }));
       return;
     }
-    for (const field of fields) await putIn(wizard, field, boxes[field.at]!);
+    for (const field of fields) await putIn(wizard, field, answers, boxes[field.at]!);
     await both(press('continue'), (skips) => (read === 'unsure' ? { type: 'answer.unsure', skips } : { type: 'answer.given', values: read.values, skips }));
   }
 

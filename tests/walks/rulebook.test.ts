@@ -1,12 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ruleIds, rules } from '../../src/trade/book.ts';
+import { axeSource, type AxeResult } from './axe.ts';
 import { openDemo, type Demo, type Visit } from './browser.ts';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-declare const axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+declare const axe: { run(options: object): Promise<AxeResult> };
 
 let demo: Demo;
 beforeAll(async () => { demo = await openDemo(); });

@@ -1,9 +1,9 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { questions, type Field, type Question } from '../../src/answers/questions.ts';
+import { questionOf, questions, type Field, type Question } from '../../src/answers/questions.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
 import { openDemo, type Demo, type Visit } from './browser.ts';
-import { isResult, wizardOn } from './buyer.ts';
+import { box, isResult, list, option, placeIn, questionOn, unsure, wizardOn } from './buyer.ts';
 import { notSure, scriptedBuyers, type ScriptedBuyer } from './scripted-buyers.ts';
 
 /** How fast a text is read in silence, and how long a buyer should need to read his way to a shortlist. */
@@ -47,41 +47,26 @@ const whereNothingFits = ['[part="result"] > .close', '[part="not-cleared"]', '[
 /** What is the same on every step: how far it is, why it is asked, and the ways on and back. */
 const around = ['[part="progress"]', '[part="question"] summary', '[part="question"] > .actions', '[part="question"] > .actions.apart'];
 
-const nameOf = (at: string) => `field-${at.replaceAll('.', '-')}`;
-
 /** Answers one field as typed and ticked. */
 async function fill(wizard: Locator, field: Field, said: string | readonly string[]) {
-  const option = (value: string) => wizard.locator(`input[name="${nameOf(field.at)}"][value="${value}"]`);
-  const list = wizard.locator(`select[data-field="${field.at}"]`);
   if (typeof said !== 'string') {
-    for (const [place, each] of said.entries()) await (field.control === 'order' ? wizard.locator(`#${nameOf(field.at)}-${place}`).selectOption(each) : option(each).check());
+    for (const [place, each] of said.entries()) await (field.control === 'order' ? placeIn(wizard, field.at, place).selectOption(each) : option(wizard, field.at, each).check());
     return;
   }
   const value = said === notSure ? 'not-sure' : said;
-  if (field.control === 'choice' && (await list.count()) > 0) return void (await list.selectOption(value));
-  if (['choice', 'yes-no', 'choice-or-quantity'].includes(field.control)) return option(value).check();
-  return wizard.locator(`input[type="text"][data-field="${field.at}"]`).fill(said);
-}
-
-/** The question on show, in whatever language, by its first field. */
-async function questionOn(wizard: Locator): Promise<Question | undefined> {
-  const first = wizard.locator('[part="question"] [data-field]').first();
-  const at = (await first.count()) > 0 ? await first.getAttribute('data-field') : undefined;
-  return questions.find(({ fields }) => fields[0].at === at);
+  if (field.control === 'choice' && (await list(wizard, field.at).count()) > 0) return void (await list(wizard, field.at).selectOption(value));
+  if (['choice', 'yes-no', 'choice-or-quantity'].includes(field.control)) return option(wizard, field.at, value).check();
+  return box(wizard, field.at).fill(said);
 }
 
 /** Answers what is on show, or goes on where there is no question; what wasn't understood ends the walk. */
 async function goOn(wizard: Locator, { answers }: ScriptedBuyer): Promise<Question | undefined> {
-  const question = await questionOn(wizard);
+  const id = await questionOn(wizard);
+  const question = id && questionOf(id);
   const said = question?.fields.flatMap((field) => (answers[field.at] === undefined ? [] : [{ field, value: answers[field.at]! }])) ?? [];
   for (const { field, value } of said) await fill(wizard, field, value);
-  const button = wizard.locator('[part="question"] .actions.apart button:not(.text)');
   if (!question || said.length > 0) await wizard.locator('[part="continue"]').click();
-  else if ((await button.count()) > 0) await button.click();
-  else {
-    await wizard.locator('input[value="not-sure"]').check();
-    await wizard.locator('[part="continue"]').click();
-  }
+  else await unsure(wizard);
   const faults = wizard.locator('[part="fault-summary"]');
   if ((await faults.count()) > 0) throw new Error(`${question?.id}: ${await faults.textContent()}`);
   return question;

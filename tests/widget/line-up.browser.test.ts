@@ -6,6 +6,7 @@ import '../../src/widget/define.ts';
 import '../../src/widget/reckoner.ts';
 import '../../src/reasons/words/en/telling.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
+import { all, settled } from './on-page.ts';
 
 declare const axe: { run(root: Element, options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
 
@@ -22,13 +23,6 @@ async function shown(width: number, answers: AcreToAxle['answers'] = bales as ne
   await settled(wizard);
   return wizard;
 }
-
-async function settled(wizard: AcreToAxle) {
-  for (let frame = 0; frame < 3; frame++) await new Promise((resolve) => { requestAnimationFrame(resolve); });
-  await wizard.updateComplete;
-}
-
-const all = <E extends Element>(wizard: AcreToAxle, selector: string) => [...wizard.shadowRoot!.querySelectorAll<E>(selector)];
 
 afterEach(() => { document.body.replaceChildren(); });
 

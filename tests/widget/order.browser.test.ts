@@ -6,11 +6,11 @@ import '../../src/widget/reckoner.ts';
 import '../../src/reasons/words/en/telling.ts';
 import '../../src/reasons/words/de/telling.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
+import { all } from './on-page.ts';
 import { answersFormat } from '../../src/answers/schema.ts';
 
 const catalogue = (await (await fetch('/demo/catalogue.json')).json()) as NonNullable<AcreToAxle['catalogue']>;
 const said = { format: answersFormat, land: { slope: 'flat', overhead: 'open' }, drivers: { least: 'experienced', under18: false } } as const;
-const all = <E extends Element>(wizard: AcreToAxle, selector: string) => [...wizard.shadowRoot!.querySelectorAll<E>(selector)];
 
 async function press(wizard: AcreToAxle, button: HTMLButtonElement | undefined) {
   assert.isDefined(button);

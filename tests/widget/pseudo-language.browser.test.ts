@@ -7,16 +7,11 @@ import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { asking } from '../../src/reasons/words/en/asking.ts';
 import { telling } from '../../src/reasons/words/en/telling.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
+import { all, settled } from './on-page.ts';
 import { closing, opening, pseudoWords } from '../support/pseudo-words.ts';
 
 const catalogue = (await (await fetch('/demo/catalogue.json')).json()) as CatalogueDocument;
 const words = pseudoWords({ ...asking, ...telling });
-
-const settled = async (wizard: AcreToAxle) => {
-  await wizard.updateComplete;
-  await new Promise((resolve) => { requestAnimationFrame(() => { requestAnimationFrame(resolve); }); });
-  await wizard.updateComplete;
-};
 
 /** The wizard in a language that is no file of the project, as wide as asked. */
 async function shown(width: number) {
@@ -31,8 +26,6 @@ async function shown(width: number) {
   await settled(wizard);
   return wizard;
 }
-
-const all = <E extends Element>(wizard: AcreToAxle, selector: string) => [...wizard.shadowRoot!.querySelectorAll<E>(selector)];
 
 /** Texts that the dealer wrote, or that are names of languages, and stand in no language of ours. */
 const theirs = (wizard: AcreToAxle) => {

@@ -7,14 +7,9 @@ import '../../src/reasons/words/en/telling.ts';
 import '../../src/reasons/words/de/telling.ts';
 import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import type { AcreToAxle } from '../../src/widget/define.ts';
+import { all, settled } from './on-page.ts';
 
 const catalogue = (await (await fetch('/demo/catalogue.json')).json()) as NonNullable<AcreToAxle['catalogue']>;
-
-const settled = async (wizard: AcreToAxle) => {
-  await wizard.updateComplete;
-  await new Promise((resolve) => { requestAnimationFrame(() => { resolve(undefined); }); });
-  await wizard.updateComplete;
-};
 
 async function shown(set: (wizard: AcreToAxle) => void = () => {}): Promise<AcreToAxle> {
   const wizard = document.createElement('acre-to-axle');
@@ -26,7 +21,6 @@ async function shown(set: (wizard: AcreToAxle) => void = () => {}): Promise<Acre
   return wizard;
 }
 
-const all = <E extends Element>(wizard: AcreToAxle, selector: string) => [...wizard.shadowRoot!.querySelectorAll<E>(selector)];
 const heading = (wizard: AcreToAxle) => all(wizard, 'h2')[0]!.textContent;
 const focused = (wizard: AcreToAxle) => wizard.shadowRoot!.activeElement?.id;
 

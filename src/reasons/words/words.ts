@@ -91,7 +91,6 @@ interface MovedBound {
 /** What a language says while it asks: all a page needs before there is a result. */
 export interface AskingWords {
   language: string;
-  name: string;
   direction: 'ltr' | 'rtl';
   decimalMark: '.' | ',';
   /** Joins a list: "a, b and c". */
@@ -125,9 +124,7 @@ export interface AskingWords {
     unitsMetric: string;
     unitsLabel: string;
     languageLabel: string;
-    /** Said behind the label of a box: the unit it is read in. */
-    typeHint(unit: string): string;
-    /** The same for money, which has no other unit. */
+    /** Said behind the label of a box for money. */
     moneyHint(currency: string): string;
     startAgain: string;
     undoStartAgain: string;

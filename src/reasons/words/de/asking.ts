@@ -5,7 +5,6 @@ const list = (items: readonly string[]) =>
 
 export const asking: AskingWords = {
   language: 'de',
-  name: 'Deutsch',
   direction: 'ltr',
   decimalMark: ',',
   list,
@@ -417,7 +416,6 @@ export const asking: AskingWords = {
     unitsMetric: 'Meter und Kilogramm',
     unitsLabel: 'Einheiten',
     languageLabel: 'Sprache',
-    typeHint: (unit) => unit,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Neu beginnen',
     undoStartAgain: 'Meine Antworten zurückholen',

@@ -5,7 +5,6 @@ const list = (items: readonly string[]) =>
 
 export const asking: AskingWords = {
   language: 'en',
-  name: 'English',
   direction: 'ltr',
   decimalMark: '.',
   list,
@@ -415,7 +414,6 @@ export const asking: AskingWords = {
     unitsMetric: 'metres and kilograms',
     unitsLabel: 'Units',
     languageLabel: 'Language',
-    typeHint: (unit) => unit,
     moneyHint: (currency) => `in ${currency}`,
     startAgain: 'Start again',
     undoStartAgain: 'Bring my answers back',

@@ -7,7 +7,6 @@ const list = (items: readonly string[]) =>
 
 export const asking: AskingWords = {
   language: 'es',
-  name: 'Español',
   direction: 'ltr',
   decimalMark: '.',
   list,
@@ -419,7 +418,6 @@ export const asking: AskingWords = {
     unitsMetric: 'metros y kilogramos',
     unitsLabel: 'Unidades',
     languageLabel: 'Idioma',
-    typeHint: (unit) => unit,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Empezar de nuevo',
     undoStartAgain: 'Recuperar mis respuestas',

@@ -5,7 +5,6 @@ const list = (items: readonly string[]) =>
 
 export const asking: AskingWords = {
   language: 'fr',
-  name: 'Français',
   direction: 'ltr',
   decimalMark: ',',
   list,
@@ -417,7 +416,6 @@ export const asking: AskingWords = {
     unitsMetric: 'mètres et kilogrammes',
     unitsLabel: 'Unités',
     languageLabel: 'Langue',
-    typeHint: (unit) => unit,
     moneyHint: (currency) => `en ${currency}`,
     startAgain: 'Recommencer',
     undoStartAgain: 'Retrouver mes réponses',
