@@ -11,7 +11,9 @@ export const everyJob: AnswersDocument = {
   land: { slope: { value: 12, unit: 'deg' }, overhead: { value: 10, unit: 'ft' }, mown: { value: 2, unit: 'acre' } },
   storage: { kind: 'garage' },
   haul: { how: 'own-trailer' },
-  comfort: { cab: 'heat', smoothSeat: true },
+  // One answer to each finer point, so that each is asked.
+  budget: { pay: 'cash', hoursPerYear: 100 },
+  comfort: { cab: 'heat', drive: 'pedal', smoothSeat: true },
 };
 
 export type Stop = QuestionId | 'faults' | 'check' | 'result';
