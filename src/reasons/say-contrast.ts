@@ -1,5 +1,6 @@
 import type { Criterion } from '../answers/schema.ts';
 import { between } from '../ranking/values.ts';
+import { formatNumber } from '../units/formats.ts';
 import { showAmount } from '../units/show.ts';
 import { capital } from './capital.ts';
 import { whyNot } from './contrast.ts';
@@ -9,9 +10,9 @@ import type { Contrast, CriterionState, NeedState, TradeOff } from './schema.ts'
 type Gap = Contrast['criteria'][number];
 
 /** Points of a hundred; a difference that is there is never shown as none. */
-const hundredths = (points: number, { reader }: Voice) => new Intl.NumberFormat(
-  reader.locale, points < 0.001 ? { maximumSignificantDigits: 1 } : { maximumFractionDigits: 1 },
-).format(100 * points);
+const hundredths = (points: number, { reader }: Voice) => formatNumber(
+  100 * points, reader.locale, points < 0.001 ? { maximumSignificantDigits: 1 } : { maximumFractionDigits: 1 },
+);
 
 /** Whether a figure is all that a value was read from: fit is the mean of several, and its figure that of the weakest. */
 const isWhole = ({ value, figure, anchors }: CriterionState) =>

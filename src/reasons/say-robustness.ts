@@ -1,6 +1,7 @@
 import type { Answers } from '../answers/answers.ts';
 import { criteria, type Criterion } from '../answers/schema.ts';
 import { ranksOf } from '../ranking/weights.ts';
+import { formatNumber } from '../units/formats.ts';
 import type { Voice } from './say.ts';
 import type { Entry } from './schema.ts';
 import type { Often } from './words/words.ts';
@@ -24,8 +25,8 @@ function sayOvertaking({ contributions, overtakes }: Entry, { words, reader }: V
     return from === undefined || to === undefined ? [] : [{ criterion, from, to }];
   }).sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from));
   for (const maximumFractionDigits of [0, 1]) {
-    const { format } = new Intl.NumberFormat(reader.locale, { maximumFractionDigits });
-    const shown = changes.map(({ criterion, from, to }) => ({ criterion, from: format(100 * from), to: format(100 * to) })).filter(({ from, to }) => from !== to);
+    const format = (share: number) => formatNumber(100 * share, reader.locale, { maximumFractionDigits });
+    const shown = changes.map(({ criterion, from, to }) => ({ criterion, from: format(from), to: format(to) })).filter(({ from, to }) => from !== to);
     // A weight is only ever gained where another is lost.
     if (shown.length < 2) continue;
     const told = shown.slice(0, changesTold).map(({ criterion, from, to }) => words.robustness.weightChange(words.criteria[criterion], from, to));

@@ -1,3 +1,4 @@
+import { formatNumber, pluralOf } from './formats.ts';
 import { factors, inUnit, kindOfUnit, type Kind, type Quantity, type UnitOf } from './quantity.ts';
 
 /** How a reader wants figures: in which units, and in which language's numbers. */
@@ -45,13 +46,13 @@ const small: { [K in Kind]?: { below: number; us: UnitOf<K>; metric: UnitOf<K>; 
 const longFrom = { us: { at: 96 * factors.length.in, unit: 'ft', digits: 1 }, metric: { at: 3, unit: 'm', digits: 2 } } as const;
 
 const number = (value: number, digits: number, { locale }: Reader) =>
-  new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
+  formatNumber(value, locale, { maximumFractionDigits: digits });
 
 /** The word for a unit, for one of it or for several. */
 export function unitWord(unit: string, { unitWords, locale }: Reader, count = 2): string {
   const word = unitWords[unit] ?? unit;
   if (typeof word === 'string') return word;
-  return new Intl.PluralRules(locale).select(count) === 'one' ? word.one : word.other;
+  return pluralOf(count, locale) === 'one' ? word.one : word.other;
 }
 
 const withUnit = (value: number, digits: number, unit: string, reader: Reader) => {
@@ -76,16 +77,16 @@ export function showAmount(value: number, siUnit: string, reader: Reader, beside
   if (siUnit === 'money' || siUnit === 'dealer-currency') {
     // A price is told to the unit; what it costs by the hour, or a step of a sum, to the cent.
     const digits = siUnit === 'dealer-currency' && Math.abs(value) < 1000 ? 2 : 0;
-    return new Intl.NumberFormat(reader.locale, { style: 'currency', currency: reader.currency, minimumFractionDigits: digits, maximumFractionDigits: digits }).format(value);
+    return formatNumber(value, reader.locale, { style: 'currency', currency: reader.currency, minimumFractionDigits: digits, maximumFractionDigits: digits });
   }
   if (siUnit === 'annual-rate') {
     // A rate of interest is told to the hundredth of a percent: 5.99 % is not 6 %.
-    return new Intl.NumberFormat(reader.locale, { style: 'percent', minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
+    return formatNumber(value, reader.locale, { style: 'percent', minimumFractionDigits: 2, maximumFractionDigits: 2 });
   }
   if (siUnit === 'ratio') {
     // A small share keeps two digits: 0.0058 is 0.58 %, not 1 %.
     const digits = Math.abs(value) < 0.1 ? { maximumSignificantDigits: 2 } : { maximumFractionDigits: 0 };
-    return new Intl.NumberFormat(reader.locale, { style: 'percent', ...digits }).format(value);
+    return formatNumber(value, reader.locale, { style: 'percent', ...digits });
   }
   const kind = kindOfUnit(siUnit);
   if (kind === undefined) return withUnit(value, 1, siUnit, reader);

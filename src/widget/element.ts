@@ -18,10 +18,11 @@ import type { Shortlist } from '../reasons/schema.ts';
 import type { SteerId } from '../reasons/steers.ts';
 import { asking as english } from '../reasons/words/en/asking.ts';
 import type { AskingWords, Words } from '../reasons/words/words.ts';
+import { afterPaint } from './after-paint.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
 import { acreEvent } from './events.ts';
 import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
-import { inSlices } from './in-slices.ts';
+import { inSlices, whenIdle } from './in-slices.ts';
 import { languageFor, languageNames, languageTags, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import type { Steered } from './steers.ts';
@@ -45,6 +46,13 @@ const mostPicture = 420;
 
 /** CSS pixels from which machines stand side by side in a table. */
 const tableFrom = 560;
+
+/** How the machines stood when it was reckoned last. */
+interface Counted {
+  of: AnswersDocument;
+  for: CatalogueDocument;
+  ranking: Ranking;
+}
 
 /** What of the result is unfolded, and what was done there. */
 interface Page {
@@ -144,7 +152,9 @@ export class AcreToAxle extends LitElement {
   private loading: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
-  private counted: { of: AnswersDocument; for: CatalogueDocument; ranking: Ranking } | undefined;
+  private counted: Counted | undefined;
+  /** Until how the machines stand is reckoned again, the page shows how they stood. */
+  private counting: Promise<void> | undefined;
   private reckoned: { of: AnswersDocument; for: CatalogueDocument; result: Shortlist } | undefined;
 
   constructor() {
@@ -244,6 +254,7 @@ export class AcreToAxle extends LitElement {
       held();
     }
     this.prove();
+    if (this.place === 'check') whenIdle(() => this.shortlist);
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
     this.focusNext = undefined;
     target?.focus();
@@ -253,11 +264,12 @@ export class AcreToAxle extends LitElement {
   private async speak() {
     const parts = partsOf(this.chosenLanguage ?? languageFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en'));
     this.parts = parts;
-    const [words, telling] = [await parts.asking(), parts.telling()];
+    const words = await parts.asking();
     if (this.parts !== parts) return;
     this.words = words;
     if (this.document) this.settle();
-    const all = { ...words, ...(await telling) };
+    await afterPaint();
+    const all = { ...words, ...(await parts.telling()) };
     if (this.parts === parts) this.telling = all;
   }
 
@@ -270,7 +282,7 @@ export class AcreToAxle extends LitElement {
     const loading = new AbortController();
     this.loading = loading;
     const [reckoner, found] = await Promise.all([
-      import('./reckoner.ts').catch((trouble: unknown): CatalogueTrouble => ({ code: 'script.missing', details: [String(trouble)] })),
+      afterPaint().then(() => import('./reckoner.ts')).catch((trouble: unknown): CatalogueTrouble => ({ code: 'script.missing', details: [String(trouble)] })),
       typeof catalogue === 'string' ? fetchJson(catalogue, loading.signal) : { json: catalogue },
     ]);
     if (loading.signal.aborted) return;
@@ -446,16 +458,48 @@ export class AcreToAxle extends LitElement {
   }
 
   /** How the machines stand; reckoned once for each change of the answers, not for each keystroke. */
-  private rankingOf({ document, reckoner, inSi }: Ready): Ranking {
-    const { answers } = this;
-    if (this.counted?.of !== answers || this.counted.for !== document) {
-      this.counted = { of: answers, for: document, ranking: reckoner.rank(inSi, reckoner.answersOf(answers)) };
-    }
-    return this.counted.ranking;
+  private rankingOf(ready: Ready): Ranking {
+    return this.count(ready).ranking;
   }
 
-  private standingText(ready: Ready | undefined): string {
-    return ready ? this.words.wizard.standing(this.rankingOf(ready).standing.length, ready.document.machines.length) : '';
+  private count({ document, reckoner, inSi }: Ready): Counted {
+    const { answers } = this;
+    if (!this.isCounted(document)) {
+      this.counted = { of: answers, for: document, ranking: reckoner.rank(inSi, reckoner.answersOf(answers)) };
+    }
+    return this.counted!;
+  }
+
+  private isCounted(document: CatalogueDocument) {
+    return this.counted?.of === this.answers && this.counted.for === document;
+  }
+
+  /** How the machines stood last, where that is of this line-up; the next frame shows how they stand now. */
+  private lastCounted({ document }: Ready): Counted | undefined {
+    if (!this.isCounted(document)) this.counting ??= this.countLater();
+    return this.counted?.for === document ? this.counted : undefined;
+  }
+
+  /** The question first, for that is what the buyer waits for. */
+  private async countLater() {
+    await afterPaint();
+    this.counting = undefined;
+    const ready = this.readied;
+    if (!ready || !this.isConnected) return;
+    this.count(ready);
+    this.requestUpdate();
+    await super.getUpdateComplete();
+  }
+
+  /** The page is whole once it shows how the machines stand. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const whole = await super.getUpdateComplete();
+    await this.counting;
+    return whole;
+  }
+
+  private standingText(counted: Counted | undefined): string {
+    return counted ? this.words.wizard.standing(counted.ranking.standing.length, counted.for.machines.length) : '';
   }
 
   /** What is there once everything has come. */
@@ -466,8 +510,10 @@ export class AcreToAxle extends LitElement {
 
   /** Drawn anew only where what it shows has changed, and not for each letter that is typed. */
   private lineUp(ready: Ready) {
-    const shows = [this.rankingOf(ready), this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, this.at !== undefined];
-    return guard(shows, () => this.lineUpTemplate(ready));
+    const counted = this.place === 'result' ? this.count(ready) : this.lastCounted(ready);
+    if (!counted) return nothing;
+    const shows = [counted, this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, this.at !== undefined];
+    return guard(shows, () => this.lineUpTemplate(ready, counted));
   }
 
   private get beside() {
@@ -475,13 +521,11 @@ export class AcreToAxle extends LitElement {
   }
 
   /** The line-up beside the question; on a narrow page, and above the result, one tap away. */
-  private lineUpTemplate(ready: Ready) {
-    const { inSi, reckoner } = ready;
+  private lineUpTemplate({ inSi, reckoner }: Ready, { of, ranking }: Counted) {
     const { voice } = this;
-    const ranking = this.rankingOf(ready);
     const { beside } = this;
     const view = {
-      catalogue: inSi, answers: reckoner.answersOf(this.answers), book: ranking.world.book, needs: ranking.needs, voice,
+      catalogue: inSi, answers: reckoner.answersOf(of), book: ranking.world.book, needs: ranking.needs, voice,
       standing: reckoner.standingSoFar(ranking), units: this.typing.units, side: this.side, pointed: this.pointed,
       width: Math.max(leastPicture, this.room - (beside ? besideQuestion : aroundPicture)),
       turn: (side: 'side' | 'rear') => { this.side = side; },
@@ -528,7 +572,7 @@ export class AcreToAxle extends LitElement {
     const visit: Visit = this.visit?.getSnapshot().context ?? { answers: noAnswers, seen: [] };
     return stepTemplate({
       question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
-      progress: progressOf(visit, at), standing: this.standingText(ready), canGoBack: questionBefore(visit, at) !== undefined,
+      progress: progressOf(visit, at), standing: this.standingText(ready && this.lastCounted(ready)), canGoBack: questionBefore(visit, at) !== undefined,
       picture: ready && this.picture(at, ready),
       change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
       back: () => this.back(), seeResult: () => this.wish({ type: 'result.asked' }),
@@ -537,11 +581,12 @@ export class AcreToAxle extends LitElement {
 
   /** As wide as the text of a step, and drawn anew only where what it shows has changed. */
   private picture(question: QuestionId, ready: Ready) {
-    if (!ready.reckoner.hasPicture(question)) return undefined;
+    const book = this.lastCounted(ready)?.ranking.world.book;
+    if (!book || !ready.reckoner.hasPicture(question)) return undefined;
     const answers = this.prospect(ready)?.answers ?? this.answers;
     const width = Math.min(mostPicture, Math.max(leastPicture, this.room - aroundPicture));
     return guard([question, JSON.stringify(answers), this.telling, this.typing.units, width], () =>
-      ready.reckoner.pictureTemplate({ question, answers, book: this.rankingOf(ready).world.book, voice: this.voice, width }));
+      ready.reckoner.pictureTemplate({ question, answers, book, voice: this.voice, width }));
   }
 
   /** What the pages after the questions read back, and how they change it. */

@@ -2,7 +2,7 @@
 const slice = 8;
 
 /** When the page has nothing else to do; at once after what it is doing, where it can't say. */
-const whenIdle = (work: () => void) => ('requestIdleCallback' in window ? requestIdleCallback(work, { timeout: 500 }) : setTimeout(work, 0));
+export const whenIdle = (work: () => void) => ('requestIdleCallback' in window ? requestIdleCallback(work, { timeout: 500 }) : setTimeout(work, 0));
 
 /**
  * Works through something that gives way by itself, a slice at a time, once the page is painted.

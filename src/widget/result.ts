@@ -12,6 +12,7 @@ import { changesTold, sayChange, sayConflict, sayWay } from '../reasons/say-ways
 import type { Because, Entry, PackageEntry, Reason, Shortlist, UnitEntry, WayOutEntry, WorkingEntry } from '../reasons/schema.ts';
 import { sideBySide } from '../reasons/side-by-side.ts';
 import type { SteerId } from '../reasons/steers.ts';
+import { formatNumber } from '../units/formats.ts';
 import { showAmount } from '../units/show.ts';
 import { readBackTemplate, type ReadBackView } from './read-back.ts';
 import { sayPoints } from './say-points.ts';
@@ -126,7 +127,7 @@ function additionsTemplate({ price, additions, unpriced }: PackageEntry, { voice
         <li>${sayAddition(addition, voice)}${addition.price !== undefined ? html` · ${money(addition.price, voice)}` : asked(addition.what, addition.id) ? html` · ${result.priceUnknown}` : nothing}</li>`)}
       </ul>
       ${price ? html`<p class="lesser">${result.machineAlone(price.machineLow === price.machineHigh ? money(price.machineLow, voice) : `${money(price.machineLow, voice)} – ${money(price.machineHigh, voice)}`)}</p>` : nothing}
-      ${hours > 0 && rate ? html`<p class="lesser">${result.fitting(new Intl.NumberFormat(voice.reader.locale).format(hours), money(hours * rate.value, voice))}</p>` : nothing}
+      ${hours > 0 && rate ? html`<p class="lesser">${result.fitting(formatNumber(hours, voice.reader.locale), money(hours * rate.value, voice))}</p>` : nothing}
     </div>
   `;
 }
@@ -142,7 +143,7 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
   if (!unit) return nothing;
   const facts = [
     unit.year === undefined ? undefined : String(unit.year),
-    unit.hours === undefined ? undefined : result.hours(new Intl.NumberFormat(voice.reader.locale).format(unit.hours)),
+    unit.hours === undefined ? undefined : result.hours(formatNumber(unit.hours, voice.reader.locale)),
     unit.price ? money(unit.price.value, voice) : result.priceUnknown,
     unit.location,
   ].filter((fact) => fact !== undefined);

@@ -1,5 +1,6 @@
 import type { Field, Question } from '../answers/questions.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
+import { formatNumber } from '../units/formats.ts';
 import { unitWord } from '../units/show.ts';
 import type { StepFault } from './box.ts';
 import { sayValue } from './say-value.ts';
@@ -8,7 +9,7 @@ const examples: Readonly<Record<string, number>> = { length: 8, mass: 800, area:
 
 /** A value that would have been right, in the reader's own units. */
 function exampleOf(field: Field, { reader }: AskingVoice): string {
-  const number = (value: number) => new Intl.NumberFormat(reader.locale).format(value);
+  const number = (value: number) => formatNumber(value, reader.locale);
   if (field.control === 'money') return number(field.example);
   if (field.control === 'number') return number(field.from < 10 ? 7 : 100);
   if (field.control !== 'quantity' && field.control !== 'choice-or-quantity') return '';
@@ -21,7 +22,7 @@ export function sayFault(fault: StepFault, field: Field, question: Question, voi
   const { words, reader } = voice;
   if (fault.fault === 'nothing-chosen') return words.wizard.chooseOne;
   const number = (value: number | undefined) =>
-    value === undefined ? '' : `${new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)}${fault.unit ? ` ${unitWord(fault.unit, reader)}` : ''}`;
+    value === undefined ? '' : `${formatNumber(value, reader.locale, { maximumFractionDigits: 2 })}${fault.unit ? ` ${unitWord(fault.unit, reader)}` : ''}`;
   const label = words.questions[question.id as keyof typeof words.questions].fields[field.at]?.label ?? '';
   const [one = '', other = ''] = fault.either?.map((value) => sayValue(value, reader)) ?? [];
   return words.faults[fault.fault]({

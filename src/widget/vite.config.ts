@@ -23,7 +23,7 @@ export default defineConfig({
     modulePreload: false,
     rollupOptions: {
       input: new URL('define.ts', import.meta.url).pathname,
-      preserveEntrySignatures: 'strict',
+      preserveEntrySignatures: 'allow-extension',
       output: { entryFileNames: 'acre-to-axle.js', chunkFileNames: 'acre-to-axle-[name].js' },
     },
   },

@@ -35,21 +35,23 @@ async function languageOf(file: string): Promise<string | undefined> {
 }
 
 /** Reads from a build what imports what; nothing is taken from how files are called, but for the entry. */
-export async function builtScripts(folder: string): Promise<BuiltScripts> {
+async function filesOf(folder: string) {
   const entry = join(folder, 'acre-to-axle.js');
   const { metafile } = await build({ absWorkingDir: folder, entryPoints: [entry], bundle: true, format: 'esm', metafile: true, write: false, logLevel: 'error' });
-  const importsOf = (file: string, kinds: readonly string[]) =>
-    metafile.inputs[file]!.imports.filter(({ kind }) => kinds.includes(kind)).map(({ path }) => path);
   const name = Object.values(metafile.outputs)[0]!.entryPoint!;
-  const first = reached([name], (file) => importsOf(file, ['import-statement']));
-  const whole = reached([name], (file) => importsOf(file, ['import-statement', 'dynamic-import']));
-  const rest = await Promise.all(whole.filter((file) => !first.includes(file)).map(async (file) => ({ file: join(folder, file), tag: await languageOf(join(folder, file)) })));
-  const filesOf = (tag: string | undefined) => rest.filter((each) => each.tag === tag).map(({ file }) => file);
-  return {
-    first: first.map((file) => join(folder, file)),
-    later: filesOf(undefined),
-    words: new Map(everyLanguage.map(({ tag }) => [tag, filesOf(tag)])),
-  };
+  const over = (kinds: readonly string[]) =>
+    reached([name], (file) => metafile.inputs[file]!.imports.filter(({ kind }) => kinds.includes(kind)).map(({ path }) => path)).map((file) => join(folder, file));
+  return { first: over(['import-statement']), whole: over(['import-statement', 'dynamic-import']) };
+}
+
+/** What must be there before the first question is. */
+export const firstScripts = async (folder: string): Promise<readonly string[]> => (await filesOf(folder)).first;
+
+export async function builtScripts(folder: string): Promise<BuiltScripts> {
+  const { first, whole } = await filesOf(folder);
+  const rest = await Promise.all(whole.filter((file) => !first.includes(file)).map(async (file) => ({ file, tag: await languageOf(file) })));
+  const of = (tag: string | undefined) => rest.filter((each) => each.tag === tag).map(({ file }) => file);
+  return { first, later: of(undefined), words: new Map(everyLanguage.map(({ tag }) => [tag, of(tag)])) };
 }
 
 export interface Bytes {

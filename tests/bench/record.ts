@@ -32,13 +32,8 @@ export function record({ host, heading, boxes }: Watched) {
   let shown: string | undefined;
   let clicked = 0;
 
-  /** A task that is put off in a frame runs once that frame has been drawn. */
-  const oncePainted = (then: () => void) => requestAnimationFrame(() => {
-    const { port1, port2 } = new MessageChannel();
-    port1.addEventListener('message', then);
-    port1.start();
-    port2.postMessage(undefined);
-  });
+  /** A task that is put off in a frame runs once that frame has been drawn; this one before all others that wait. */
+  const oncePainted = (then: () => void) => requestAnimationFrame(() => { void scheduler.postTask(then, { priority: 'user-blocking' }); });
 
   const look = () => {
     const element = document.querySelector(host);

@@ -5,6 +5,7 @@ import { readerFor } from '../../reasons/asking-voice.ts';
 import { namesIn, type Voice } from '../../reasons/say.ts';
 import type { Contrast } from '../../reasons/schema.ts';
 import type { Words } from '../../reasons/words/words.ts';
+import { formatNumber } from '../../units/formats.ts';
 import { heading, item, paragraph } from './layout.ts';
 
 type Compared = Contrast['gates'][number] | Contrast['lacking']['needs'][number];
@@ -22,7 +23,7 @@ export function comparisonOf(contrast: Contrast, catalogue: CatalogueDocument, w
   const { result: { unitVerdict, points }, contrast: said, joins: { colon } } = words;
   const { above, by, sides, gates, criteria, lacking } = contrast;
   const below = sides.find(({ id }) => id !== above)!.id;
-  const hundredths = (share: number) => new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(100 * share);
+  const hundredths = (share: number) => formatNumber(100 * share, reader.locale, { maximumFractionDigits: 1 });
 
   const standing = sides.flatMap(({ id, standing: verdict, score, price }) => item('-', [
     `${called(id)}${colon}${unitVerdict[verdict]}`, points(hundredths(score), hundredths(1)), sayPackagePrice({ price }, voice),
