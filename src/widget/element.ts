@@ -289,7 +289,7 @@ export class AcreToAxle extends LitElement {
     if (isTrouble(reckoner)) return this.receive(reckoner);
     this.reckoner = reckoner;
     this.visit ??= reckoner.beginVisit(noAnswers);
-    this.wear(reckoner.lineUpStyle);
+    this.wear(`${reckoner.lineUpStyle}${reckoner.laterLook.cssText}`);
     this.receive(isTrouble(found) ? found : reckoner.usable(found.json));
     this.takeWaiting();
   }

@@ -147,103 +147,20 @@ export const look = css`
   .units label { display: flex; gap: 0.4rem; align-items: center; min-block-size: 1.75rem; }
   .units input { accent-color: var(--accent); inline-size: 1.1rem; block-size: 1.1rem; margin: 0; }
 
-  .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 1rem; display: grid; gap: 0.5rem; }
-  .notice h3 { color: var(--alert); }
-  .notice ul, .points, .plain { display: grid; gap: 0.4rem; padding-inline-start: 1.2rem; }
-
-  /* A machine as the title block of a drawing: a numbered balloon, the name, the price. */
-  .machine { border: 1.5px solid var(--ink); border-radius: var(--radius); }
-  .machine > header { display: grid; grid-template-columns: auto 1fr; gap: 0.25rem 0.9rem; align-items: center; padding: 0.9rem 1rem; border-block-end: 1.5px solid var(--ink); }
-  .balloon { inline-size: 2.4rem; block-size: 2.4rem; border: 1.5px solid var(--ink); border-radius: 50%; display: grid; place-items: center; font-weight: 650; font-variant-numeric: tabular-nums; }
-  .first .balloon { background: var(--accent); border-color: var(--accent); color: var(--on-accent); }
-  .price { grid-column: 2; font-variant-numeric: tabular-nums; }
-  .price strong { font-size: 1.1rem; }
-  .body { padding: 1rem; display: grid; gap: 1rem; }
-  .points { list-style: none; padding: 0; }
-  .lead { font-size: 1.15rem; }
-  .lot { list-style: none; margin: 0; padding: 0; }
-  .points li { display: grid; grid-template-columns: 1.4rem 1fr; gap: 0.4rem; }
-  .points li::before { content: attr(data-mark); font-weight: 700; text-align: center; }
-  .points .against::before, .points .caution::before { color: var(--alert); }
-  .points .for::before { color: var(--accent); }
-  .columns { display: grid; gap: 1rem; }
-  .unit { border-block-start: 1px solid var(--line); padding-block: 0.6rem; display: grid; gap: 0.25rem; }
-  .unit:first-child { border-block-start: 0; }
-  .tag { display: inline-block; border: 1px solid currentColor; border-radius: var(--radius); padding: 0 0.4rem; font-size: 0.85em; }
-  .tag.ruled-out, .tag.ask { color: var(--alert); }
-  .working { border-inline-start: 2px solid var(--line); padding-inline-start: 0.8rem; display: grid; gap: 0.25rem; overflow-wrap: anywhere; }
-  .working code { font-size: 0.92em; }
-  .working dl { display: grid; grid-template-columns: auto 1fr; gap: 0.1rem 0.8rem; font-size: 0.95em; }
-  .working dd { font-variant-numeric: tabular-nums; }
-  .scores { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
-  .scores :is(th, td) { text-align: start; padding: 0.25rem 0.5rem 0.25rem 0; font-weight: 400; border-block-end: 1px solid var(--line); }
-  .scores td:last-child { inline-size: 40%; }
-  .bar { display: block; block-size: 0.7rem; border: 1px solid var(--line); position: relative; }
-  .bar > span { position: absolute; inset-block: 0; inset-inline-start: 0; background: var(--accent); }
-  .compared { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
-  .compared :is(th, td) { text-align: start; vertical-align: top; padding: 0.35rem 0.6rem 0.35rem 0; border-block-end: 1px solid var(--line); font-weight: 400; }
-  .compared thead th { font-weight: 650; }
-  .compared td { font-variant-numeric: tabular-nums; }
-  dl.compared > div { padding-block: 0.5rem; border-block-end: 1px solid var(--line); }
-  dl.compared dt { font-weight: 650; }
-  .differs { color: var(--accent); font-weight: 700; }
-  .scroll { overflow-x: auto; }
-  .picks { display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
-  .picks label { display: flex; gap: 0.5rem; align-items: center; min-block-size: 1.75rem; }
-  .picks input { accent-color: var(--accent); inline-size: 1.2rem; block-size: 1.2rem; margin: 0; }
-
-  /* Parts of a bar, told apart by number and hatching. */
-  .legend { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
-  .legend li { display: flex; gap: 0.5rem; align-items: center; }
-  dl.compared dd { display: grid; grid-template-columns: 1fr 1fr; gap: 0.75rem; }
-  .part { display: inline-block; min-block-size: 1.6rem; line-height: 1.6rem; text-align: center; overflow: hidden; background-color: var(--paper); background-image: var(--hatch, none); border-inline-end: 1.5px solid var(--ink); font-weight: 650; font-variant-numeric: tabular-nums; text-shadow: 0 0 3px var(--paper), 0 0 3px var(--paper), 0 0 3px var(--paper); }
-  .legend .part { inline-size: 1.9rem; border: 1.5px solid var(--ink); }
-  .parts { display: flex; border: 1.5px solid var(--ink); border-inline-end-style: dashed; }
-  .parts .part:first-child { border-inline-start: 0; }
-  .charted { display: grid; grid-template-columns: 1fr 2.5rem; gap: 0 0.75rem; align-items: center; }
-  .charted > :first-child { grid-column: 1 / -1; }
-  .charted > :last-child { text-align: end; font-weight: 650; font-variant-numeric: tabular-nums; }
-  .of-1 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
-  .of-2 { --hatch: repeating-linear-gradient(0deg, var(--line) 0 1px, transparent 1px 6px); }
-  .of-3 { --hatch: radial-gradient(var(--line) 1.2px, transparent 1.6px) 0 0 / 7px 7px; background: var(--paper) var(--hatch); }
-  .of-4 { --hatch: repeating-linear-gradient(-45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
-  .of-5 { --hatch: repeating-linear-gradient(90deg, var(--line) 0 1px, transparent 1px 5px); }
-  .of-6 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1px, transparent 1px 7px), repeating-linear-gradient(-45deg, var(--line) 0 1px, transparent 1px 7px); }
-
-  .answers { display: grid; gap: 0; }
-  .answers > div { display: grid; gap: 0.1rem 1rem; padding-block: 0.55rem; border-block-end: 1px solid var(--line); }
-  .answers dt { font-weight: 650; }
-  .terms { border: 1px dashed var(--line); padding: 1rem; display: grid; gap: 0.4rem; font-size: 0.95em; }
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
   .stage { display: grid; gap: 1.25rem; align-content: start; }
   .stage > * { min-width: 0; }
-  .stage:not(:has(> form)) > .beside { order: -1; }
-  .drawn { overflow-x: auto; }
-  .drawn svg { display: block; block-size: auto; max-inline-size: none; }
-  .drawn g.machine { cursor: pointer; }
-  .pointed { min-block-size: 3em; color: var(--muted); }
-
   .stage.wide { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); gap: 2rem; }
   .stage.wide > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5rem; }
   @container (min-width: 44rem) {
     .sheet { padding: 2rem; }
-    .machine > header { grid-template-columns: auto 1fr auto; }
-    .price { grid-column: 3; text-align: end; }
-    .charted { grid-template-columns: 10rem 1fr 2.5rem; }
-    .charted > :first-child { grid-column: auto; }
-    .columns { grid-template-columns: 1fr 1fr; }
-    .answers > div { grid-template-columns: 1fr 1fr auto; align-items: baseline; }
   }
   @media (prefers-reduced-motion: no-preference) {
     .dimension > span { transition: inline-size 160ms ease-out; }
   }
   @media (forced-colors: active) {
     .option:has(input:checked) { outline: 2px solid Highlight; }
-    .bar > span, .dimension > span { background: Highlight; forced-color-adjust: none; }
-    .first .balloon { border-color: Highlight; }
-  }
-  @media print {
-    .actions, .foot, .units, details > summary { display: none; }
+    .dimension > span { background: Highlight; forced-color-adjust: none; }
   }
 `;

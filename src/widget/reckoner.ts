@@ -13,6 +13,7 @@ export { standingSoFar } from '../reasons/standing-so-far.ts';
 export { shortlist } from '../reasons/shortlist.ts';
 export { steerTo } from '../reasons/steers.ts';
 export { checkTemplate } from './check.ts';
+export { laterLook } from './later-look.ts';
 export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';
 export { pictureTemplate } from './picture.ts';
 export { resultTemplate } from './result.ts';

@@ -162,7 +162,7 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
 function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
   const { result } = view.voice.words;
   if (units.length === 0) return html`<p class="lesser">${result.noUnits}</p>`;
-  return html`<details><summary>${result.unitsHeading(units.length)}</summary><ul class="lot" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
+  return html`<details class="printed"><summary>${result.unitsHeading(units.length)}</summary><ul class="lot" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
 }
 
 /** What it earns of each weight, how firm its place is, and the way to other weights. */
@@ -307,7 +307,7 @@ function ruledOutTemplate(view: ResultView) {
     <section class="close" part="ruled-out">
       <h3>${voice.words.result.ruledOutHeading(ruledOut.length)}</h3>
       ${ruledOut.map(({ machine, because }) => html`
-        <details>
+        <details class="printed">
           <summary>${voice.nameOf(machine)}</summary>
           <ul class="plain">${becauseTexts(because, 'failed', view).map((text) => html`<li>${text}</li>`)}</ul>
         </details>`)}

@@ -35,7 +35,7 @@ function outcomeTemplate(steered: Steered, { answers, unsteered, voice, undoStee
 export function steersTemplate(view: SteersView) {
   const { steers } = view.voice.words.result;
   return html`
-    <section class="close" part="steers">
+    <section class="close steers" part="steers">
       <h3>${steers.heading}</h3>
       <p>${steers.explained}</p>
       <div class="actions">${steerIds.map((to) => html`<button type="button" @click=${() => view.steer(to)}>${steers.to[to]}</button>`)}</div>
