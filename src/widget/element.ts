@@ -16,18 +16,18 @@ import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
 import type { SteerId } from '../reasons/steers.ts';
-import { asking as english } from '../reasons/words/en/asking.ts';
 import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { afterPaint } from './after-paint.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
 import { acreEvent } from './events.ts';
 import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
 import { inSlices, whenIdle } from './in-slices.ts';
-import { languageFor, languageNames, languageTags, partsOf, type LanguageTag, type Parts } from './languages.ts';
+import { languageFor, languageNames, languageTags, ownAsking, ownLanguage, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
 import { Trail } from './trail.ts';
+import { version } from './version.ts';
 
 type Reckoner = typeof import('./reckoner.ts');
 
@@ -72,20 +72,41 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * The wizard: asks a buyer about land, work, budget and storage, and shows which machines of a dealer's
  * line-up fit, with reasons, drawbacks and the figures behind them.
  *
- * @fires acre-answered - a question was answered or left unsure
- * @fires acre-result-shown - the result was shown
- * @fires acre-error - the line-up can't be used, or answers that were set have faults; `detail.code` is stable
- * @attr catalogue - address of the catalogue file; a document may be set as a property instead
- * @attr lang - language of the words; without it, that of the page
- * @attr languages - those offered to the buyer, such as `en es`; all there are by default
- * @attr units - `us` or `metric`; without it, the dealer's
- * @attr theme - `auto`, `light`, `dark` or `contrast`
- * @attr history - `push` where the browser's Back is to lead through the questions; `none` by default
+ * @attr {string} lang - language of the words: `en`, `de`, `es`, `fr`; without it, that of the page
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
- * @csspart question, progress, picture, continue, unsure, back, see-result, resume, start-again, bring-back, fault-summary, line-up, check, result, machine, steers, comparison, score-chart, not-cleared, ask-dealer, conflicts, ways-out, ruled-out, cautions, terms, contact, answers
+ * @csspart question - a question with its options and buttons
+ * @csspart progress - how far of how much
+ * @csspart picture - the picture of what a question asks
+ * @csspart continue - the button that goes on
+ * @csspart unsure - the button that leaves a question open
+ * @csspart back - the button to the question before
+ * @csspart see-result - the button to the result, before all questions are answered
+ * @csspart fault-summary - what is wrong with what was typed, above the question
+ * @csspart line-up - the machines to scale
+ * @csspart check - the page of all answers before the result
+ * @csspart result - the result
+ * @csspart resume - the button back to the questions that are left
+ * @csspart machine - a machine of the result, with its reasons
+ * @csspart steers - the wishes that change one answer
+ * @csspart comparison - machines side by side
+ * @csspart score-chart - what the points of each machine are made of
+ * @csspart not-cleared - what heads the result, for it wasn't cleared
+ * @csspart ask-dealer - the machines with a figure to ask for
+ * @csspart conflicts - needs that no machine meets together
+ * @csspart ways-out - what would bring a machine back
+ * @csspart ruled-out - the machines that can't do it, and why
+ * @csspart cautions - what to mind
+ * @csspart terms - what the result is and isn't
+ * @csspart contact - how to reach the dealer
+ * @csspart answers - the answers, read back
+ * @csspart start-again - the button that clears all answers
+ * @csspart bring-back - the button that brings them back
  */
 export class AcreToAxle extends LitElement {
+  /** Version of the script that registered the element. */
+  static readonly version = version;
+
   static override styles = look;
 
   static override properties = {
@@ -109,11 +130,18 @@ export class AcreToAxle extends LitElement {
     room: { state: true },
   };
 
-  /** Address of the catalogue, or the document itself. */
+  /** Address of the catalogue; as a property also the document itself. */
   declare catalogue: string | CatalogueDocument | undefined;
+  /** Units to type and show in; without it, the dealer's. What the buyer chooses is written here. */
   declare units: 'us' | 'metric' | undefined;
+  /** Colours: the page's by default; `contrast` for the strongest there are. */
   declare theme: 'auto' | 'light' | 'dark' | 'contrast' | undefined;
+  /**
+   * `push` where the browser's Back is to lead through the questions, each an entry of the page's history at the
+   * same address; `none` by default. Two wizards of one page need an `id` each.
+   */
   declare history: 'none' | 'push' | undefined;
+  /** Languages the buyer may choose from, such as `en es`; all by default, one alone offers no choice. */
   declare languages: string | undefined;
 
   private declare words: AskingWords;
@@ -159,7 +187,7 @@ export class AcreToAxle extends LitElement {
 
   constructor() {
     super();
-    this.words = english;
+    this.words = ownAsking;
     this.boxes = {};
     this.faults = [];
     this.page = unfolded;
@@ -262,8 +290,17 @@ export class AcreToAxle extends LitElement {
 
   /** The nearest language said: on the element, on one around it, or on the page. */
   private async speak() {
-    const parts = partsOf(this.chosenLanguage ?? languageFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || 'en'));
+    const language = this.chosenLanguage ?? languageFor(this.lang || this.closest<HTMLElement>('[lang]')?.lang || ownLanguage);
+    const parts = partsOf(language);
     this.parts = parts;
+    try {
+      await this.speakWith(parts);
+    } catch (trouble) {
+      if (this.parts === parts) await this.speakAsBefore(language, String(trouble));
+    }
+  }
+
+  private async speakWith(parts: Parts) {
     const words = await parts.asking();
     if (this.parts !== parts) return;
     this.words = words;
@@ -271,6 +308,16 @@ export class AcreToAxle extends LitElement {
     await afterPaint();
     const all = { ...words, ...(await parts.telling()) };
     if (this.parts === parts) this.telling = all;
+  }
+
+  /** A language that can't be had keeps nobody from going on in the one there is. */
+  private async speakAsBefore(missing: LanguageTag, why: string) {
+    const before = languageFor(this.telling?.language ?? ownLanguage);
+    if (before === missing) return this.receive({ code: 'script.missing', details: [why] });
+    console.warn(`acre-to-axle: language.missing\n${why}`);
+    this.dispatchEvent(acreEvent('acre-error', { code: 'language.missing' }));
+    this.chosenLanguage = before;
+    return this.speak();
   }
 
   /** Fetches what reckons and the line-up at once; the first question stands there meanwhile. */
@@ -542,9 +589,12 @@ export class AcreToAxle extends LitElement {
   private languageTemplate() {
     const offered = languageTags.filter((tag) => !this.languages || this.languages.split(/[\s,]+/).includes(tag));
     if (offered.length < 2) return nothing;
-    const chosen = (event: Event) => {
-      this.chosenLanguage = (event.target as HTMLSelectElement).value as LanguageTag;
+    const chosen = async ({ target }: Event) => {
+      const select = target as HTMLSelectElement;
+      this.chosenLanguage = select.value as LanguageTag;
       this.spoken = this.speak();
+      await this.spoken;
+      select.value = this.words.language;
     };
     return html`
       <label class="language">${this.words.wizard.languageLabel}

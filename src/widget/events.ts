@@ -6,11 +6,16 @@ export interface AcreEventDetails {
   'acre-answered': { question: QuestionId; unsure: boolean };
   /** The result was shown, with the machines that stand, best first. */
   'acre-result-shown': { machines: readonly string[]; toAsk: readonly string[] };
-  /** Something keeps the wizard from working; the code is stable. */
-  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' | 'script.missing' | 'answers.faulty' };
+  /** Something keeps the wizard from working as it was told to; the code is stable. */
+  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' | 'script.missing' | 'language.missing' | 'answers.faulty' };
 }
 
 export type AcreEvents = { [E in keyof AcreEventDetails]: CustomEvent<AcreEventDetails[E]> };
+
+declare global {
+  // Events bubble out of the element, so whatever is around it may listen too.
+  interface GlobalEventHandlersEventMap extends AcreEvents {}
+}
 
 /** Events leave the element once and reach any listener above it. */
 export const acreEvent = <E extends keyof AcreEventDetails>(type: E, detail: AcreEventDetails[E]) =>
