@@ -3,6 +3,7 @@ import { questionOf, type Field, type Question, type QuestionId } from '../answe
 import type { Value } from '../answers/read-typed.ts';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
+import type { Voice } from '../reasons/say.ts';
 import { sayValue } from './say-value.ts';
 
 function sayAnswerOf(field: Field, value: unknown, question: Question, { words, reader }: AskingVoice): string {
@@ -16,15 +17,28 @@ function sayAnswerOf(field: Field, value: unknown, question: Question, { words, 
   return typeof value === 'object' || typeof value === 'number' ? sayValue(value as Value, reader) : option(String(value));
 }
 
-/** What the buyer answered to a question, in words; undefined where he said nothing. */
-export function sayAnswer(id: QuestionId, answers: AnswersDocument, voice: AskingVoice): string | undefined {
+/** One thing that was said in answer to a question: what it is, where more than one is asked, and what was said of it. */
+export interface Said {
+  label: string | undefined;
+  text: string;
+}
+
+/** What the buyer answered to a question, field by field; nothing where he said nothing. */
+export const saidOf = (id: QuestionId, answers: AnswersDocument, voice: AskingVoice): Said[] => {
   const question = questionOf(id);
-  const said = question.fields.flatMap((field) => {
+  return question.fields.flatMap((field) => {
     const value = answerAt(answers, field.at);
     if (value === undefined) return [];
-    const text = sayAnswerOf(field, value, question, voice);
-    const label = voice.words.questions[id].fields[field.at]?.label;
-    return [question.fields.length > 1 && label ? `${label}${label.endsWith('?') ? '' : ':'} ${text}` : text];
+    const label = question.fields.length > 1 ? voice.words.questions[id].fields[field.at]?.label : undefined;
+    return [{ label, text: sayAnswerOf(field, value, question, voice) }];
   });
-  return said.length > 0 ? said.join('; ') : undefined;
+};
+
+/** A label as it stands before what was said: one that asks needs no colon. */
+export const beforeSaid = (label: string, { words }: Voice) => (label.endsWith('?') ? `${label} ` : `${label}${words.joins.colon}`);
+
+/** The same in one line; undefined where he said nothing. */
+export function sayAnswer(id: QuestionId, answers: AnswersDocument, voice: Voice): string | undefined {
+  const said = saidOf(id, answers, voice).map(({ label, text }) => `${label ? beforeSaid(label, voice) : ''}${text}`);
+  return said.length > 0 ? said.join(voice.words.joins.semicolon) : undefined;
 }

@@ -26,10 +26,10 @@ const textsIn = (wizard: Locator, ...selectors: string[]): Promise<string[]> => 
   return wanted.flatMap((selector) => element.shadowRoot!.querySelector(selector) ?? []).flatMap(seen).map((text) => text.trim());
 }, selectors);
 
-/** A reader who has read "Continue" once knows it again where it stands: of a text met before, only its figures are read anew. */
+/** A reader who has read "Continue" once knows it again where it stands: of a text met before, with a colon or without, only its figures are read anew. */
 function reader() {
   const known = new Set<string>();
-  return (texts: readonly string[]) => texts.reduce((sum, text) => {
+  return (texts: readonly string[]) => texts.map((text) => text.replace(/\s*:$/, '')).reduce((sum, text) => {
     const words = text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
     const kind = text.replaceAll(/\p{N}+/gu, '#');
     const read = known.has(text) ? 0 : known.has(kind) ? words.filter((word) => /\p{N}/u.test(word)).length : words.length;

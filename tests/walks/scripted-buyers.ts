@@ -16,7 +16,7 @@ export const notSure = 'not sure';
 
 export const scriptedBuyers: readonly ScriptedBuyer[] = [
   {
-    name: 'lawn', story: 'Mows one acre around the house, and nothing else.', seconds: 190,
+    name: 'lawn', story: 'Mows one acre around the house, and nothing else.',
     answers: {
       tasks: ['mow-lawn'], 'tasks.must': ['mow-lawn'], 'land.mown': '1 ac', 'land.obstacles': 'some', 'tasks.mow-lawn.hours': '1 h 30', 'tasks.mow-lawn.perYear': '25',
       'land.slope': 'flat', 'land.ground': 'firm', 'land.overhead': 'open', 'drivers.least': 'new', 'drivers.under18': 'no', 'drivers.limits': 'none', 'storage.kind': 'garage',
@@ -33,7 +33,7 @@ export const scriptedBuyers: readonly ScriptedBuyer[] = [
     },
   },
   {
-    name: 'horses', story: 'Four horses: hay bales to stack, an arena to drag, manure to move.', seconds: 270,
+    name: 'horses', story: 'Four horses: hay bales to stack, an arena to drag, manure to move.', seconds: 245,
     answers: {
       tasks: ['lift-bales', 'drag-arena', 'move-loose'], 'tasks.must': ['lift-bales'], 'tasks.lift-bales.weight': '600 lb', 'tasks.lift-bales.hay': 'dry', 'tasks.lift-bales.height': '5 ft',
       'tasks.lift-bales.perYear': '60', 'tasks.drag-arena.area': '20,000 sq ft', 'tasks.drag-arena.perYear': '100', 'tasks.move-loose.material': 'manure', 'tasks.move-loose.perYear': '50',
@@ -43,7 +43,7 @@ export const scriptedBuyers: readonly ScriptedBuyer[] = [
     },
   },
   {
-    name: 'long-drive', story: 'A long gravel drive: snow in winter, ruts in spring.', seconds: 200,
+    name: 'long-drive', story: 'A long gravel drive: snow in winter, ruts in spring.',
     answers: {
       tasks: ['clear-snow', 'grade-drive', 'move-loose'], 'tasks.must': ['clear-snow', 'grade-drive'], 'tasks.clear-snow.length': '1,200 ft', 'tasks.clear-snow.depth': '10"', 'tasks.clear-snow.how': 'either',
       'tasks.clear-snow.perYear': '15', 'tasks.grade-drive.length': '1,200 ft', 'tasks.grade-drive.perYear': '3', 'tasks.move-loose.material': 'gravel', 'tasks.move-loose.volume': '20 yards',
@@ -53,7 +53,7 @@ export const scriptedBuyers: readonly ScriptedBuyer[] = [
     },
   },
   {
-    name: 'firewood', story: 'Cuts his own firewood and hauls the logs out of the woods.', seconds: 210,
+    name: 'firewood', story: 'Cuts his own firewood and hauls the logs out of the woods.', seconds: 190,
     answers: {
       tasks: ['handle-logs', 'chip-brush'], 'tasks.must': ['handle-logs'], 'tasks.handle-logs.species': 'red-oak', 'tasks.handle-logs.diameter': '14 in', 'tasks.handle-logs.length': '8 ft',
       'tasks.chip-brush.diameter': '4 in', 'tasks.chip-brush.perYear': '4', 'land.slope': 'rolling', 'land.overhead': 'open', 'drivers.least': 'experienced', 'drivers.under18': 'no', 'drivers.limits': 'legs',
@@ -70,7 +70,7 @@ export const scriptedBuyers: readonly ScriptedBuyer[] = [
     },
   },
   {
-    name: 'nursery', story: 'Moves pallets and mulch at a plant nursery; reads Spanish.', seconds: 195, lang: 'es',
+    name: 'nursery', story: 'Moves pallets and mulch at a plant nursery; reads Spanish.', lang: 'es',
     answers: {
       tasks: ['lift-pallets', 'move-loose'], 'tasks.must': ['lift-pallets'], 'tasks.lift-pallets.weight': '1,000 libras', 'tasks.lift-pallets.height': '4 pies', 'tasks.lift-pallets.perYear': '200',
       'tasks.move-loose.material': 'mulch', 'tasks.move-loose.volume': '20 yardas cubicas', 'land.slope': 'flat', 'land.overhead': 'open', 'drivers.least': 'some', 'drivers.under18': 'no', 'drivers.limits': 'none',
@@ -86,7 +86,7 @@ export const scriptedBuyers: readonly ScriptedBuyer[] = [
     },
   },
   {
-    name: 'hay', story: 'Makes hay on four hectares and brings it home on a wagon; reads German and counts in metres.', seconds: 205, lang: 'de', units: 'metric',
+    name: 'hay', story: 'Makes hay on four hectares and brings it home on a wagon; reads German and counts in metres.', lang: 'de', units: 'metric',
     answers: {
       tasks: ['make-hay', 'tow-wagon'], 'tasks.must': ['make-hay'], 'tasks.make-hay.area': '4 ha', 'tasks.make-hay.perYear': '2', 'tasks.tow-wagon.weight': '1,5 t', 'tasks.tow-wagon.brakes': 'inertia',
       'tasks.tow-wagon.perYear': '10', 'land.slope': 'rolling', 'land.ground': 'firm', 'land.altitude': '450 Meter', 'land.overhead': 'open', 'drivers.least': 'experienced', 'drivers.under18': 'no',

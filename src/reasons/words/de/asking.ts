@@ -42,9 +42,9 @@ export const asking: AskingWords = {
           'move-loose': 'Kies, Erde oder Mulch bewegen', 'handle-logs': 'Baumstämme bewegen', 'clear-snow': 'Schnee räumen', 'grade-drive': 'Eine Schotterzufahrt planieren',
           'till-garden': 'Gartenland fräsen', dig: 'Mit dem Anbaubagger graben', 'bore-holes': 'Pfahllöcher bohren', 'chip-brush': 'Astholz häckseln', 'tow-wagon': 'Anhänger ziehen',
           'spread-spray': 'Streuen oder spritzen', 'drag-arena': 'Einen Reitplatz abziehen', 'level-field': 'Ein Feld eggen oder einebnen', 'make-hay': 'Heu machen',
-          'carry-implement': 'Ein anderes schweres Gerät am Heck tragen',
+          'carry-implement': 'Ein anderes schweres Gerät tragen',
         },
-        hints: { dig: 'Gräben, Fundamente, Wurzelstöcke', 'make-hay': 'Mähen und kleine Quaderballen pressen', 'carry-implement': 'Eines, das Sie haben oder kaufen wollen' },
+        hints: { dig: 'Gräben, Fundamente, Wurzelstöcke', 'make-hay': 'Mähen und kleine Quaderballen pressen' },
       } },
     },
     musts: {
@@ -234,9 +234,9 @@ export const asking: AskingWords = {
       why: 'Traktoren kippen am häufigsten seitlich um. Wir vergleichen, wie sicher die Traktoren stehen; wir sagen nie, dass ein Hang sicher ist.',
       fields: { 'land.slope': {
         label: 'Hangneigung',
-        hint: 'Falls Sie gemessen haben: zum Beispiel 12°. 2 m Anstieg auf 10 m sind etwa 11°',
+        hint: 'Zum Beispiel 12°. 2 m Anstieg auf 10 m sind etwa 11°',
         options: { flat: 'Eben', rolling: 'Hügelig', steep: 'Steil' },
-        hints: { flat: 'Weniger als 1 m Anstieg auf 12 m', rolling: 'Bis etwa 2 m Anstieg auf 12 m', steep: 'Mehr als das' },
+        hints: { flat: 'Weniger als 90 cm Anstieg auf 10 m', rolling: 'Bis etwa 1,75 m', steep: 'Mehr als das' },
       } },
     },
     ground: {
@@ -294,7 +294,7 @@ export const asking: AskingWords = {
     more: {
       ask: 'Sollen wir noch auf mehr achten?',
       why: 'Jedes Häkchen bringt ein bis zwei Fragen mehr. Was Sie weglassen, zählt weder für noch gegen eine Maschine.',
-      hint: 'Haken Sie an, was Ihnen wichtig ist. Lassen Sie den Rest frei.',
+      hint: 'Haken Sie an, was Ihnen wichtig ist.',
       fields: { more: { label: 'Weitere Punkte', options: {
         haul: 'Mitnehmen auf dem Anhänger', paying: 'Eine Rate im Monat oder Wartung beim Händler', use: 'Was er über die Jahre kostet', cab: 'Eine Kabine', drive: 'Pedal oder Gänge', extras: 'Komfort für den Fahrer',
       } } },

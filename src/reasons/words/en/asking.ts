@@ -41,9 +41,9 @@ export const asking: AskingWords = {
           'move-loose': 'Move gravel, soil or mulch', 'handle-logs': 'Handle logs', 'clear-snow': 'Clear snow', 'grade-drive': 'Grade a gravel drive',
           'till-garden': 'Till a garden', dig: 'Dig with a backhoe', 'bore-holes': 'Bore post holes', 'chip-brush': 'Chip branches', 'tow-wagon': 'Tow a wagon',
           'spread-spray': 'Spread or spray', 'drag-arena': 'Drag an arena', 'level-field': 'Disk or level a field', 'make-hay': 'Make hay',
-          'carry-implement': 'Carry another heavy implement on the back',
+          'carry-implement': 'Carry another heavy implement',
         },
-        hints: { dig: 'Trenches, footings, stumps', 'make-hay': 'Mow, and bale small squares', 'carry-implement': 'One you own or plan to buy' },
+        hints: { dig: 'Trenches, footings, stumps', 'make-hay': 'Mow, and bale small squares' },
       } },
     },
     musts: {
@@ -183,7 +183,7 @@ export const asking: AskingWords = {
       why: 'The tractor must hold and stop what it tows, and pull it up your steepest ground. What is towed hangs from the drawbar, never higher.',
       fields: {
         'tasks.tow-wagon.weight': { label: 'Wagon with its load', hint: 'For example 3,000 lb' },
-        'tasks.tow-wagon.brakes': { label: 'Brakes on the wagon', options: { none: 'None', inertia: 'Overrun (surge) brakes', hydraulic: 'Hydraulic brakes', air: 'Air brakes' } },
+        'tasks.tow-wagon.brakes': { label: 'Brakes on the wagon', options: { none: 'None', inertia: 'Overrun (surge)', hydraulic: 'Hydraulic', air: 'Air' } },
         'tasks.tow-wagon.perYear': { label: 'Days a year', hint: 'For example 20' },
       },
     },
@@ -233,9 +233,9 @@ export const asking: AskingWords = {
       why: 'Tractors tip over sideways more than any other way. We compare how steady the machines stand; we never say a slope is safe.',
       fields: { 'land.slope': {
         label: 'Slope',
-        hint: 'If you measured it: for example 12°. A rise of 2 ft in 10 ft is about 11°',
+        hint: 'For example 12°. A rise of 2 ft in 10 ft is about 11°',
         options: { flat: 'Flat', rolling: 'Rolling', steep: 'Steep' },
-        hints: { flat: 'Less than 1 ft up in 12 ft', rolling: 'Up to about 2 ft up in 12 ft', steep: 'More than that' },
+        hints: { flat: 'Less than 10 in up in 10 ft', rolling: 'Up to about 21 in', steep: 'More than that' },
       } },
     },
     ground: {
@@ -293,7 +293,7 @@ export const asking: AskingWords = {
     more: {
       ask: 'Is there more we should look at?',
       why: 'Each box brings one or two more questions. What you leave out counts neither for a machine nor against it.',
-      hint: 'Tick what matters to you. Leave the rest.',
+      hint: 'Tick what matters to you.',
       fields: { more: { label: 'Finer points', options: {
         haul: 'Taking it along on a trailer', paying: 'A sum a month, or service by the dealer', use: 'What it costs over the years', cab: 'A cab', drive: 'Pedal or gears', extras: 'Comfort for the driver',
       } } },
@@ -313,7 +313,7 @@ export const asking: AskingWords = {
         'haul.trailer.gross': { label: 'Trailer, greatest loaded weight (GVWR)', hint: 'On its plate, for example 7,000 lb' },
         'haul.trailer.empty': { label: 'Trailer, empty', hint: 'For example 1,800 lb' },
         'haul.tongueRating': { label: 'Most the truck’s tow ball may carry', hint: 'In its manual, for example 750 lb' },
-        'haul.trailer.brakes': { label: 'Brakes on the trailer', options: { none: 'None', inertia: 'Overrun (surge) brakes', hydraulic: 'Electric or hydraulic brakes', air: 'Air brakes' } },
+        'haul.trailer.brakes': { label: 'Brakes on the trailer', options: { none: 'None', inertia: 'Overrun (surge)', hydraulic: 'Electric or hydraulic', air: 'Air' } },
         'haul.towRating': { label: 'Tow rating of the truck', hint: 'In its manual, for example 7,500 lb' },
         'haul.trailer.deckWidth': { label: 'Width of the deck between the fenders', hint: 'For example 80 in' },
         'haul.trailer.deckLength': { label: 'Length of the deck', hint: 'For example 18 ft' },

@@ -47,7 +47,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Esparcir o rociar', 'drag-arena': 'Emparejar una pista de equitación', 'level-field': 'Pasar la rastra o nivelar un campo', 'make-hay': 'Hacer heno',
           'carry-implement': 'Llevar atrás otro implemento pesado',
         },
-        hints: { dig: 'Zanjas, cimientos, tocones', 'make-hay': 'Segar y hacer pacas cuadradas pequeñas', 'carry-implement': 'Uno que ya tiene o piensa comprar' },
+        hints: { dig: 'Zanjas, cimientos, tocones', 'make-hay': 'Segar y hacer pacas cuadradas pequeñas' },
       } },
     },
     musts: {
@@ -237,9 +237,9 @@ export const asking: AskingWords = {
       why: 'Los tractores vuelcan de lado más que de ninguna otra forma. Comparamos qué tan estables son los tractores; nunca decimos que una pendiente es segura.',
       fields: { 'land.slope': {
         label: 'Pendiente',
-        hint: 'Si la midió: por ejemplo, 12°. Subir 2 pies en 10 pies (2 m en 10 m) son cerca de 11°',
+        hint: 'Por ejemplo, 12°. Subir 2 pies en 10 pies (2 m en 10 m) son cerca de 11°',
         options: { flat: 'Plano', rolling: 'Ondulado', steep: 'Empinado' },
-        hints: { flat: 'Sube menos de 1 pie en 12 pies', rolling: 'Sube hasta cerca de 2 pies en 12 pies', steep: 'Más que eso' },
+        hints: { flat: 'Sube menos de 10 pulgadas en 10 pies', rolling: 'Sube hasta cerca de 21 pulgadas', steep: 'Más que eso' },
       } },
     },
     ground: {
@@ -297,7 +297,7 @@ export const asking: AskingWords = {
     more: {
       ask: '¿Hay algo más que debamos mirar?',
       why: 'Cada casilla trae una o dos preguntas más. Lo que deje fuera no cuenta a favor ni en contra de una máquina.',
-      hint: 'Marque lo que le importa. Deje lo demás.',
+      hint: 'Marque lo que le importa.',
       fields: { more: { label: 'Otros puntos', options: {
         haul: 'Llevarlo en un remolque', paying: 'Un pago al mes, o servicio con el vendedor', use: 'Lo que cuesta con los años', cab: 'Una cabina', drive: 'Pedal o marchas', extras: 'Comodidad para el conductor',
       } } },

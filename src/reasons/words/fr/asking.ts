@@ -45,7 +45,7 @@ export const asking: AskingWords = {
           'spread-spray': 'Épandre ou pulvériser', 'drag-arena': 'Herser une piste équestre', 'level-field': 'Herser ou niveler un champ', 'make-hay': 'Faire du foin',
           'carry-implement': 'Porter un autre outil lourd à l’arrière',
         },
-        hints: { dig: 'Tranchées, fondations, souches', 'make-hay': 'Faucher et presser de petites balles carrées', 'carry-implement': 'Un outil que vous avez ou pensez acheter' },
+        hints: { dig: 'Tranchées, fondations, souches', 'make-hay': 'Faucher et presser de petites balles carrées' },
       } },
     },
     musts: {
@@ -235,9 +235,9 @@ export const asking: AskingWords = {
       why: 'C’est sur le côté que les tracteurs se renversent le plus souvent. Nous comparons la stabilité des tracteurs ; nous ne disons jamais qu’une pente est sûre.',
       fields: { 'land.slope': {
         label: 'Pente',
-        hint: 'Si vous l’avez mesurée : par exemple 12°. Une montée de 2 m sur 10 m fait environ 11°',
+        hint: 'Par exemple 12°. Une montée de 2 m sur 10 m fait environ 11°',
         options: { flat: 'Plat', rolling: 'Vallonné', steep: 'Raide' },
-        hints: { flat: 'Moins de 1 m de montée sur 12 m', rolling: 'Jusqu’à environ 2 m de montée sur 12 m', steep: 'Plus que cela' },
+        hints: { flat: 'Moins de 90 cm de montée sur 10 m', rolling: 'Jusqu’à environ 1,75 m', steep: 'Plus que cela' },
       } },
     },
     ground: {
@@ -295,7 +295,7 @@ export const asking: AskingWords = {
     more: {
       ask: 'Faut-il regarder autre chose ?',
       why: 'Chaque case amène une ou deux questions de plus. Ce que vous laissez ne compte ni pour ni contre une machine.',
-      hint: 'Cochez ce qui compte pour vous. Laissez le reste.',
+      hint: 'Cochez ce qui compte pour vous.',
       fields: { more: { label: 'Autres points', options: {
         haul: 'L’emmener sur une remorque', paying: 'Une somme par mois, ou l’entretien chez le vendeur', use: 'Ce qu’il coûte au fil des ans', cab: 'Une cabine', drive: 'Pédale ou vitesses', extras: 'Le confort du conducteur',
       } } },
