@@ -13,6 +13,8 @@ const mayUse: Record<string, readonly string[]> = {
   'lit': ['widget', 'counter'],
   'xstate': ['guide', 'widget', 'counter'],
   'jsonc-parser': ['cli'],
+  'papaparse': ['sheets'],
+  '@noble/hashes': ['sheets'],
   'node:': ['cli', 'relay'],
 };
 

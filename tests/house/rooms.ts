@@ -8,6 +8,7 @@ export const mayImport: Record<string, readonly string[]> = {
   trade: ['units'],
   catalogue: ['units', 'documents', 'trade'],
   answers: ['units', 'documents', 'catalogue'],
+  sheets: ['units', 'documents', 'trade', 'catalogue'],
   needs: ['units', 'trade', 'catalogue', 'answers'],
   ranking: upToNeeds,
   reasons: [...upToNeeds, 'ranking'],
@@ -17,5 +18,5 @@ export const mayImport: Record<string, readonly string[]> = {
   widget: [...core, 'guide', 'handoff'],
   counter: [...core, 'guide', 'handoff', 'widget'],
   relay: [...core, 'handoff'],
-  cli: [...core, 'guide', 'handoff'],
+  cli: [...core, 'sheets', 'guide', 'handoff'],
 };

@@ -1,0 +1,26 @@
+/**
+ * The front door of the room: from the bytes of a dealer's spreadsheet to a catalogue, and back.
+ *
+ * ```
+ * decode → parsing → matchColumns → (the dealer corrects the mapping) → readingRows → assembling
+ *                                              queriesOf, unknownsOf tell what to look at again
+ * ```
+ * What may take long is a generator that yields its progress: `allAtOnce` runs it in one go. Everything handed
+ * over is plain data, so that a worker can do the work and a page show it.
+ */
+export { decode, type Decoded } from './decode.ts';
+export { parsing, type Dialect, type Table } from './table.ts';
+export { matchColumns, mappingOf, type ColumnMatch, type ColumnTaken, type Mapping } from './match.ts';
+export { readingRows, type RowsReading, type RowOf } from './read-rows.ts';
+export { assembling, readBase, type Assembled, type Base, type Parts } from './assemble.ts';
+export { queriesOf } from './queries.ts';
+export { unknownsOf, type Unknown } from './unknowns.ts';
+export { csvOf } from './write.ts';
+export { tableOf, type TableOfRows } from './table-of.ts';
+export { canonicalJson, versionOf } from './version.ts';
+export { headingsOf, type Heading } from './headings/headings.ts';
+export { limits } from './limits.ts';
+export { allAtOnce, type Progress, type Slices } from './slices.ts';
+export { type Finding, type FindingCode, type SheetKind, type Weight } from './finding.ts';
+export { sayFinding, sayUnknown, lineOfFinding, type SaidFinding } from './say.ts';
+export { type SheetWords } from './words/words.ts';
