@@ -19,7 +19,7 @@ const hour = 3600;
 /** Factor from each unit to the SI unit of its kind; the first unit of a kind is the SI unit. */
 export const factors = {
   mass: { kg: 1, lb: pound, t: 1000, ton: 2000 * pound },
-  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: inch, ft: foot, mi: 5280 * foot },
+  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: inch, ft: foot, yd: 3 * foot, mi: 5280 * foot },
   area: { m2: 1, ha: 10_000, acre: 43_560 * squareFoot, ft2: squareFoot },
   volume: { m3: 1, L: 0.001, gal: gallon, ft3: cubicFoot, yd3: cubicYard },
   density: { 'kg/m3': 1, 'lb/ft3': pound / cubicFoot, 'lb/yd3': pound / cubicYard },

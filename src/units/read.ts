@@ -24,6 +24,7 @@ const spellings: Record<string, readonly string[]> = {
   mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres', 'millimetern', 'milímetro', 'milímetros', 'millimètre', 'millimètres'],
   in: ['inch', 'inches', '"', '″', '”', "''", 'zoll', 'pulgada', 'pulgadas', 'pouce', 'pouces', 'po'],
   ft: ['foot', 'feet', "'", '′', '’', 'fuß', 'pie', 'pies', 'pied', 'pieds', 'pi'],
+  yd: ['yard', 'yards', 'yds', 'yarda', 'yardas', 'verge', 'verges'],
   mi: ['mile', 'miles', 'meile', 'meilen', 'milla', 'millas'],
   acre: ['acres', 'ac'],
   ha: ['hectare', 'hectares', 'hektar', 'hectárea', 'hectáreas'],

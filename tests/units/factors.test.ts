@@ -4,7 +4,7 @@ import { factors, kinds, type Kind } from '../../src/units/quantity.ts';
 /** NIST SP 811 (2008), appendix B.8, from memory, seven digits as it prints them; what it lacks follows by one division. */
 const printed: Record<Kind, Record<string, number>> = {
   mass: { kg: 1, lb: 0.4535924, t: 1000, ton: 907.1847 },
-  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: 0.0254, ft: 0.3048, mi: 1609.344 },
+  length: { m: 1, mm: 0.001, cm: 0.01, km: 1000, in: 0.0254, ft: 0.3048, yd: 0.9144, mi: 1609.344 },
   area: { m2: 1, ha: 10_000, acre: 4046.856, ft2: 0.09290304 },
   volume: { m3: 1, L: 0.001, gal: 0.003785412, ft3: 0.02831685, yd3: 0.7645549 },
   density: { 'kg/m3': 1, 'lb/ft3': 16.01846, 'lb/yd3': 0.5932764 },

@@ -30,6 +30,8 @@ test.each<Read>([
   ['length', '2 mètres', 2, 'm'],
   ['length', '900 millimetres', 900, 'mm'],
   ['length', '12 miles', 12, 'mi'],
+  ['length', '100 yards', 100, 'yd'],
+  ['length', '100 yd', 100, 'yd'],
   ['time', '40 minutes', 40, 'min'],
   ['power', '25 horsepower', 25, 'hp'],
   ['power', '20 kilowatts', 20, 'kW'],

@@ -9,7 +9,7 @@ export const asking: AskingWords = {
   decimalMark: ',',
   list,
   units: {
-    acre: { one: 'Acre', other: 'Acres' }, 'acre/h': 'Acres je Stunde', 'ha/h': 'ha je Stunde', h: { one: 'Stunde', other: 'Stunden' }, hours: { one: 'Stunde', other: 'Stunden' }, deg: '°', 'per-year': { one: 'Stunde im Jahr', other: 'Stunden im Jahr' }, years: { one: 'Jahr', other: 'Jahre' },
+    yd: 'Yard', acre: { one: 'Acre', other: 'Acres' }, 'acre/h': 'Acres je Stunde', 'ha/h': 'ha je Stunde', h: { one: 'Stunde', other: 'Stunden' }, hours: { one: 'Stunde', other: 'Stunden' }, deg: '°', 'per-year': { one: 'Stunde im Jahr', other: 'Stunden im Jahr' }, years: { one: 'Jahr', other: 'Jahre' },
     ft: 'ft', in: 'Zoll', 'm2/s': 'm²/s', m2: 'm²', m3: 'm³', ft2: 'ft²', ft3: 'ft³', yd3: 'yd³', 'lb/ft3': 'lb/ft³', 'lb/yd3': 'lb/yd³', 'kg/m3': 'kg/m³',
     'L/min': 'l/min', rpm: 'U/min', percent: '%', months: { one: 'Monat', other: 'Monate' }, count: '', 'm/s2': 'm/s²', 'lbf/ft': 'lbf/ft', 'gal/h': 'Gallonen je Stunde', 'L/h': 'Liter je Stunde', 'L/kWh': 'l/kWh', times: 'Mal',
   },

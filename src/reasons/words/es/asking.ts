@@ -11,7 +11,7 @@ export const asking: AskingWords = {
   decimalMark: '.',
   list,
   units: {
-    ft: { one: 'pie', other: 'pies' }, in: { one: 'pulgada', other: 'pulgadas' }, mi: { one: 'milla', other: 'millas' },
+    yd: { one: 'yarda', other: 'yardas' }, ft: { one: 'pie', other: 'pies' }, in: { one: 'pulgada', other: 'pulgadas' }, mi: { one: 'milla', other: 'millas' },
     acre: { one: 'acre', other: 'acres' }, 'acre/h': 'acres por hora', 'ha/h': 'ha por hora', h: { one: 'hora', other: 'horas' }, hours: { one: 'hora', other: 'horas' }, deg: '°', 'per-year': { one: 'hora al año', other: 'horas al año' }, years: { one: 'año', other: 'años' },
     'm2/s': 'm²/s', m2: 'm²', m3: 'm³', ft2: 'ft²', ft3: 'ft³', yd3: 'yd³', 'lb/ft3': 'lb por ft³', 'lb/yd3': 'lb por yd³', 'kg/m3': 'kg/m³', 'hp/ft': 'hp por pie', 'hp/in': 'hp por pulgada', 'lbf/ft': 'lbf por pie',
     percent: '%', months: { one: 'mes', other: 'meses' }, count: '', 'm/s2': 'm/s²', gpm: 'gal/min', 'gal/h': 'gal por hora', 'L/h': 'L por hora', times: { one: 'vez', other: 'veces' },

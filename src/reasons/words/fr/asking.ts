@@ -9,7 +9,7 @@ export const asking: AskingWords = {
   decimalMark: ',',
   list,
   units: {
-    ft: { one: 'pied', other: 'pieds' }, in: { one: 'pouce', other: 'pouces' }, mi: { one: 'mille', other: 'milles' },
+    yd: { one: 'verge', other: 'verges' }, ft: { one: 'pied', other: 'pieds' }, in: { one: 'pouce', other: 'pouces' }, mi: { one: 'mille', other: 'milles' },
     acre: { one: 'acre', other: 'acres' }, 'acre/h': { one: 'acre à l’heure', other: 'acres à l’heure' }, 'ha/h': 'ha à l’heure', h: { one: 'heure', other: 'heures' }, hours: { one: 'heure', other: 'heures' }, deg: '°', 'per-year': { one: 'heure par an', other: 'heures par an' }, years: { one: 'an', other: 'ans' },
     'm2/s': 'm²/s', m2: 'm²', m3: 'm³', ft2: 'ft²', ft3: 'ft³', yd3: 'yd³', 'lb/ft3': 'lb/ft³', 'lb/yd3': 'lb/yd³', 'kg/m3': 'kg/m³', 'hp/ft': 'hp par pied', 'hp/in': 'hp par pouce', 'lbf/ft': 'lbf par pied',
     rpm: 'tr/min', percent: '%', months: { one: 'mois', other: 'mois' }, count: '', 'm/s2': 'm/s²', gpm: 'gal/min', 'gal/h': 'gal à l’heure', 'L/h': 'L à l’heure', times: 'fois',
