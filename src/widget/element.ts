@@ -72,7 +72,7 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * The wizard: asks a buyer about land, work, budget and storage, and shows which machines of a dealer's
  * line-up fit, with reasons, drawbacks and the figures behind them.
  *
- * @attr {string} lang - language of the words: `en`, `de`, `es`, `fr`; without it, that of the page
+ * @attr lang - language of the words: `en`, `de`, `es`, `fr`; without it, that of the page
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
  * @csspart question - a question with its options and buttons
@@ -105,7 +105,7 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  */
 export class AcreToAxle extends LitElement {
   /** Version of the script that registered the element. */
-  static readonly version = version;
+  static readonly version: string = version;
 
   static override styles = look;
 
