@@ -126,6 +126,7 @@ export function checkCatalogue(document: CatalogueDocument): { faults: Fault[]; 
       resolve(note, `${place}.cab`, unit.cab, ids(machine.cabs ?? []), 'a cab of its machine');
     }
     unit.attachments?.forEach((tool, at) => resolve(note, `${place}.attachments[${at}]`, tool, ids(tools), 'an implement in this catalogue'));
+    if (unit.price?.value === 0) note(`${place}.price`, unit.price, 'a price; leave it out where it is not known');
     const { from, to } = machine?.years ?? { from: 0 };
     if (machine && unit.year !== undefined && (unit.year < from - 1 || unit.year > (to ?? Infinity) + 2)) {
       note(`${place}.year`, unit.year, `a year of ${machine.id}, ${from} to ${to ?? 'today'}`);

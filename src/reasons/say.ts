@@ -76,7 +76,7 @@ function said(reason: Pick<Reason, 'figures' | 'about' | 'missing' | 'need'>, vo
 }
 
 /** The name of a frame class: the language's own, else the catalogue's. */
-export const sayFrame = (frame: string, { words, nameOf }: Voice) => words.frames[frame] ?? nameOf(frame);
+export const sayFrame = (frame: string, { words, nameOf }: Voice) => (Object.hasOwn(words.frames, frame) ? words.frames[frame] : undefined) ?? nameOf(frame);
 
 /** A reason in words. */
 export function sayReason(reason: Reason, voice: Voice): string {

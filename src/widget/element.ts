@@ -20,13 +20,15 @@ import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { afterPaint } from './after-paint.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
 import { acreEvent } from './events.ts';
-import { fetchJson, isTrouble, type CatalogueTrouble } from './fetch-json.ts';
 import { inSlices, whenIdle } from './in-slices.ts';
 import { languageFor, languageNames, languageTags, ownAsking, ownLanguage, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
+import { Nearing } from './nearing.ts';
+import type { Delivered, Stock } from './stock.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
 import { Trail } from './trail.ts';
+import { isTrouble, type CatalogueTrouble } from './trouble.ts';
 import { version } from './version.ts';
 
 type Reckoner = typeof import('./reckoner.ts');
@@ -46,6 +48,9 @@ const mostPicture = 420;
 
 /** CSS pixels from which machines stand side by side in a table. */
 const tableFrom = 560;
+
+/** Longest wait for the page to name its line-up [ms]: what builds it may still be at work. */
+const longestUnnamed = 8_000;
 
 /** How the machines stood when it was reckoned last. */
 interface Counted {
@@ -102,6 +107,9 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @csspart answers - the answers, read back
  * @csspart start-again - the button that clears all answers
  * @csspart bring-back - the button that brings them back
+ * @csspart stock - what is to be known of an old list or an empty lot
+ * @csspart photo - a photo of a unit
+ * @csspart try-again - the button that fetches the list once more
  */
 export class AcreToAxle extends LitElement {
   /** Version of the script that registered the element. */
@@ -111,6 +119,8 @@ export class AcreToAxle extends LitElement {
 
   static override properties = {
     catalogue: {},
+    keepCatalogue: { type: Boolean, attribute: 'keep-catalogue' },
+    loading: {},
     units: {},
     theme: { reflect: true },
     lang: {},
@@ -121,6 +131,7 @@ export class AcreToAxle extends LitElement {
     reckoner: { state: true },
     trouble: { state: true },
     document: { state: true },
+    flaws: { state: true },
     boxes: { state: true },
     faults: { state: true },
     page: { state: true },
@@ -130,8 +141,12 @@ export class AcreToAxle extends LitElement {
     room: { state: true },
   };
 
-  /** Address of the catalogue; as a property also the document itself. */
+  /** Address of the catalogue; as a property also the document itself. Without either, a `<script type="application/json">` inside the tag is read. */
   declare catalogue: string | CatalogueDocument | undefined;
+  /** Keeps the last catalogue that could be used in the browser, for when the next can't be had; off by default. */
+  declare keepCatalogue: boolean;
+  /** `eager` where everything is to be fetched at once; by default nothing is until the element is nearly seen or has the focus. */
+  declare loading: 'lazy' | 'eager' | undefined;
   /** Units to type and show in; without it, the dealer's. What the buyer chooses is written here. */
   declare units: 'us' | 'metric' | undefined;
   /** Colours: the page's by default; `contrast` for the strongest there are. */
@@ -151,6 +166,8 @@ export class AcreToAxle extends LitElement {
   private declare reckoner: Reckoner | undefined;
   private declare trouble: CatalogueTrouble | undefined;
   private declare document: CatalogueDocument | undefined;
+  /** What is the matter with the line-up that can be used all the same. */
+  private declare flaws: readonly CatalogueTrouble['code'][];
   /** The same in SI, kept as long, so that what was judged of it is remembered from answer to answer. */
   private inSi: Catalogue | undefined;
   private declare boxes: Boxes;
@@ -167,6 +184,7 @@ export class AcreToAxle extends LitElement {
   /** What the buyer did before that, to be done then. */
   private held: (() => void) | undefined;
   private trail: Trail | undefined;
+  private readonly nearing = new Nearing(this);
   private loaded: Promise<void> | undefined;
   private spoken: Promise<void> | undefined;
   /** The language the buyer chose, until the page is told another. */
@@ -177,7 +195,7 @@ export class AcreToAxle extends LitElement {
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
-  private loading: AbortController | undefined;
+  private fetching: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
   private counted: Counted | undefined;
@@ -190,6 +208,8 @@ export class AcreToAxle extends LitElement {
     this.words = ownAsking;
     this.boxes = {};
     this.faults = [];
+    this.flaws = [];
+    this.keepCatalogue = false;
     this.page = unfolded;
     this.side = 'side';
     this.unfolded = false;
@@ -229,8 +249,9 @@ export class AcreToAxle extends LitElement {
     this.settle();
   }
 
-  /** Resolves once questions can be answered and a result be reckoned, or it is known why not. */
+  /** Resolves once questions can be answered and a result be reckoned, or it is known why not. Whoever asks doesn't want it to wait until it is seen. */
   get ready(): Promise<void> {
+    this.nearing.now();
     return this.whenReady();
   }
 
@@ -257,18 +278,21 @@ export class AcreToAxle extends LitElement {
     this.trail = undefined;
     this.proof?.stop.abort();
     this.proof = undefined;
-    this.loading?.abort();
+    this.fetching?.abort();
+    this.nearing.stop();
   }
 
   override connectedCallback() {
     super.connectedCallback();
     this.watch.observe(this);
+    this.nearing.start(this.loading === 'eager');
     if (this.hasUpdated && !this.document) this.loaded = this.load();
     if (!this.lang) this.spoken = this.speak();
   }
 
   protected override willUpdate(changed: PropertyValues) {
-    if (changed.has('catalogue')) this.loaded = this.load();
+    if (changed.has('catalogue') || !this.hasUpdated) this.loaded = this.load();
+    if (this.loading === 'eager') this.nearing.now();
     if (changed.has('lang')) {
       this.chosenLanguage = undefined;
       this.spoken = this.speak();
@@ -301,6 +325,7 @@ export class AcreToAxle extends LitElement {
   }
 
   private async speakWith(parts: Parts) {
+    await this.nearing.near;
     const words = await parts.asking();
     if (this.parts !== parts) return;
     this.words = words;
@@ -313,32 +338,52 @@ export class AcreToAxle extends LitElement {
   /** A language that can't be had keeps nobody from going on in the one there is. */
   private async speakAsBefore(missing: LanguageTag, why: string) {
     const before = languageFor(this.telling?.language ?? ownLanguage);
-    if (before === missing) return this.receive({ code: 'script.missing', details: [why] });
-    console.warn(`acre-to-axle: language.missing\n${why}`);
-    this.dispatchEvent(acreEvent('acre-error', { code: 'language.missing' }));
+    if (before === missing) return this.receive({ document: undefined, troubles: [{ code: 'script.missing', details: [why] }] }, undefined);
+    this.complain('language.missing', [why]);
     this.chosenLanguage = before;
     return this.speak();
   }
 
   /** Fetches what reckons and the line-up at once; the first question stands there meanwhile. */
   private async load() {
-    this.loading?.abort();
-    const { catalogue } = this;
+    this.fetching?.abort();
+    const fetching = new AbortController();
+    this.fetching = fetching;
     this.trouble = undefined;
-    if (!catalogue) return;
-    const loading = new AbortController();
-    this.loading = loading;
-    const [reckoner, found] = await Promise.all([
-      afterPaint().then(() => import('./reckoner.ts')).catch((trouble: unknown): CatalogueTrouble => ({ code: 'script.missing', details: [String(trouble)] })),
-      typeof catalogue === 'string' ? fetchJson(catalogue, loading.signal) : { json: catalogue },
+    await this.nearing.near;
+    const missing = (trouble: unknown): CatalogueTrouble => ({ code: 'script.missing', details: [String(trouble)] });
+    if (!this.named) await new Promise((late) => { setTimeout(late, longestUnnamed); });
+    if (fetching.signal.aborted) return;
+    if (!this.named) return this.receive({ document: undefined, troubles: [{ code: 'catalogue.unnamed', details: ['set the attribute or the property catalogue, or put a <script type="application/json"> inside the tag'] }] }, undefined);
+    const [reckoner, delivered] = await Promise.all([
+      afterPaint().then(() => import('./reckoner.ts')).catch(missing), afterPaint().then(() => this.deliver(fetching.signal)).catch(missing),
     ]);
-    if (loading.signal.aborted) return;
-    if (isTrouble(reckoner)) return this.receive(reckoner);
+    if (fetching.signal.aborted) return;
+    if (isTrouble(reckoner)) return this.receive({ document: undefined, troubles: [reckoner] }, undefined);
+    const keptAt = this.keepCatalogue && typeof this.catalogue === 'string' ? this.catalogue : undefined;
+    const stock = await reckoner.stockOf(delivered, keptAt, new Date());
+    if (fetching.signal.aborted) return;
     this.reckoner = reckoner;
     this.visit ??= reckoner.beginVisit(noAnswers);
     this.wear(`${reckoner.lineUpStyle}${reckoner.laterLook.cssText}`);
-    this.receive(isTrouble(found) ? found : reckoner.usable(found.json));
+    this.receive(stock, reckoner);
     this.takeWaiting();
+  }
+
+  /** A catalogue written inside the tag, for hosts that can do no more than write a page. */
+  private get inside() {
+    return this.querySelector(':scope > script[type="application/json"]');
+  }
+
+  /** Whether anything says where the line-up is. */
+  private get named() {
+    return Boolean(this.catalogue ?? this.inside);
+  }
+
+  private async deliver(stopped: AbortSignal): Promise<Delivered> {
+    const { catalogue } = this;
+    if (typeof catalogue === 'string') return (await import('./delivery.ts')).fetched(catalogue, stopped);
+    return catalogue ? { json: catalogue } : { text: this.inside?.textContent ?? '' };
   }
 
   /** A sheet and not a style element: a strict policy allows the one and not the other. */
@@ -357,23 +402,23 @@ export class AcreToAxle extends LitElement {
     try {
       this.answers = waiting;
     } catch (fault) {
-      console.warn(`acre-to-axle: answers.faulty\n${String(fault)}`);
-      this.dispatchEvent(acreEvent('acre-error', { code: 'answers.faulty' }));
+      this.complain('answers.faulty', [String(fault)]);
     }
   }
 
-  private receive(outcome: CatalogueDocument | CatalogueTrouble) {
-    if (!isTrouble(outcome)) {
-      this.document = outcome;
-      this.inSi = this.reckoner!.catalogueOf(outcome);
-      // What was ticked of the first question while the line-up was on its way stays ticked.
-      if (this.place !== questions[0].id) this.settle();
-      return;
-    }
-    this.document = undefined;
-    this.trouble = outcome;
-    console.warn(`acre-to-axle: ${outcome.code}\n${outcome.details.join('\n')}`);
-    this.dispatchEvent(acreEvent('acre-error', { code: outcome.code }));
+  private receive({ document, troubles }: Stock, reckoner: Reckoner | undefined) {
+    this.document = document;
+    this.inSi = document && reckoner?.catalogueOf(document);
+    this.trouble = document ? undefined : troubles[0];
+    this.flaws = troubles.map(({ code }) => code);
+    for (const { code, details } of troubles) this.complain(code, details);
+    // What was ticked of the first question while the line-up was on its way stays ticked.
+    if (document && this.place !== questions[0].id) this.settle();
+  }
+
+  private complain(code: CatalogueTrouble['code'], details: readonly string[]) {
+    console.warn(`acre-to-axle: ${code}\n${details.join('\n')}`);
+    this.dispatchEvent(acreEvent('acre-error', { code }));
   }
 
   private get typing(): Typing {
@@ -655,7 +700,7 @@ export class AcreToAxle extends LitElement {
   private result(ready: Ready) {
     const { context } = ready.visit.getSnapshot();
     return ready.reckoner.resultTemplate({
-      ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
+      ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, flaws: this.flaws, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined, unsteered: context.unsteered?.answers,
       showAll: () => { this.page = { ...this.page, all: true }; },
       compare: (compared) => { this.page = { ...this.page, compared }; },
@@ -683,12 +728,31 @@ export class AcreToAxle extends LitElement {
     this.page = { ...this.page, steered: undefined };
   }
 
+  /** What was put inside the tag later than the element was there. */
+  private sought() {
+    if (this.named) this.retry();
+  }
+
+  private retry() {
+    this.loaded = this.load();
+    this.requestUpdate();
+  }
+
+  private troubled({ code }: CatalogueTrouble) {
+    const { wizard } = this.words;
+    const told = { 'catalogue.empty': wizard.catalogueEmpty, 'catalogue.faulty': wizard.catalogueFaulty, 'catalogue.newer': wizard.catalogueFaulty, 'catalogue.too-large': wizard.catalogueFaulty, 'catalogue.not-json': wizard.catalogueFaulty };
+    return html`
+      <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
+        <p role="alert">${told[code as keyof typeof told] ?? wizard.catalogueMissing}</p>
+        <div class="actions"><button type="button" part="try-again" @click=${() => this.retry()}>${wizard.tryAgain}</button></div>
+        <slot></slot>
+      </div>`;
+  }
+
   protected override render() {
     const { wizard } = this.words;
-    if (this.trouble) {
-      return html`<div class="sheet"><p role="alert">${this.trouble.code === 'catalogue.faulty' ? wizard.catalogueFaulty : wizard.catalogueMissing}</p><slot></slot></div>`;
-    }
-    if (!this.catalogue) return html`<div class="sheet"><p>${wizard.loading}</p><slot></slot></div>`;
+    if (this.trouble) return this.troubled(this.trouble);
+    if (!this.named) return html`<div class="sheet"><p>${wizard.loading}</p><slot @slotchange=${() => this.sought()}></slot></div>`;
     const ready = this.readied;
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>

@@ -1,5 +1,14 @@
 import type { QuestionId } from '../answers/questions.ts';
 
+/**
+ * What may keep the wizard from working as it was told to; public from its first release. What a buyer reads
+ * then and what to do about it stands in the README's table.
+ */
+export type AcreErrorCode =
+  | 'catalogue.unnamed' | 'catalogue.missing' | 'catalogue.slow' | 'catalogue.wrong-type' | 'catalogue.not-json' | 'catalogue.too-large'
+  | 'catalogue.newer' | 'catalogue.faulty' | 'catalogue.empty' | 'catalogue.mended' | 'catalogue.no-stock' | 'catalogue.stale' | 'catalogue.kept'
+  | 'script.missing' | 'language.missing' | 'answers.faulty';
+
 /** Events of `<acre-to-axle>`: only for what the buyer did, and none with anything personal in it. */
 export interface AcreEventDetails {
   /** A question was answered, or left unsure. */
@@ -7,7 +16,7 @@ export interface AcreEventDetails {
   /** The result was shown, with the machines that stand, best first. */
   'acre-result-shown': { machines: readonly string[]; toAsk: readonly string[] };
   /** Something keeps the wizard from working as it was told to; the code is stable. */
-  'acre-error': { code: 'catalogue.missing' | 'catalogue.faulty' | 'script.missing' | 'language.missing' | 'answers.faulty' };
+  'acre-error': { code: AcreErrorCode };
 }
 
 export type AcreEvents = { [E in keyof AcreEventDetails]: CustomEvent<AcreEventDetails[E]> };

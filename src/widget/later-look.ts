@@ -23,6 +23,11 @@ export const laterLook = css`
   .points .for::before { color: var(--accent); }
   .columns { display: grid; gap: 1rem; }
   .unit { border-block-start: 1px solid var(--line); padding-block: 0.6rem; display: grid; gap: 0.25rem; }
+  .unit:has(.photo) { grid-template-columns: 1fr auto; column-gap: 1rem; align-content: start; min-block-size: 8.2rem; }
+  .unit:has(.photo) > :not(.photo) { grid-column: 1; }
+  .photo { grid-column: 2; grid-row: 1 / span 20; align-self: start; inline-size: 9rem; block-size: 6.75rem; border: 1px solid var(--line); border-radius: var(--radius); overflow: hidden; }
+  .photo img { display: block; inline-size: 100%; block-size: 100%; object-fit: cover; }
+  .photo[data-bare] { visibility: hidden; }
   .unit:first-child { border-block-start: 0; }
   .tag { display: inline-block; border: 1px solid currentColor; border-radius: var(--radius); padding: 0 0.4rem; font-size: 0.85em; }
   .tag.ruled-out, .tag.ask { color: var(--alert); }

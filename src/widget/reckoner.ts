@@ -17,4 +17,4 @@ export { laterLook } from './later-look.ts';
 export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';
 export { pictureTemplate } from './picture.ts';
 export { resultTemplate } from './result.ts';
-export { usable } from './usable.ts';
+export { stockOf } from './stock.ts';

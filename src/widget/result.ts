@@ -14,15 +14,19 @@ import { sideBySide } from '../reasons/side-by-side.ts';
 import type { SteerId } from '../reasons/steers.ts';
 import { formatNumber } from '../units/formats.ts';
 import { showAmount } from '../units/show.ts';
+import { contactTemplate, dayOf, photoTemplate, stockTemplate } from './dealer.ts';
 import { readBackTemplate, type ReadBackView } from './read-back.ts';
 import { sayPoints } from './say-points.ts';
 import { scoreChartTemplate } from './score-chart.ts';
 import { sideBySideTemplate } from './side-by-side.ts';
 import { steersTemplate, type Steered } from './steers.ts';
+import type { CatalogueTrouble } from './trouble.ts';
 
 export interface ResultView extends ReadBackView {
   shortlist: Shortlist;
   catalogue: CatalogueDocument;
+  /** What is the matter with it. */
+  flaws: readonly CatalogueTrouble['code'][];
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
   ranking: Ranking;
@@ -45,6 +49,8 @@ export interface ResultView extends ReadBackView {
 }
 
 const firstShown = 3;
+/** Characters of a catalogue's version, a long number, that tell one from the next. */
+const shownOfVersion = 12;
 const marks = { for: '+', against: '–', unknown: '?', caution: '!' } as const;
 
 const money = (value: number, { reader }: Voice) => showAmount(value, 'money', reader);
@@ -152,6 +158,7 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
     : becauseTexts(entry.because, entry.verdict === 'ask' ? 'unknown' : 'failed', view);
   return html`
     <li class="unit">
+      ${photoTemplate(unit.photo, `${voice.nameOf(unit.machine)} ${unit.year ?? ''}`.trim(), voice)}
       <p><span class="tag ${entry.verdict}">${result.unitVerdict[entry.verdict]}</span> ${facts.join(' · ')}</p>
       ${entry.package.additions.length > 0 && entry.verdict !== 'ruled-out' ? html`<p class="lesser">${result.package}: ${sayPackagePrice(entry.package, voice)}</p>` : nothing}
       ${notes.map((note) => html`<p class="lesser">${note}</p>`)}
@@ -223,8 +230,8 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
       <header>
         <span class="balloon" aria-hidden="true">${numbered ? entry.rank : '?'}</span>
         <div>
-          <h3 id="machine-${entry.machine}">${machine.name}</h3>
-          <p class="lesser">${machine.make} · ${frame} · ${words.tiers[machine.tier]}</p>
+          <h3 id="machine-${entry.machine}"><bdi>${machine.name}</bdi></h3>
+          <p class="lesser"><bdi>${machine.make}</bdi> · ${frame} · ${words.tiers[machine.tier]}</p>
         </div>
         <p class="price"><span class="lesser">${words.result.package}</span><br /><strong>${sayPackagePrice(entry.package, voice)}</strong></p>
       </header>
@@ -332,19 +339,10 @@ function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
     </section>
     <section class="terms" part="terms">
       <h4>${words.result.termsHeading}</h4>
-      <p>${terms}</p>
-      <p class="lesser">${words.result.asOf(new Intl.DateTimeFormat(voice.reader.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(shortlist.catalogue.asOf)))}</p>
+      <p dir="auto">${terms}</p>
+      <p class="lesser">${words.result.asOf(dayOf(catalogue, voice))}${catalogue.version ? ` · ${catalogue.version.slice(0, shownOfVersion)}` : nothing}</p>
     </section>
   `;
-}
-
-function contactTemplate({ catalogue: { dealer }, voice }: ResultView) {
-  const ways = [
-    dealer.phone ? html`<a href="tel:${dealer.phone.replaceAll(/[^+\d]/g, '')}">${dealer.phone}</a>` : undefined,
-    dealer.email ? html`<a href="mailto:${dealer.email}">${dealer.email}</a>` : undefined,
-  ].filter((way) => way !== undefined);
-  if (ways.length === 0) return nothing;
-  return html`<p part="contact"><strong>${voice.words.result.contact}:</strong> ${dealer.name}${ways.map((way) => html` · ${way}`)}</p>`;
 }
 
 /** The answer in a line: which frame size, and which trim. */
@@ -380,6 +378,7 @@ export function resultTemplate(view: ResultView) {
         <p>${standing.length > 0 ? result.standing(standing.length) : result.none}</p>
       </div>
       ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" part="resume" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}
+      ${stockTemplate(view)}
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
@@ -393,7 +392,7 @@ export function resultTemplate(view: ResultView) {
       ${waysOutTemplate(view)}
       ${changesTemplate(view)}
       ${ruledOutTemplate(view)}
-      ${contactTemplate(view)}
+      ${contactTemplate(view.catalogue, voice)}
       ${cautionsTemplate(view)}
       ${answersTemplate(view)}
       <div class="actions apart">

@@ -1,13 +1,64 @@
+import { mended } from '../catalogue/mend.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
-import type { CatalogueDocument } from '../catalogue/schema.ts';
-import type { CatalogueTrouble } from './fetch-json.ts';
+import { catalogueFormat, type CatalogueDocument } from '../catalogue/schema.ts';
+import type { Fault } from '../documents/fault.ts';
+import { withPlainText } from '../documents/plain-text.ts';
+import type { CatalogueTrouble } from './trouble.ts';
 
-/** Checks a catalogue handed in or fetched. */
-export function usable(document: unknown): CatalogueDocument | CatalogueTrouble {
-  const { value, faults, unknownKeys } = readCatalogue(document);
-  if (value) return value;
-  return {
-    code: 'catalogue.faulty',
-    details: [...faults, ...unknownKeys].map(({ place, read, expected }) => `${place}: read ${read}, expected ${expected}`),
-  };
+/** Most rows of a catalogue that a page is asked to judge, and most faults that are told of at once. */
+const [mostRows, mostTold] = [5_000, 20];
+
+export interface Usable {
+  value: CatalogueDocument;
+  /** What was wrong in single units and taken out. */
+  setAside: readonly string[];
+}
+
+const tell = (faults: readonly Fault[]) => [
+  ...faults.slice(0, mostTold).map(({ place, read, expected }) => `${place}: read ${read}, expected ${expected}`),
+  ...(faults.length > mostTold ? [`and ${faults.length - mostTold} more`] : []),
+];
+
+const refuse = (code: CatalogueTrouble['code'], ...details: string[]): CatalogueTrouble => ({ code, details });
+
+/** What can be seen without reading all of it. */
+function refusal(document: unknown): CatalogueTrouble | undefined {
+  const { format, machines, ...lists } = (document ?? {}) as Readonly<Record<string, unknown>>;
+  const [name, major] = catalogueFormat.split(/\/(?=\d+$)/) as [string, string];
+  const [writtenName, writtenMajor] = typeof format === 'string' ? format.split(/\/(?=\d+)/) : [];
+  if (writtenName === name && Number.parseInt(writtenMajor ?? '', 10) > Number(major)) {
+    return refuse('catalogue.newer', `format: read ${JSON.stringify(format)}, this script knows ${catalogueFormat}; load a newer script`);
+  }
+  const rows = [machines, lists.units, lists.implements].reduce<number>((sum, list) => sum + (Array.isArray(list) ? list.length : 0), 0);
+  if (rows > mostRows) return refuse('catalogue.too-large', `${rows} machines, units and implements, where ${mostRows} are allowed`);
+  if (Array.isArray(machines) && machines.length === 0) return refuse('catalogue.empty', 'machines: none are listed');
+  return undefined;
+}
+
+function read(document: unknown): Usable | CatalogueTrouble {
+  const refused = refusal(document);
+  if (refused) return refused;
+  const setAside: string[] = [];
+  // The schema finds faults before the checks do, so what is mended may still have some.
+  for (let now = withPlainText(document, ['terms']); ;) {
+    const { value, faults, unknownKeys } = readCatalogue(now);
+    if (value) return { value, setAside };
+    const better = mended(now, faults);
+    if (!better) return refuse('catalogue.faulty', ...tell([...faults, ...unknownKeys]));
+    setAside.push(...tell(faults));
+    now = better;
+  }
+}
+
+/**
+ * Checks a catalogue that was handed in or fetched, makes its texts harmless, and sets aside what is wrong in
+ * single units. Never throws.
+ */
+export function usable(document: unknown): Usable | CatalogueTrouble {
+  try {
+    return read(document);
+  } catch (trouble) {
+    // Nested deeper than any catalogue, or made to be so.
+    return refuse('catalogue.faulty', String(trouble));
+  }
 }

@@ -150,6 +150,7 @@ export const usesOfRules = {
   'log.unknown': ['needs/lifting'],
   'log.white-oak': ['needs/lifting'],
   'log.yellow-poplar': ['needs/lifting'],
+  'lot.fresh': [],
   'lot.told': ['ranking/rank'],
   'mass.aboard': ['ranking/judges/gross-mass', 'ranking/judges/haul', 'ranking/judges/hitch'],
   'mass.at-moisture': ['needs/lifting'],

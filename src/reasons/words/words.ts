@@ -133,6 +133,8 @@ export interface AskingWords {
     skipped: Readonly<Record<SkipReason, (machines: string) => string>>;
     catalogueMissing: string;
     catalogueFaulty: string;
+    catalogueEmpty: string;
+    tryAgain: string;
   };
 }
 
@@ -243,6 +245,8 @@ export interface TellingWords {
     dealersFigure: string;
     contact: string;
     asOf(day: string): string;
+    /** Said of the dealer's stock: that the list is old, that nothing is on the lot, and what a photo shows. */
+    stock: { old(day: string): string; none: string; photo(what: string): string };
     must: string;
   };
   /** Why one stands above another, and what one gives up for another. */

@@ -7,6 +7,9 @@ export const valueAnchors = figures({
   'lot.told': {
     ...anchor, statement: 'Units of one machine that are told one by one, the best of them', value: 12, unit: 'count', valid: [1, 500],
   },
+  'lot.fresh': {
+    statement: 'Months for which a dealer’s list is taken to be what stands on his lot', value: 2, unit: 'months', kind: 'rule-of-thumb', source: commonPractice, valid: [1, 24],
+  },
   'value.price.best': {
     ...anchor, statement: 'Package price as a share of the limit that earns the full mark', value: 0.5, unit: 'ratio', valid: [0, 1],
   },

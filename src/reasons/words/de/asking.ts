@@ -427,5 +427,7 @@ export const asking: AskingWords = {
     },
     catalogueMissing: 'Die Modellübersicht lässt sich gerade nicht laden. Bitte rufen Sie den Händler an, schreiben Sie ihm, oder versuchen Sie es später noch einmal.',
     catalogueFaulty: 'Die Modellübersicht hat einen Fehler, darum können wir nicht damit rechnen. Bitte rufen Sie den Händler an, oder schreiben Sie ihm.',
+    catalogueEmpty: 'Der Händler führt zurzeit keinen Traktor auf. Bitte rufen Sie ihn an, oder schreiben Sie ihm.',
+    tryAgain: 'Noch einmal versuchen',
   },
 };

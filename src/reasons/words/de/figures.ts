@@ -191,6 +191,7 @@ export const figures: Readonly<Record<FigureId, string>> = {
   'spread.efficiency': 'Anteil der Zeit, in der ein Düngerstreuer wirklich streut; der Rest ist Füllen und Wenden',
   'spread.speed': 'Fahrgeschwindigkeit mit Streuer oder Spritze auf der Weide',
   'spread.swath': 'Breite, die ein kleiner Schleuderstreuer in einer Bahn streut',
+  'lot.fresh': 'Monate, in denen die Liste eines Händlers als das gilt, was auf seinem Hof steht',
   'till.efficiency': 'Anteil der Zeit, in der im Gartenland wirklich gefräst wird, wo viel davon aufs Wenden geht',
   'till.power': 'Zapfwellenleistung, die eine Bodenfräse je Fuß ihrer Breite braucht',
   'till.speed': 'Fahrgeschwindigkeit mit einer Bodenfräse im Gartenland',

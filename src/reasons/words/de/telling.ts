@@ -416,6 +416,11 @@ export const telling: TellingWords = {
     dealersFigure: 'Wert dieses Händlers',
     contact: 'Händler fragen',
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
+    stock: {
+      old: (day) => `Die Liste des Händlers ist vom ${day}. Seither können sich Preise geändert haben und Traktoren verkauft worden sein. Fragen Sie nach, bevor Sie hinfahren.`,
+      none: 'Zurzeit steht nichts zum Verkauf auf dem Hof. Unten sehen Sie, welche Größe und Ausstattung Ihre Arbeit verlangt, zu üblichen Preisen. Fragen Sie den Händler, was hereinkommt.',
+      photo: (what) => `Foto: ${what}`,
+    },
     must: 'ein Muss',
   },
   contrast: {

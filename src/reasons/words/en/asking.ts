@@ -425,5 +425,7 @@ export const asking: AskingWords = {
     },
     catalogueMissing: 'The line-up can’t be loaded right now. Please call or write to the dealer, or try again later.',
     catalogueFaulty: 'The line-up has a fault, so we can’t use it. Please call or write to the dealer.',
+    catalogueEmpty: 'The dealer lists no machine right now. Please call or write to the dealer.',
+    tryAgain: 'Try again',
   },
 };

@@ -412,6 +412,11 @@ export const telling: TellingWords = {
     dealersFigure: 'this dealer’s figure',
     contact: 'Ask the dealer',
     asOf: (day) => `Line-up and prices as of ${day}`,
+    stock: {
+      old: (day) => `The dealer’s list is of ${day}. Prices may have changed since, and machines been sold. Ask before you set out.`,
+      none: 'Nothing is for sale on the lot right now. Below you see which size and trim your work asks for, at typical prices. Ask the dealer what comes in.',
+      photo: (what) => `Photo: ${what}`,
+    },
     must: 'a must',
   },
   contrast: {

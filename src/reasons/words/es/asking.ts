@@ -429,5 +429,7 @@ export const asking: AskingWords = {
     },
     catalogueMissing: 'El catálogo no se puede cargar en este momento. Llame o escriba al distribuidor, o inténtelo más tarde.',
     catalogueFaulty: 'El catálogo tiene un error, así que no podemos calcular con él. Llame o escriba al distribuidor.',
+    catalogueEmpty: 'El distribuidor no ofrece ningún tractor en este momento. Llámelo o escríbale.',
+    tryAgain: 'Intentarlo de nuevo',
   },
 };

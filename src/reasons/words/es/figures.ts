@@ -191,6 +191,7 @@ export const figures: Readonly<Record<FigureId, string>> = {
   'spread.efficiency': 'Parte del tiempo en que una esparcidora de fertilizante de verdad esparce; el resto es llenar y dar vuelta',
   'spread.speed': 'Velocidad de avance con una esparcidora o una aspersora en un potrero',
   'spread.swath': 'Ancho que cubre en una pasada una esparcidora pequeña al voleo',
+  'lot.fresh': 'Meses durante los que la lista de un distribuidor se toma por lo que hay en su patio',
   'till.efficiency': 'Parte del tiempo en que de verdad se labra en un huerto, donde mucho se va en dar vuelta',
   'till.power': 'Potencia en la TDF que pide un rotocultivador por cada pie de ancho',
   'till.speed': 'Velocidad de avance con un rotocultivador en un huerto',

@@ -418,6 +418,11 @@ export const telling: TellingWords = {
     dealersFigure: 'dato de este distribuidor',
     contact: 'Pregunte al distribuidor',
     asOf: (day) => `Catálogo y precios al ${day}`,
+    stock: {
+      old: (day) => `La lista del distribuidor es del ${day}. Desde entonces pueden haber cambiado los precios y haberse vendido tractores. Pregunte antes de desplazarse.`,
+      none: 'Ahora mismo no hay nada a la venta en el patio. Abajo ve qué tamaño y qué acabado pide su trabajo, a precios habituales. Pregunte al distribuidor qué va a entrar.',
+      photo: (what) => `Foto: ${what}`,
+    },
     must: 'indispensable',
   },
   contrast: {

@@ -427,5 +427,7 @@ export const asking: AskingWords = {
     },
     catalogueMissing: 'La gamme ne peut pas être chargée pour le moment. Appelez le concessionnaire ou écrivez-lui, ou réessayez plus tard.',
     catalogueFaulty: 'La gamme contient une erreur, et nous ne pouvons pas calculer avec elle. Appelez le concessionnaire ou écrivez-lui.',
+    catalogueEmpty: 'Le concessionnaire ne propose aucun tracteur pour le moment. Appelez-le ou écrivez-lui.',
+    tryAgain: 'Réessayer',
   },
 };

@@ -180,6 +180,7 @@ export const figures: Readonly<Record<FigureId, string>> = {
   'own.housing': 'Taxes, assurance et remisage en un an, en part de la valeur',
   'own.interest': 'Intérêts en un an sur l’argent immobilisé dans le tracteur',
   'lot.told': 'Exemplaires d’un même tracteur présentés un par un, les meilleurs d’entre eux',
+  'lot.fresh': 'Mois pendant lesquels la liste d’un concessionnaire est tenue pour ce qui se trouve sur son parc',
   'value.price.best': 'Prix complet en part de la limite, qui vaut la note entière',
   'value.price.worst': 'Prix complet en part de la limite, qui ne vaut plus rien',
   'value.price.best-amount': 'Prix complet qui vaut la note entière quand aucune limite n’est donnée',
