@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
-/** Walks of the built demo in a real browser: few, slow, one after the other. */
+/** Walks of the built demo in a real browser: few and slow, two files at a time, each with a browser of its own. */
 export default defineConfig({
   root: new URL('../..', import.meta.url).pathname,
-  test: { include: ['tests/walks/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false },
+  test: { include: ['tests/walks/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2 },
 });
