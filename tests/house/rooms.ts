@@ -19,4 +19,6 @@ export const mayImport: Record<string, readonly string[]> = {
   counter: [...core, 'guide', 'handoff', 'widget'],
   relay: [...core, 'handoff'],
   cli: [...core, 'sheets', 'guide', 'handoff'],
+  embed: [...core, 'guide', 'handoff', 'widget'],
+  release: [...core, 'sheets', 'guide', 'handoff', 'widget', 'cli', 'embed'],
 };

@@ -1,0 +1,20 @@
+/** Stands in for `widget/language-parts.ts` in a script of one file: one language comes with it, the others lie beside it. */
+import { asking } from '../reasons/words/en/asking.ts';
+import { telling } from '../reasons/words/en/telling.ts';
+import type { AskingWords } from '../reasons/words/words.ts';
+import type { LanguageTag, Parts } from '../widget/language-parts.ts';
+import { siblingsOf } from './siblings.ts';
+
+/** Put in by the build, which also takes the words of this language for the English above. */
+declare const LANGUAGE: LanguageTag;
+declare const SIBLINGS: Readonly<Record<LanguageTag, { file: string; integrity: string }>>;
+
+export const ownLanguage = LANGUAGE;
+export const ownAsking: AskingWords = asking;
+
+const beside = siblingsOf(import.meta.url, SIBLINGS);
+const own: Parts = { asking: async () => asking, telling: async () => telling };
+
+export const languages = Object.fromEntries(
+  Object.keys(SIBLINGS).map((tag) => [tag, tag === LANGUAGE ? own : beside(tag)]),
+) as Readonly<Record<LanguageTag, Parts>>;

@@ -1,0 +1,3 @@
+/** A language as a file beside the scripts; the build takes its words for the English. */
+export { asking } from '../reasons/words/en/asking.ts';
+export { telling } from '../reasons/words/en/telling.ts';
