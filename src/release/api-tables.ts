@@ -30,7 +30,7 @@ export function apiTables({ modules }: Package): string {
   const whose = ({ static: isStatic, readonly }: typeof alone[number]) => [isStatic && 'of the class', readonly && 'read only'].filter(Boolean).join(', ');
   return [
     marks.begin, '',
-    ...table(['attribute and property', 'type', 'what it is'], attributes.map((each) => [code(each.name), code(settable(each.type?.text ?? 'string')), saying(each)])),
+    ...table(['attribute and property', 'type', 'what it is'], attributes.map((each) => [`${code(each.name)}${each.fieldName && each.fieldName !== each.name ? `, property ${code(each.fieldName)}` : ''}`, code(settable(each.type?.text ?? 'string')), saying(each)])),
     ...table(['property alone', 'type', 'what it is'], alone.map((each) => [`${code(each.name)}${whose(each) && ` (${whose(each)})`}`, code(each.type?.text ?? ''), saying(each)])),
     ...(methods.length > 0 ? table(['method', 'gives', 'what it does'], methods.map((each) => [
       code(`${each.name}(${(each.parameters ?? []).map(({ name, type }) => `${name}: ${type?.text ?? 'unknown'}`).join(', ')})`), code(each.return?.type?.text ?? 'void'), saying(each),

@@ -22,12 +22,20 @@ function told(text: string): { name: string; description: string } {
 
 const toldBy = ({ tags }: Doc, tag: string) => tags.filter((each) => each.tag === tag).map(({ text }) => told(text));
 
-/** The names of what can be set as an attribute too, and whether it is written back to it. */
-function attributed(members: readonly Node[]): ReadonlyMap<string, { reflects: boolean }> {
+interface Attributed {
+  attribute: string;
+  reflects: boolean;
+}
+
+/** What can be set as an attribute too, by the name of its property; what isn't told otherwise goes by that name in small letters. */
+function attributed(members: readonly Node[]): ReadonlyMap<string, Attributed> {
   const held = members.find((member) => member.static && nameOf(member) === 'properties');
   const options = (node: Node | undefined) => (node && valueOf(node)?.properties) ?? [];
-  const isSet = (node: Node, option: string) => options(node).some((each) => nameOf(each) === option && valueOf(each)?.value === true);
-  return new Map(options(held).filter((each) => !isSet(each, 'state')).map((each) => [nameOf(each), { reflects: isSet(each, 'reflect') }]));
+  const told = (node: Node, option: string) => options(node).flatMap((each) => (nameOf(each) === option ? [valueOf(each)?.value] : []))[0];
+  return new Map(options(held).filter((each) => told(each, 'state') !== true && told(each, 'attribute') !== false).map((each) => {
+    const name = told(each, 'attribute');
+    return [nameOf(each), { attribute: typeof name === 'string' ? name : nameOf(each).toLowerCase(), reflects: told(each, 'reflect') === true }];
+  }));
 }
 
 function fieldsOf(source: Source, members: readonly Node[]): CustomElementField[] {
@@ -39,7 +47,7 @@ function fieldsOf(source: Source, members: readonly Node[]): CustomElementField[
     const fixed = isGetter(member) ? !members.some((other) => other.kind === 'set' && nameOf(other) === name) : member.readonly;
     return {
       kind: 'field', name, ...typeOf(source, isGetter(member) ? valueOf(member)!.returnType : member.typeAnnotation), ...saying(source.docOf(member)),
-      ...(attribute && { attribute: name.toLowerCase() }), ...(attribute?.reflects && { reflects: true }),
+      ...(attribute && { attribute: attribute.attribute }), ...(attribute?.reflects && { reflects: true }),
       ...(member.static && { static: true }), ...(fixed && { readonly: true }),
     };
   });
