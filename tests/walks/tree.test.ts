@@ -49,7 +49,7 @@ test('on every step all that is operated has a name, one heading tells what is a
     // The summary of the first question's faults keeps the focus while that question is looked at.
     const atHeading = stop !== 'faults' && stop !== 'tasks';
     // A browser brings the tree up to date when it gets round to it.
-    if (atHeading) await expect.poll(async () => focusedOf(await tree())?.role, stop).toBe('heading');
+    if (atHeading) await expect.poll(async () => focusedOf(await tree())?.role, { message: stop }).toBe('heading');
     const nodes = await tree();
     expect(nodes.filter(({ role, name }) => operated.includes(role) && !mayBeNameless.includes(role) && name === '').map(({ role }) => `${stop}: ${role} without a name`)).toEqual([]);
     if (stop === 'faults') return expect(of(nodes, 'alert').length).toBe(1);
