@@ -6,6 +6,7 @@ import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
+import { headersOf } from './embed/policies.mjs';
 
 const demo = fileURLToPath(new URL('.', import.meta.url));
 const widget = fileURLToPath(new URL('../dist/widget/', import.meta.url));
@@ -17,7 +18,7 @@ const types = {
 
 /** The file behind a path, or undefined where the path leads outside. */
 function fileOf(path) {
-  const clean = normalize(decodeURIComponent(path === '/' ? '/index.html' : path));
+  const clean = normalize(decodeURIComponent(path.endsWith('/') ? `${path}index.html` : path));
   const [root, rest] = clean.startsWith(`${sep}widget${sep}`) ? [widget, clean.slice('/widget'.length)] : [demo, clean];
   const file = join(root, rest);
   return file.startsWith(root) ? file : undefined;
@@ -46,7 +47,7 @@ export async function serve(port = 0) {
       }
       const file = fileOf(pathname);
       if (!file || !(await stat(file)).isFile()) throw new Error('no such file');
-      response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store' });
+      response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', ...headersOf[pathname] });
       createReadStream(file).pipe(response);
     } catch {
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found\n');

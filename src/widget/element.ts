@@ -80,6 +80,9 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @attr lang - language of the words: `en`, `de`, `es`, `fr`; without it, that of the page
  * @slot - what stands in the page until the wizard does: the dealer's phone, a link to the stock
  * @slot intro - the dealer's own words above the first question
+ * @slot result - his own words below the result
+ * @slot privacy - what he says of privacy, on every step
+ * @slot footer - whatever else is to stand below, on every step
  * @csspart question - a question with its options and buttons
  * @csspart progress - how far of how much
  * @csspart picture - the picture of what a question asks
@@ -218,8 +221,9 @@ export class AcreToAxle extends LitElement {
 
   // In the next frame, for what is drawn anew changes the height that is watched as well.
   private readonly watch = new ResizeObserver(([entry]) => {
-    requestAnimationFrame(() => { this.room = Math.floor(entry!.contentRect.width); });
+    requestAnimationFrame(() => { this.room = Math.floor(entry!.borderBoxSize[0]!.inlineSize); });
   });
+  private watched: Element | null = null;
 
   /** What the buyer said so far: a document that may be kept, sent on or set again. */
   get answers(): AnswersDocument {
@@ -274,6 +278,7 @@ export class AcreToAxle extends LitElement {
   override disconnectedCallback() {
     super.disconnectedCallback();
     this.watch.disconnect();
+    this.watched = null;
     this.trail?.stop();
     this.trail = undefined;
     this.proof?.stop.abort();
@@ -284,8 +289,8 @@ export class AcreToAxle extends LitElement {
 
   override connectedCallback() {
     super.connectedCallback();
-    this.watch.observe(this);
     this.nearing.start(this.loading === 'eager');
+    if (this.hasUpdated) this.watchSheet();
     if (this.hasUpdated && !this.document) this.loaded = this.load();
     if (!this.lang) this.spoken = this.speak();
   }
@@ -306,10 +311,20 @@ export class AcreToAxle extends LitElement {
       held();
     }
     this.prove();
+    this.watchSheet();
     if (this.place === 'check') whenIdle(() => this.shortlist);
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
     this.focusNext = undefined;
     target?.focus();
+  }
+
+  /** The sheet and not the element, which a host may have made a part of a line. */
+  private watchSheet() {
+    const sheet = this.renderRoot.querySelector('.sheet');
+    if (sheet === this.watched) return;
+    this.watch.disconnect();
+    this.watched = sheet;
+    if (sheet) this.watch.observe(sheet);
   }
 
   /** The nearest language said: on the element, on one around it, or on the page. */
@@ -762,6 +777,8 @@ export class AcreToAxle extends LitElement {
           ${ready ? html`<div class="beside">${this.lineUp(ready)}</div>` : nothing}
         </div>
         <div class="foot">${this.unitsTemplate()}${this.languageTemplate()}</div>
+        <slot name="privacy"></slot>
+        <slot name="footer"></slot>
       </div>
     `;
   }

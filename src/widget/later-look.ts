@@ -2,65 +2,65 @@ import { css } from 'lit';
 
 /** What is seen once there is something to reckon with, and not before: the line-up, the check and the result. */
 export const laterLook = css`
-  .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 1rem; display: grid; gap: 0.5rem; }
+  .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 1em; display: grid; gap: 0.5em; }
   .notice h3 { color: var(--alert); }
-  .notice ul, .points, .plain { display: grid; gap: 0.4rem; padding-inline-start: 1.2rem; }
+  .notice ul, .points, .plain { display: grid; gap: 0.4em; padding-inline-start: 1.2em; }
 
   /* A machine as the title block of a drawing: a numbered balloon, the name, the price. */
   .machine { border: 1.5px solid var(--ink); border-radius: var(--radius); }
-  .machine > header { display: grid; grid-template-columns: auto 1fr; gap: 0.25rem 0.9rem; align-items: center; padding: 0.9rem 1rem; border-block-end: 1.5px solid var(--ink); }
-  .balloon { inline-size: 2.4rem; block-size: 2.4rem; border: 1.5px solid var(--ink); border-radius: 50%; display: grid; place-items: center; font-weight: 650; font-variant-numeric: tabular-nums; }
+  .machine > header { display: grid; grid-template-columns: auto 1fr; gap: 0.25em 0.9em; align-items: center; padding: 0.9em 1em; border-block-end: 1.5px solid var(--ink); }
+  .balloon { inline-size: 2.4em; block-size: 2.4em; border: 1.5px solid var(--ink); border-radius: 50%; display: grid; place-items: center; font-weight: 650; font-variant-numeric: tabular-nums; }
   .first .balloon { background: var(--accent); border-color: var(--accent); color: var(--on-accent); }
   .price { grid-column: 2; font-variant-numeric: tabular-nums; }
-  .price strong { font-size: 1.1rem; }
-  .body { padding: 1rem; display: grid; gap: 1rem; }
+  .price strong { font-size: 1.1em; }
+  .body { padding: 1em; display: grid; gap: 1em; }
   .points { list-style: none; padding: 0; }
-  .lead { font-size: 1.15rem; }
+  .lead { font-size: 1.15em; }
   .lot { list-style: none; margin: 0; padding: 0; }
-  .points li { display: grid; grid-template-columns: 1.4rem 1fr; gap: 0.4rem; }
+  .points li { display: grid; grid-template-columns: 1.4em 1fr; gap: 0.4em; }
   .points li::before { content: attr(data-mark); font-weight: 700; text-align: center; }
   .points .against::before, .points .caution::before { color: var(--alert); }
   .points .for::before { color: var(--accent); }
-  .columns { display: grid; gap: 1rem; }
-  .unit { border-block-start: 1px solid var(--line); padding-block: 0.6rem; display: grid; gap: 0.25rem; }
-  .unit:has(.photo) { grid-template-columns: 1fr auto; column-gap: 1rem; align-content: start; min-block-size: 8.2rem; }
+  .columns { display: grid; gap: 1em; }
+  .unit { border-block-start: 1px solid var(--line); padding-block: 0.6em; display: grid; gap: 0.25em; }
+  .unit:has(.photo) { grid-template-columns: 1fr auto; column-gap: 1em; align-content: start; min-block-size: 8.2em; }
   .unit:has(.photo) > :not(.photo) { grid-column: 1; }
-  .photo { grid-column: 2; grid-row: 1 / span 20; align-self: start; inline-size: 9rem; block-size: 6.75rem; border: 1px solid var(--line); border-radius: var(--radius); overflow: hidden; }
+  .photo { grid-column: 2; grid-row: 1 / span 20; align-self: start; inline-size: 9em; block-size: 6.75em; border: 1px solid var(--line); border-radius: var(--radius); overflow: hidden; }
   .photo img { display: block; inline-size: 100%; block-size: 100%; object-fit: cover; }
   .photo[data-bare] { visibility: hidden; }
   .unit:first-child { border-block-start: 0; }
-  .tag { display: inline-block; border: 1px solid currentColor; border-radius: var(--radius); padding: 0 0.4rem; font-size: 0.85em; }
+  .tag { display: inline-block; border: 1px solid currentColor; border-radius: var(--radius); padding: 0 0.4em; font-size: 0.85em; }
   .tag.ruled-out, .tag.ask { color: var(--alert); }
-  .working { border-inline-start: 2px solid var(--line); padding-inline-start: 0.8rem; display: grid; gap: 0.25rem; overflow-wrap: anywhere; }
+  .working { border-inline-start: 2px solid var(--line); padding-inline-start: 0.8em; display: grid; gap: 0.25em; overflow-wrap: anywhere; }
   .working code { font-size: 0.92em; }
-  .working dl { display: grid; grid-template-columns: auto 1fr; gap: 0.1rem 0.8rem; font-size: 0.95em; }
+  .working dl { display: grid; grid-template-columns: auto 1fr; gap: 0.1em 0.8em; font-size: 0.95em; }
   .working dd { font-variant-numeric: tabular-nums; }
   .scores { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
-  .scores :is(th, td) { text-align: start; padding: 0.25rem 0.5rem 0.25rem 0; font-weight: 400; border-block-end: 1px solid var(--line); }
+  .scores :is(th, td) { text-align: start; padding: 0.25em 0.5em 0.25em 0; font-weight: 400; border-block-end: 1px solid var(--line); }
   .scores td:last-child { inline-size: 40%; }
-  .bar { display: block; block-size: 0.7rem; border: 1px solid var(--line); position: relative; }
+  .bar { display: block; block-size: 0.7em; border: 1px solid var(--line); position: relative; }
   .bar > span { position: absolute; inset-block: 0; inset-inline-start: 0; background: var(--accent); }
   .compared { inline-size: 100%; border-collapse: collapse; font-size: 0.95em; }
-  .compared :is(th, td) { text-align: start; vertical-align: top; padding: 0.35rem 0.6rem 0.35rem 0; border-block-end: 1px solid var(--line); font-weight: 400; }
+  .compared :is(th, td) { text-align: start; vertical-align: top; padding: 0.35em 0.6em 0.35em 0; border-block-end: 1px solid var(--line); font-weight: 400; }
   .compared thead th { font-weight: 650; }
   .compared td { font-variant-numeric: tabular-nums; }
-  dl.compared > div { padding-block: 0.5rem; border-block-end: 1px solid var(--line); }
+  dl.compared > div { padding-block: 0.5em; border-block-end: 1px solid var(--line); }
   dl.compared dt { font-weight: 650; }
   .differs { color: var(--accent); font-weight: 700; }
   .scroll { overflow-x: auto; }
-  .picks { display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
-  .picks label { display: flex; gap: 0.5rem; align-items: center; min-block-size: 1.75rem; }
-  .picks input { accent-color: var(--accent); inline-size: 1.2rem; block-size: 1.2rem; margin: 0; }
+  .picks { display: flex; flex-wrap: wrap; gap: 0.35em 1.25em; }
+  .picks label { display: flex; gap: 0.5em; align-items: center; min-block-size: 1.75em; }
+  .picks input { accent-color: var(--accent); inline-size: 1.2em; block-size: 1.2em; margin: 0; }
 
   /* Parts of a bar, told apart by number and hatching. */
-  .legend { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.35rem 1.25rem; }
-  .legend li { display: flex; gap: 0.5rem; align-items: center; }
-  dl.compared dd { display: grid; grid-template-columns: 1fr 1fr; gap: 0.75rem; }
-  .part { display: inline-block; min-block-size: 1.6rem; line-height: 1.6rem; text-align: center; overflow: hidden; background-color: var(--paper); background-image: var(--hatch, none); border-inline-end: 1.5px solid var(--ink); font-weight: 650; font-variant-numeric: tabular-nums; text-shadow: 0 0 3px var(--paper), 0 0 3px var(--paper), 0 0 3px var(--paper); }
-  .legend .part { inline-size: 1.9rem; border: 1.5px solid var(--ink); }
+  .legend { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.35em 1.25em; }
+  .legend li { display: flex; gap: 0.5em; align-items: center; }
+  dl.compared dd { display: grid; grid-template-columns: 1fr 1fr; gap: 0.75em; }
+  .part { display: inline-block; min-block-size: 1.6em; line-height: 1.6em; text-align: center; overflow: hidden; background-color: var(--paper); background-image: var(--hatch, none); border-inline-end: 1.5px solid var(--ink); font-weight: 650; font-variant-numeric: tabular-nums; text-shadow: 0 0 3px var(--paper), 0 0 3px var(--paper), 0 0 3px var(--paper); }
+  .legend .part { inline-size: 1.9em; border: 1.5px solid var(--ink); }
   .parts { display: flex; border: 1.5px solid var(--ink); border-inline-end-style: dashed; }
   .parts .part:first-child { border-inline-start: 0; }
-  .charted { display: grid; grid-template-columns: 1fr 2.5rem; gap: 0 0.75rem; align-items: center; }
+  .charted { display: grid; grid-template-columns: 1fr 2.5em; gap: 0 0.75em; align-items: center; }
   .charted > :first-child { grid-column: 1 / -1; }
   .charted > :last-child { text-align: end; font-weight: 650; font-variant-numeric: tabular-nums; }
   .of-1 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1.5px, transparent 1.5px 7px); }
@@ -71,19 +71,19 @@ export const laterLook = css`
   .of-6 { --hatch: repeating-linear-gradient(45deg, var(--line) 0 1px, transparent 1px 7px), repeating-linear-gradient(-45deg, var(--line) 0 1px, transparent 1px 7px); }
 
   .answers { display: grid; gap: 0; }
-  .answers > div { display: grid; gap: 0.1rem 1rem; padding-block: 0.55rem; border-block-end: 1px solid var(--line); }
+  .answers > div { display: grid; gap: 0.1em 1em; padding-block: 0.55em; border-block-end: 1px solid var(--line); }
   .answers dt { font-weight: 650; }
-  .terms { border: 1px dashed var(--line); padding: 1rem; display: grid; gap: 0.4rem; font-size: 0.95em; }
+  .terms { border: 1px dashed var(--line); padding: 1em; display: grid; gap: 0.4em; font-size: 0.95em; }
   .stage:not(:has(> form)) > .beside { order: -1; }
   .drawn { overflow-x: auto; }
   .drawn svg { display: block; block-size: auto; max-inline-size: none; }
   .drawn g.machine { cursor: pointer; }
   .pointed { min-block-size: 3em; color: var(--muted); }
 
-  @container (min-width: 44rem) {
+  @container (min-width: 44em) {
     .machine > header { grid-template-columns: auto 1fr auto; }
     .price { grid-column: 3; text-align: end; }
-    .charted { grid-template-columns: 10rem 1fr 2.5rem; }
+    .charted { grid-template-columns: 10em 1fr 2.5em; }
     .charted > :first-child { grid-column: auto; }
     .columns { grid-template-columns: 1fr 1fr; }
     .answers > div { grid-template-columns: 1fr 1fr auto; align-items: baseline; }

@@ -53,13 +53,9 @@ const darkContrast = css`
 export const look = css`
   :host {
     display: block;
-    container-type: inline-size;
     ${light}
     --radius: var(--acre-radius, 2px);
-    color: var(--ink);
-    background: var(--paper);
     font: inherit;
-    line-height: 1.5;
   }
   :host([hidden]) { display: none; }
   @media (prefers-color-scheme: dark) {
@@ -76,47 +72,53 @@ export const look = css`
   :host([theme='contrast']) { ${contrast} }
 
   * { box-sizing: border-box; }
-  .sheet { border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 1.25rem; display: grid; gap: 1.25rem; }
+  input { font: inherit; }
+  /* A host that resets everything resets the element too: what must hold stands inside. Spacing of letters and words is the reader's. */
+  .sheet {
+    container-type: inline-size; color: var(--ink); background: var(--paper); line-height: 1.5; text-align: start; white-space: normal; text-transform: none;
+    text-indent: 0; text-shadow: none; cursor: auto; overflow-wrap: break-word;
+    border: 1.5px solid var(--ink); border-radius: var(--radius); padding: clamp(1.25em, 3.5%, 2em); display: grid; gap: 1.25em;
+  }
   .sheet > * { min-width: 0; }
-  .narrow { max-width: var(--acre-width, 40rem); }
+  .narrow { max-width: var(--acre-width, 40em); }
   h2, h3, h4, p, ul, ol, dl, dd, fieldset, figure { margin: 0; padding: 0; }
-  h2 { font-size: 1.6rem; line-height: 1.2; font-weight: 650; text-wrap: balance; }
-  h3 { font-size: 1.25rem; line-height: 1.3; font-weight: 650; }
-  h4 { font-size: 1rem; font-weight: 650; }
+  h2 { font-size: 1.6em; line-height: 1.2; font-weight: 650; text-wrap: balance; }
+  h3 { font-size: 1.25em; line-height: 1.3; font-weight: 650; }
+  h4 { font-size: 1em; font-weight: 650; }
   h2:focus { outline: none; }
   a { color: var(--accent); text-underline-offset: 0.2em; }
   fieldset { border: 0; min-width: 0; }
-  legend { padding: 0; font-weight: 650; margin-block-end: 0.35rem; }
+  legend { padding: 0; font-weight: 650; margin-block-end: 0.35em; }
   label { display: inline-block; }
   .field > label { font-weight: 650; }
   .field > label .lesser { font-weight: 400; }
   .hint, .lesser { color: var(--muted); }
   .hint { font-size: 0.95em; }
-  .stack { display: grid; gap: 1.1rem; align-content: start; }
-  .close { display: grid; gap: 0.5rem; align-content: start; }
+  .stack { display: grid; gap: 1.1em; align-content: start; }
+  .close { display: grid; gap: 0.5em; align-content: start; }
 
   /* Progress as a dimension line: how far of how much. */
-  .progress { display: grid; gap: 0.4rem; color: var(--muted); font-size: 0.95em; }
-  .dimension { block-size: 0.9rem; position: relative; border-inline: 1.5px solid var(--line); }
+  .progress { display: grid; gap: 0.4em; color: var(--muted); font-size: 0.95em; }
+  .dimension { block-size: 0.9em; position: relative; border-inline: 1.5px solid var(--line); }
   .dimension::before { content: ''; position: absolute; inset-inline: 0; inset-block-start: 50%; border-block-start: 1px solid var(--line); }
   .dimension > span { position: absolute; inset-block-start: calc(50% - 2px); inset-inline-start: 0; block-size: 4px; background: var(--accent); }
 
-  .options { display: grid; gap: 0.5rem; }
-  .option { display: grid; grid-template-columns: auto 1fr; column-gap: 0.75rem; align-items: start; padding: 0.65rem 0.8rem; border: 1.5px solid var(--line); border-radius: var(--radius); cursor: pointer; }
+  .options { display: grid; gap: 0.5em; }
+  .option { display: grid; grid-template-columns: auto 1fr; column-gap: 0.75em; align-items: start; padding: 0.65em 0.8em; border: 1.5px solid var(--line); border-radius: var(--radius); cursor: pointer; }
   .option:hover { border-color: var(--ink); }
   .option:has(input:checked) { border-color: var(--accent); background: var(--tint); box-shadow: inset 4px 0 0 var(--accent); }
   .option:dir(rtl):has(input:checked) { box-shadow: inset -4px 0 0 var(--accent); }
-  .option input { inline-size: 1.35rem; block-size: 1.35rem; margin: 0.1rem 0 0; accent-color: var(--accent); }
+  .option input { inline-size: 1.35em; block-size: 1.35em; margin: 0.1em 0 0; accent-color: var(--accent); }
   .option .hint { display: block; }
-  .options > .last { border-block-start: 1px solid var(--line); padding-block-start: 0.6rem; margin-block-start: 0.15rem; }
-  .inset { margin-inline-start: 1rem; padding-inline-start: 1rem; border-inline-start: 2px solid var(--line); }
+  .options > .last { border-block-start: 1px solid var(--line); padding-block-start: 0.6em; margin-block-start: 0.15em; }
+  .inset { margin-inline-start: 1em; padding-inline-start: 1em; border-inline-start: 2px solid var(--line); }
 
   input[type='text'], select {
     font: inherit; color: inherit; background: var(--paper); border: 1.5px solid var(--ink); border-radius: var(--radius);
-    padding: 0.55rem 0.7rem; inline-size: 100%; max-inline-size: 20rem; min-block-size: 2.9rem;
+    padding: 0.55em 0.7em; inline-size: 100%; max-inline-size: 20em; min-block-size: 2.9em;
   }
   .wrong input, .wrong select { border-color: var(--alert); border-width: 2px; }
-  .wrong .options { border-inline-start: 4px solid var(--alert); padding-inline-start: 0.75rem; }
+  .wrong .options { border-inline-start: 4px solid var(--alert); padding-inline-start: 0.75em; }
   .fault { color: var(--alert); font-weight: 650; }
   .echo { color: var(--muted); font-size: 0.95em; min-block-size: 1.5em; }
 
@@ -124,38 +126,35 @@ export const look = css`
   .option:focus-within { outline: 3px solid var(--accent); outline-offset: 2px; }
   .option input:focus-visible { outline: none; }
 
-  .summary { border: 3px solid var(--alert); border-radius: var(--radius); padding: 1rem; display: grid; gap: 0.5rem; }
-  .summary ul { list-style: none; display: grid; gap: 0.35rem; }
+  .summary { border: 3px solid var(--alert); border-radius: var(--radius); padding: 1em; display: grid; gap: 0.5em; }
+  .summary ul { list-style: none; display: grid; gap: 0.35em; }
   .summary a { color: var(--alert); font-weight: 650; }
 
-  .actions { display: flex; flex-wrap: wrap; gap: 0.75rem; align-items: center; }
-  button { font: inherit; color: inherit; background: none; border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55rem 1.1rem; min-block-size: 2.9rem; cursor: pointer; }
+  .actions { display: flex; flex-wrap: wrap; gap: 0.75em; align-items: center; }
+  button { font: inherit; color: inherit; background: none; border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55em 1.1em; min-block-size: 2.9em; cursor: pointer; }
   button.main { background: var(--accent); border-color: var(--accent); color: var(--on-accent); font-weight: 650; }
   button.main:hover { filter: brightness(1.1); }
   button:not(.main):not(.text):hover { background: var(--tint); }
-  button.text { border: 0; padding: 0.3rem 0; min-block-size: 2rem; color: var(--accent); text-decoration: underline; text-underline-offset: 0.2em; text-align: start; }
-  .apart { border-block-start: 1px solid var(--line); padding-block-start: 1rem; }
+  button.text { border: 0; padding: 0.3em 0; min-block-size: 2em; color: var(--accent); text-decoration: underline; text-underline-offset: 0.2em; text-align: start; }
+  .apart { border-block-start: 1px solid var(--line); padding-block-start: 1em; }
 
-  details > summary { cursor: pointer; color: var(--accent); padding-block: 0.25rem; }
-  details > :not(summary) { margin-block-start: 0.4rem; }
+  details > summary { cursor: pointer; color: var(--accent); padding-block: 0.25em; }
+  details > :not(summary) { margin-block-start: 0.4em; }
 
-  .foot { display: flex; flex-wrap: wrap; gap: 0.5rem 1.5rem; justify-content: space-between; align-items: center; border-block-start: 1px solid var(--line); padding-block-start: 0.9rem; font-size: 0.95em; }
-  .language { display: flex; gap: 0.5rem; align-items: center; color: var(--muted); }
-  .language select { inline-size: auto; min-block-size: 2.2rem; padding: 0.2rem 0.5rem; }
-  .units { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; }
-  .units legend { float: inline-start; margin: 0; font-weight: 400; color: var(--muted); padding-inline-end: 0.25rem; }
-  .units label { display: flex; gap: 0.4rem; align-items: center; min-block-size: 1.75rem; }
-  .units input { accent-color: var(--accent); inline-size: 1.1rem; block-size: 1.1rem; margin: 0; }
+  .foot { display: flex; flex-wrap: wrap; gap: 0.5em 1.5em; justify-content: space-between; align-items: center; border-block-start: 1px solid var(--line); padding-block-start: 0.9em; font-size: 0.95em; }
+  .language { display: flex; gap: 0.5em; align-items: center; color: var(--muted); }
+  .language select { inline-size: auto; min-block-size: 2.2em; padding: 0.2em 0.5em; }
+  .units { display: flex; flex-wrap: wrap; gap: 0.25em 1em; align-items: center; }
+  .units legend { float: inline-start; margin: 0; font-weight: 400; color: var(--muted); padding-inline-end: 0.25em; }
+  .units label { display: flex; gap: 0.4em; align-items: center; min-block-size: 1.75em; }
+  .units input { accent-color: var(--accent); inline-size: 1.1em; block-size: 1.1em; margin: 0; }
 
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
-  .stage { display: grid; gap: 1.25rem; align-content: start; }
+  .stage { display: grid; gap: 1.25em; align-content: start; }
   .stage > * { min-width: 0; }
-  .stage.wide { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); gap: 2rem; }
-  .stage.wide > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5rem; }
-  @container (min-width: 44rem) {
-    .sheet { padding: 2rem; }
-  }
+  .stage.wide { grid-template-columns: minmax(0, 27em) minmax(0, 1fr); gap: 2em; }
+  .stage.wide > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.5em; }
   @media (prefers-reduced-motion: no-preference) {
     .dimension > span { transition: inline-size 160ms ease-out; }
   }

@@ -395,6 +395,7 @@ export function resultTemplate(view: ResultView) {
       ${contactTemplate(view.catalogue, voice)}
       ${cautionsTemplate(view)}
       ${answersTemplate(view)}
+      <slot name="result"></slot>
       <div class="actions apart">
         <button class="text" type="button" part="start-again" @click=${view.clear}>${wizard.startAgain}</button>
         ${view.canUndo ? html`<button class="text" type="button" part="bring-back" @click=${view.restore}>${wizard.undoStartAgain}</button>` : nothing}

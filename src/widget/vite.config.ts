@@ -2,8 +2,8 @@ import { defineConfig } from 'vite';
 import { define, withoutStatements } from './build.config.ts';
 
 /**
- * The widget for a page: one ES module that registers `<acre-to-axle>`, and one file a further language.
- * Built as an entry, not as a library, for the library build leaves the white space in.
+ * The widget for a page: one ES module that registers `<acre-to-axle>`, and one file a further language; and the
+ * script of both sides of a frame, which shares nothing with it. Built as an entry, not as a library, for the library build leaves the white space in.
  */
 export default defineConfig({
   define,
@@ -14,9 +14,9 @@ export default defineConfig({
     emptyOutDir: true,
     modulePreload: false,
     rollupOptions: {
-      input: new URL('define.ts', import.meta.url).pathname,
+      input: { 'acre-to-axle': new URL('define.ts', import.meta.url).pathname, 'acre-to-axle-frame': new URL('frame/frame.ts', import.meta.url).pathname },
       preserveEntrySignatures: 'allow-extension',
-      output: { entryFileNames: 'acre-to-axle.js', chunkFileNames: 'acre-to-axle-[name].js' },
+      output: { entryFileNames: ({ name }) => (name === 'acre-to-axle-frame' ? '[name].js' : 'acre-to-axle.js'), chunkFileNames: 'acre-to-axle-[name].js' },
     },
   },
   logLevel: 'warn',

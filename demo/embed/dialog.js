@@ -1,0 +1,2 @@
+const dialog = document.querySelector('#dialog');
+document.querySelector('#open').addEventListener('click', () => dialog.showModal());

@@ -1,0 +1,14 @@
+/** Headers that some of the host pages are sent with: policies to copy. */
+
+/** All that the wizard needs, on a page that serves its script, its catalogue and its photos itself. */
+const strict = [
+  "default-src 'none'", "script-src 'self'", "style-src 'self'", "connect-src 'self'", "img-src 'self' data:", "base-uri 'none'", "form-action 'none'",
+  'trusted-types lit-html', "require-trusted-types-for 'script'",
+].join('; ');
+
+export const headersOf = {
+  '/embed/strict.html': { 'content-security-policy': strict, 'cross-origin-embedder-policy': 'require-corp', 'cross-origin-opener-policy': 'same-origin' },
+  '/embed/script-blocked.html': { 'content-security-policy': "script-src 'none'" },
+  // Who may frame the wizard is the owner's to say, and the browser's to hold to.
+  '/embed/frame.html': { 'content-security-policy': "frame-ancestors 'self'" },
+};
