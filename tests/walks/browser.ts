@@ -14,7 +14,14 @@ export interface Visit {
 
 export interface Demo {
   address: string;
+  /** Opens a page in a browser of its own and waits for the first question. */
   open(options?: BrowserContextOptions, path?: string): Promise<Visit>;
+  /**
+   * Opens a page and waits for nothing; what breaches a policy is a complaint.
+   *
+   * @param prepare  what is to be done to the page before it is opened
+   */
+  visit(path: string, prepare?: (page: Page) => Promise<unknown>, options?: BrowserContextOptions): Promise<Visit>;
   close(): Promise<void>;
 }
 
@@ -22,17 +29,26 @@ export interface Demo {
 export async function openDemo(): Promise<Demo> {
   const served = (await serve(0)) as { address: string; close(): Promise<void> };
   const browser: Browser = await chromium.launch(await findChromium());
+  const visit: Demo['visit'] = async (path, prepare, options) => {
+    const page = await (await browser.newContext(options)).newPage();
+    const visited: Visit = { page, requests: [], complaints: [] };
+    page.on('request', (request) => visited.requests.push(request.url()));
+    page.on('console', (message) => { if (message.type() !== 'log') visited.complaints.push(message.text()); });
+    page.on('pageerror', (error) => visited.complaints.push(error.message));
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => console.error(`policy: ${violatedDirective} ${blockedURI}`));
+    });
+    await prepare?.(page);
+    await page.goto(served.address + path);
+    return visited;
+  };
   return {
     address: served.address,
-    async open(options = {}, path = '') {
-      const page = await (await browser.newContext(options)).newPage();
-      const visit: Visit = { page, requests: [], complaints: [] };
-      page.on('request', (request) => visit.requests.push(request.url()));
-      page.on('console', (message) => { if (message.type() !== 'log') visit.complaints.push(message.text()); });
-      page.on('pageerror', (error) => visit.complaints.push(error.message));
-      await page.goto(served.address + path);
-      await page.locator('acre-to-axle').locator('h2').waitFor();
-      return visit;
+    visit,
+    async open(options, path = '') {
+      const visited = await visit(path, undefined, options);
+      await visited.page.locator('acre-to-axle').locator('h2').waitFor();
+      return visited;
     },
     async close() {
       await browser.close();
