@@ -1,3 +1,5 @@
+import type { Figure } from './plausible.ts';
+
 /** The two tables of a catalogue that may be kept in a spreadsheet. */
 export type SheetKind = 'machines' | 'units';
 
@@ -18,7 +20,6 @@ export interface FindingFacts {
   'file.no-rows': object;
   'file.too-many-rows': { limit: number };
   'file.too-many-columns': { limit: number };
-  'file.separator': { separator: string };
   'file.unclosed-quote': object;
   'file.quote': object;
   'file.blank-rows': { count: number };
@@ -47,26 +48,38 @@ export interface FindingFacts {
   'cell.word': { words: readonly string[]; nearest: string | undefined };
   'cell.yes-no': object;
   'cell.day': object;
-  'cell.year': object;
   'cell.error': object;
   'cell.said-unknown': object;
   'cell.id': { nearest: string | undefined };
   'cell.id-mangled': object;
   'cell.id-changed': { id: string };
-  'cell.id-date': object;
+  'cell.id-date': { id: string };
+  'cell.day-assumed': { day: string };
+  'cell.none-and-more': { heading: string };
   'cell.link': object;
   'cell.pair': object;
   'cell.formula': object;
   'cell.needs': { headings: readonly string[] };
+  // between rows, and between cells of one
+  'row.no-frame': { nearest: string | undefined };
+  'row.no-machine': { nearest: string | undefined };
+  'row.no-part': { nearest: string | undefined };
+  'row.years-overlap': object;
+  'row.years-turned': object;
+  'cell.no-implement': { nearest: string | undefined };
+  'cell.year-outside': { expected: string };
+  'cell.folded-higher': object;
+  'cell.pto-above-engine': object;
+  'cell.ratings': object;
   // of the whole
-  'dealer.faulty': { place: string; expected: string; nearest: string | undefined };
-  'catalogue.faulty': { place: string; expected: string; nearest: string | undefined };
+  'dealer.faulty': { expected: string; nearest: string | undefined };
+  'catalogue.faulty': { expected: string; nearest: string | undefined };
+  'catalogue.no-machines': object;
   'catalogue.terms': { languages: readonly string[] };
-  'catalogue.exhaust': { machine: string };
+  'catalogue.exhaust': { id: string };
   // of figures that can hardly be
-  'query.range': { machine: string; least: string; most: string };
-  'query.ratio': { machine: string; figure: string; other: string; least: string; most: string };
-  'query.swapped': { machine: string; read: string; meant: string };
+  'query.range': { id: string; least: Figure | undefined; most: Figure; meant: Figure | undefined };
+  'query.ratio': { id: string; least: Figure | undefined; most: Figure; by: { heading: string; read: Figure }; meant: Figure | undefined };
 }
 export type FindingCode = keyof FindingFacts;
 

@@ -1,12 +1,60 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import type { Finding } from './finding.ts';
+import { checkCatalogue } from '../catalogue/check.ts';
+import { ruleBook } from '../trade/book.ts';
+import type { Finding, SheetKind } from './finding.ts';
+import { headingText } from './headings/headings.ts';
+import { oddOfMachine, oddOfUnit, type Odd } from './plausible.ts';
 import type { RowsReading } from './read-rows.ts';
 
+/** The tables that entries of a catalogue came from, by which a finding names row and column. */
+export interface Sources {
+  machines?: RowsReading<'machines'>;
+  units?: RowsReading<'units'>;
+}
+
+/** The place in a document of a field as headings number it: `loaders[2].breakout` is the second, with the index 1. */
+export const placeOfField = (field: string) => field.replace(/\[(\d+)\]/, (_, number: string) => `[${Number(number) - 1}]`).replace(/\.ratings\.\w+$/, '.ratings');
+
+/** Row and column of a field, where its entry came from a table. */
+export function sourceOf(sheet: SheetKind, id: string, field: string, sources: Sources): Pick<Finding, 'row' | 'column' | 'heading'> {
+  const from = sources[sheet];
+  const row = (from?.entries as readonly { row: number; entry: { id: string } }[] | undefined)?.find(({ entry }) => entry.id === id)?.row;
+  const column = from?.columns.find((each) => each.field === field);
+  return { ...(row !== undefined && { row }), ...(row !== undefined && column && { column: column.column, heading: column.heading }) };
+}
+
+const shownFigure = ({ value, unit }: Odd['read']) => `${value} ${unit}`;
+
 /**
- * Figures that can hardly be, each by the rule book's bounds, with what may have been meant.
+ * What is no fault but should be looked at again: figures that can hardly be, by the rule book's bounds, with what may
+ * have been meant; an exhaust said to have no filter where most have; languages without the dealer's terms.
  *
- * @param sources  the tables it was made from, so that a query names row and column
+ * @param catalogue  a checked one
+ * @param languages  those the buyers may read in
  */
-export function queriesOf(_catalogue: CatalogueDocument, _sources: { machines?: RowsReading<'machines'>; units?: RowsReading<'units'> } = {}): Finding[] {
-  return [];
+export function queriesOf(catalogue: CatalogueDocument, sources: Sources = {}, languages: readonly string[] = []): Finding[] {
+  const { machines, units = [], dealer, rules } = catalogue;
+  const book = ruleBook(rules);
+  const query = (sheet: SheetKind, id: string, index: number, { field, read, least, most, by, meant }: Odd): Finding => {
+    const place = { sheet, place: `${sheet}[${index}].${placeOfField(field)}`, read: shownFigure(read), weight: 'query' as const, ...sourceOf(sheet, id, field, sources) };
+    return by
+      ? { ...place, code: 'query.ratio', facts: { id, least, most, meant, by: { heading: headingText('machines', by.field), read: by.read } } }
+      : { ...place, code: 'query.range', facts: { id, least, most, meant } };
+  };
+  const byId = new Map(machines.map((machine) => [machine.id, machine]));
+  const exhausts = checkCatalogue(catalogue).warnings.flatMap((warning): Finding[] => {
+    const index = Number(/^machines\[(\d+)\]\.exhaust /.exec(warning)?.[1] ?? NaN);
+    const machine = machines[index];
+    if (!machine) return [];
+    const place = { sheet: 'machines' as const, place: `machines[${index}].exhaust`, ...(machine.exhaust && { read: machine.exhaust }) };
+    return [{ ...place, code: 'catalogue.exhaust', weight: 'query', facts: { id: machine.id }, ...sourceOf('machines', machine.id, 'exhaust', sources) }];
+  });
+  const own = dealer.locale.split('-')[0]!;
+  const without = [...new Set([own, ...languages])].filter((language) => !dealer.terms?.[language]);
+  return [
+    ...machines.flatMap((machine, index) => oddOfMachine(machine, book).map((odd) => query('machines', machine.id, index, odd))),
+    ...units.flatMap((unit, index) => oddOfUnit(unit, byId.get(unit.machine), book).map((odd) => query('units', unit.id, index, odd))),
+    ...exhausts,
+    ...(without.length > 0 ? [{ code: 'catalogue.terms' as const, weight: 'query' as const, facts: { languages: without }, sheet: 'dealer' as const, place: 'dealer.terms' }] : []),
+  ];
 }

@@ -11,6 +11,7 @@ import { mowing } from './figures/mowing.ts';
 import { operator } from './figures/operator.ts';
 import { owning } from './figures/owning.ts';
 import { place } from './figures/place.ts';
+import { plausible } from './figures/plausible.ts';
 import { stability } from './figures/stability.ts';
 import { valueAnchors } from './figures/value-anchors.ts';
 import { waysOut } from './figures/ways-out.ts';
@@ -21,7 +22,7 @@ import type { FigureRule, Rule } from './record.ts';
 export const rulesVersion = '1';
 
 export const figureRules = {
-  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut, ...drawing,
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut, ...drawing, ...plausible,
 };
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;

@@ -11,7 +11,7 @@ const themes: Readonly<Record<Theme, string>> = {
   'grade': 'Grading a drive', 'grapple': 'Grapple', 'gravity': 'Gravity', 'ground': 'Pressure on the ground', 'haul': 'Hauling on a trailer', 'hay': 'Making hay',
   'hire': 'Hiring instead of buying', 'hitch': 'Three-point hitch', 'hole': 'Boring post holes', 'keep': 'How long a tractor is kept', 'lift': 'Limits of a lift',
   'loader': 'Loader', 'loads': 'Loads and their time', 'loan': 'Loans', 'lot': 'Units on the lot', 'log': 'Logs', 'mass': 'Masses', 'mow': 'Mowing a lawn', 'near-miss': 'Near misses', 'noise': 'Noise', 'operator': 'Who drives', 'overhead': 'What hangs overhead',
-  'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'plough': 'Ploughing', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
+  'overturn': 'Tipping over backwards', 'own': 'What owning costs', 'place': 'Gates, doors and storage', 'plausible': 'Figures that are asked about', 'plough': 'Ploughing', 'power': 'Power in hand', 'pto': 'PTO power', 'rear-spear': 'Bale spear on the hitch',
   'resale': 'Value that remains', 'relax': 'A way out where little fits', 'rops': 'ROPS', 'slope': 'Slopes', 'snow': 'Clearing snow', 'soil': 'Soils', 'spear': 'Bale spear on the loader',
   'spread': 'Spreading and spraying', 'till': 'Tilling', 'tow': 'Towing', 'traction': 'Traction', 'trade-off': 'What one gives up for another', 'tyre': 'Tyres', 'value': 'What earns how much', 'vibration': 'Vibration',
   'weights': 'Weight of each criterion',
@@ -65,6 +65,7 @@ const places: Readonly<Record<Module, string>> = {
   'reasons/cautions': 'the cautions that go with a result',
   'reasons/reasons-of': 'reasons for and against a machine',
   'reasons/trade-offs': 'telling what one machine gives up for another',
+  'sheets/plausible': 'asking about figures of a dealer’s table that can hardly be',
 };
 
 /** Everything the printed rule book says that is no part of a record. */

@@ -1,0 +1,136 @@
+import type { MachineDocument, UnitDocument } from '../catalogue/schema.ts';
+import { atLeast, atMost } from '../units/compare.ts';
+import type { FigureId, RuleBook } from '../trade/book.ts';
+import { inUnit, kindOfUnit, quantity, toSi, type Kind, type Quantity, type Unit } from '../units/quantity.ts';
+
+/** A value with its unit, as a document has it. */
+export interface Figure {
+  value: number;
+  unit: string;
+}
+
+/** A figure beyond its bounds. */
+export interface Odd {
+  /** Field of the entry, numbered from 1 as in headings. */
+  field: string;
+  read: Figure;
+  least: Figure | undefined;
+  most: Figure;
+  /** The field the bounds follow from, where it is another one. */
+  by: { field: string; read: Figure } | undefined;
+  /** The same number in a unit in which it would be within them. */
+  meant: Figure | undefined;
+}
+
+interface Check {
+  field: string;
+  figure: Figure | undefined;
+  rule: string;
+  by?: { field: string; figure: Figure | undefined };
+  /** What a bound of one of the other figure is: 1 where the rule is a share. */
+  each?: Unit;
+}
+
+const hp: Unit = 'hp';
+/** Units that are taken for one another. */
+const mistaken: Partial<Record<Kind, readonly Unit[]>> = { mass: ['lb', 'kg'], length: ['in', 'mm', 'cm', 'ft', 'm'], power: ['hp', 'kW'] };
+const pinsOnly = (ahead: { value: number }) => ahead.value === 0;
+/** The distance ahead of the pins at which sheets of figures give the second lift. */
+const ratedAhead = quantity('length', 500, 'mm');
+const isRatedAhead = (ahead: { value: number; unit: string }) => {
+  const si = toSi(ahead as { value: number; unit: Unit }) as number;
+  return atLeast(si, ratedAhead) && atMost(si, ratedAhead);
+};
+
+const money = (price: { value: number; currency: string } | undefined): Figure | undefined => price && { value: price.value, unit: price.currency };
+
+function checksOfMachine({ engine, mass, hitch, height, length, wheelbase, rearTrack, grossMass, backhoe, ...rest }: MachineDocument): Check[] {
+  const power = { field: 'engine.power', figure: engine?.power };
+  const bare = { field: 'mass', figure: mass };
+  const { tyres = [], loaders = [], decks = [] } = rest;
+  return [
+    { ...power, rule: 'power' },
+    { ...bare, rule: 'mass' },
+    { ...bare, rule: 'mass-by-power', by: power, each: hp },
+    { field: 'wheelbase', figure: wheelbase, rule: 'wheelbase' },
+    { field: 'length', figure: length, rule: 'length' },
+    { field: 'wheelbase', figure: wheelbase, rule: 'wheelbase-by-length', by: { field: 'length', figure: length } },
+    { field: 'height.ropsUp', figure: height?.ropsUp, rule: 'height' },
+    { field: 'height.cab', figure: height?.cab, rule: 'height' },
+    { field: 'engine.ptoPower', figure: engine?.ptoPower, rule: 'pto-by-power', by: power },
+    { field: 'hitch.lift610', figure: hitch?.lift610, rule: 'hitch-by-mass', by: bare },
+    { field: 'grossMass', figure: grossMass, rule: 'gross-by-mass', by: bare },
+    ...tyres.map(({ widthOverRear }, at) => ({ field: `tyres[${at + 1}].widthOverRear`, figure: widthOverRear, rule: 'width' })),
+    { field: 'rearTrack', figure: rearTrack, rule: 'track-by-width', by: { field: 'tyres[1].widthOverRear', figure: tyres[0]?.widthOverRear } },
+    ...decks.map(({ width }, at) => ({ field: `decks[${at + 1}].width`, figure: width, rule: 'deck-width' })),
+    { field: 'backhoe.digDepth', figure: backhoe?.digDepth, rule: 'dig-depth' },
+    ...loaders.flatMap(({ ratings, fullHeight }, at): Check[] => {
+      const pins = { field: `loaders[${at + 1}].ratings.pins`, figure: ratings.find(({ ahead }) => pinsOnly(ahead))?.load };
+      const far = { field: `loaders[${at + 1}].ratings.ahead500`, figure: ratings.find(({ ahead }) => isRatedAhead(ahead))?.load };
+      return [
+        { ...pins, rule: 'loader-by-power', by: power, each: hp },
+        { ...pins, rule: 'loader-by-mass', by: bare },
+        { ...far, rule: 'lift-ahead', by: pins },
+        { field: `loaders[${at + 1}].fullHeight`, figure: fullHeight, rule: 'loader-height' },
+      ];
+    }),
+  ];
+}
+
+function checksOfUnit({ hours, price }: UnitDocument, machine: MachineDocument | undefined): Check[] {
+  return [
+    { field: 'hours', figure: hours === undefined ? undefined : { value: hours, unit: 'h' }, rule: 'hours' },
+    { field: 'price', figure: money(price), rule: 'price-by-list', by: { field: 'listPrice.price', figure: money(machine?.listPrice?.price) } },
+  ];
+}
+
+/** In SI where the unit is one of ours and the rule measured; hours and money stay as they are. */
+const plainValue = ({ value, unit }: Figure, kind: Kind | undefined) => (kind ? (toSi({ value, unit: unit as Unit }) as number) : value);
+
+const kindOf = ({ unit }: Figure): Kind | undefined => (unit === 'h' ? undefined : kindOfUnit(unit));
+
+function within(value: number, [least, most]: readonly [number | undefined, number]) {
+  return (least === undefined || atLeast(value, least)) && atMost(value, most);
+}
+
+/** The bounds of one check in SI, or undefined where what it hangs on is unknown. */
+function boundsOf({ rule, by, each }: Check, book: RuleBook): readonly [number | undefined, number] | undefined {
+  const least = rule === 'hours' ? undefined : book.value(`plausible.${rule}.least` as FigureId);
+  const most = book.value(`plausible.${rule}.most` as FigureId);
+  if (!by) return [least, most];
+  if (!by.figure) return undefined;
+  const base = each ? inUnit('power', plainValue(by.figure, 'power') as Quantity<'power'>, each as 'hp') : plainValue(by.figure, kindOf(by.figure));
+  return [least === undefined ? undefined : least * base, most * base];
+}
+
+function oddOf(checks: readonly Check[], book: RuleBook): Odd[] {
+  const found: Odd[] = [];
+  const doubted = new Set<string>();
+  for (const check of checks) {
+    const { field, figure, by } = check;
+    const bounds = figure && boundsOf(check, book);
+    // What hangs on a figure that is itself in doubt says nothing more.
+    if (!figure || !bounds || doubted.has(field) || (by && doubted.has(by.field))) continue;
+    const kind = kindOf(figure);
+    if (within(plainValue(figure, kind), bounds)) continue;
+    doubted.add(field);
+    const inItsUnit = (value: number): Figure => ({ value: kind ? inUnit(kind, value as Quantity<Kind>, figure.unit as never) : value, unit: figure.unit });
+    const all = checks.filter((each) => each.field === field).flatMap((each) => boundsOf(each, book) ?? []);
+    const pairs = Array.from({ length: all.length / 2 }, (_, at) => [all[at * 2], all[at * 2 + 1]!] as const);
+    const meant = kind && mistaken[kind]?.find((unit) => unit !== figure.unit && pairs.every((pair) => within(toSi({ value: figure.value, unit: unit as Unit }) as number, pair)));
+    found.push({
+      field, read: figure,
+      least: bounds[0] === undefined ? undefined : inItsUnit(bounds[0]), most: inItsUnit(bounds[1]),
+      by: by?.figure && { field: by.field, read: by.figure },
+      meant: meant === undefined ? undefined : { value: figure.value, unit: meant },
+    });
+  }
+  return found;
+}
+
+/** Figures of a machine that can hardly be, by the rule book. */
+export const oddOfMachine = (machine: MachineDocument, book: RuleBook): Odd[] => oddOf(checksOfMachine(machine), book);
+
+/** The same of a unit, beside its machine. */
+export const oddOfUnit = (unit: UnitDocument, machine: MachineDocument | undefined, book: RuleBook): Odd[] => oddOf(checksOfUnit(unit, machine), book);
+
