@@ -22,10 +22,35 @@ export interface Odd {
   meant: Figure | undefined;
 }
 
+type Bound = 'least' | 'most';
+
+/** The two rules that bound a figure; of hours there is no least. */
+const boundRules = {
+  'power': (bound: Bound) => `plausible.power.${bound}` as const,
+  'mass': (bound: Bound) => `plausible.mass.${bound}` as const,
+  'wheelbase': (bound: Bound) => `plausible.wheelbase.${bound}` as const,
+  'length': (bound: Bound) => `plausible.length.${bound}` as const,
+  'width': (bound: Bound) => `plausible.width.${bound}` as const,
+  'height': (bound: Bound) => `plausible.height.${bound}` as const,
+  'loader-height': (bound: Bound) => `plausible.loader-height.${bound}` as const,
+  'deck-width': (bound: Bound) => `plausible.deck-width.${bound}` as const,
+  'dig-depth': (bound: Bound) => `plausible.dig-depth.${bound}` as const,
+  'mass-by-power': (bound: Bound) => `plausible.mass-by-power.${bound}` as const,
+  'loader-by-power': (bound: Bound) => `plausible.loader-by-power.${bound}` as const,
+  'loader-by-mass': (bound: Bound) => `plausible.loader-by-mass.${bound}` as const,
+  'hitch-by-mass': (bound: Bound) => `plausible.hitch-by-mass.${bound}` as const,
+  'pto-by-power': (bound: Bound) => `plausible.pto-by-power.${bound}` as const,
+  'gross-by-mass': (bound: Bound) => `plausible.gross-by-mass.${bound}` as const,
+  'lift-ahead': (bound: Bound) => `plausible.lift-ahead.${bound}` as const,
+  'wheelbase-by-length': (bound: Bound) => `plausible.wheelbase-by-length.${bound}` as const,
+  'track-by-width': (bound: Bound) => `plausible.track-by-width.${bound}` as const,
+  'price-by-list': (bound: Bound) => `plausible.price-by-list.${bound}` as const,
+} satisfies Record<string, (bound: Bound) => FigureId>;
+
 interface Check {
   field: string;
   figure: Figure | undefined;
-  rule: string;
+  rule: keyof typeof boundRules | 'hours';
   by?: { field: string; figure: Figure | undefined };
   /** What a bound of one of the other figure is: 1 where the rule is a share. */
   each?: Unit;
@@ -95,8 +120,8 @@ function within(value: number, [least, most]: readonly [number | undefined, numb
 
 /** The bounds of one check in SI, or undefined where what it hangs on is unknown. */
 function boundsOf({ rule, by, each }: Check, book: RuleBook): readonly [number | undefined, number] | undefined {
-  const least = rule === 'hours' ? undefined : book.value(`plausible.${rule}.least` as FigureId);
-  const most = book.value(`plausible.${rule}.most` as FigureId);
+  const least = rule === 'hours' ? undefined : book.value(boundRules[rule]('least'));
+  const most = book.value(rule === 'hours' ? 'plausible.hours.most' : boundRules[rule]('most'));
   if (!by) return [least, most];
   if (!by.figure) return undefined;
   const base = each ? inUnit('power', plainValue(by.figure, 'power') as Quantity<'power'>, each as 'hp') : plainValue(by.figure, kindOf(by.figure));

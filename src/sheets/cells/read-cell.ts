@@ -4,7 +4,7 @@ import { fault, kept, type CellContext, type CellReading } from './cell.ts';
 import { readMeasure, readMoney, readPlain, readShare } from './numbers.ts';
 import { isId, readChoice, readDay, readId, readLink, readYesNo } from './words.ts';
 
-const controls = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]|\p{Cs}/u;
+const controls = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\ufffe\uffff]/u;
 /** What a spreadsheet leaves where its formula failed. */
 const failed = /^#(ref!|n\/a|value!|div\/0!|name\?|null!|num!|wert!|bezug!|nv|zahl!|valeur!|#+)$/i;
 const saidUnknown = /^(n\/?a|n\.a\.|-+|–|—|\?+|unknown|unbekannt|inconnue?|desconocid[oa]|tbd|k\.?a\.?|s\/d|n\.?c\.?)$/i;
