@@ -85,9 +85,9 @@ function checksOfMachine({ engine, mass, hitch, height, length, wheelbase, rearT
     { field: 'engine.ptoPower', figure: engine?.ptoPower, rule: 'pto-by-power', by: power },
     { field: 'hitch.lift610', figure: hitch?.lift610, rule: 'hitch-by-mass', by: bare },
     { field: 'grossMass', figure: grossMass, rule: 'gross-by-mass', by: bare },
-    ...tyres.map(({ widthOverRear }, at) => ({ field: `tyres[${at + 1}].widthOverRear`, figure: widthOverRear, rule: 'width' })),
+    ...tyres.map(({ widthOverRear }, at): Check => ({ field: `tyres[${at + 1}].widthOverRear`, figure: widthOverRear, rule: 'width' })),
     { field: 'rearTrack', figure: rearTrack, rule: 'track-by-width', by: { field: 'tyres[1].widthOverRear', figure: tyres[0]?.widthOverRear } },
-    ...decks.map(({ width }, at) => ({ field: `decks[${at + 1}].width`, figure: width, rule: 'deck-width' })),
+    ...decks.map(({ width }, at): Check => ({ field: `decks[${at + 1}].width`, figure: width, rule: 'deck-width' })),
     { field: 'backhoe.digDepth', figure: backhoe?.digDepth, rule: 'dig-depth' },
     ...loaders.flatMap(({ ratings, fullHeight }, at): Check[] => {
       const pins = { field: `loaders[${at + 1}].ratings.pins`, figure: ratings.find(({ ahead }) => pinsOnly(ahead))?.load };
