@@ -10,7 +10,8 @@ import { readArguments, wrongWord } from './read-arguments.ts';
 import { helpOf, helpOfAll } from './usage.ts';
 
 const working = [shortlistCommand, compareCommand, check, rulebook];
-const commands: readonly Command[] = [...working, helpAmong(working)];
+/** In the order of the help. */
+export const commands: readonly Command[] = [...working, helpAmong(working)];
 
 function refuse(io: Io, wrong: string, command?: Command): ExitCode {
   io.err(oneLine(`acre-to-axle: ${wrong}`));

@@ -2,11 +2,15 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { snippet } from '../embed/snippet.ts';
+import { billOfMaterials } from './bill-of-materials.ts';
 import { writePackageModules } from './package-modules.ts';
-import { packageFile } from './project.ts';
+import { packageFile, readText } from './project.ts';
 import { publicManifest } from './public-manifest.ts';
 import { integrityOf, singleFiles } from './single-files.ts';
 import { json, write } from './write.ts';
+
+/** The bill of materials, in `dist`; its ending is the one CycloneDX asks for. */
+export const billFile = 'acre-to-axle.cdx.json';
 
 /** What is told of a file that a page names by its hash. */
 export interface HashedFile {
@@ -29,7 +33,7 @@ const snippetFor = ({ file, integrity }: HashedFile, version: string) => snippet
 
 /**
  * Builds all that is published but the widget of several files and the command line, which have builds of their own:
- * the modules of the package, the wizard as one file a language, the manifest of the element.
+ * the modules of the package, the wizard as one file a language, the manifest of the element, the bill of materials.
  *
  * @param dist  folder to write to
  * @returns the single files with their hashes
@@ -47,6 +51,7 @@ export async function buildAll(dist: string): Promise<readonly HashedFile[]> {
   }
   write(join(folder, 'integrity.json'), json({ version, files: hashed }));
   write(join(dist, 'custom-elements.json'), json(publicManifest()));
+  write(join(dist, billFile), json(billOfMaterials(packageFile(), readText('package-lock.json'))));
   return hashed;
 }
 

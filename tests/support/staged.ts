@@ -18,10 +18,10 @@ export function ownFolder(name: string) {
 }
 
 /** What a build reads and a package carries, copied elsewhere: what is built there has nothing of this folder in it. */
-export function staged(folder: string): string {
+export function staged(folder: string, from: string = root): string {
   const project = join(folder, 'project');
   for (const each of ['src', 'demo/schema', 'package.json', 'package-lock.json', 'tsconfig.json', 'README.md', 'CHANGELOG.md', 'LICENSE']) {
-    cpSync(join(root, each), join(project, each), { recursive: true });
+    cpSync(join(from, each), join(project, each), { recursive: true });
   }
   symlinkSync(join(root, 'node_modules'), join(project, 'node_modules'), 'junction');
   return project;

@@ -1,10 +1,11 @@
-import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { build } from 'vite';
+import { build, runnerImport } from 'vite';
 import { policyFor } from '../../src/embed/snippet.ts';
-import { integrityOf, singleFiles } from '../../src/release/single-files.ts';
+import { integrityOf } from '../../src/release/single-files.ts';
+import { differencesFromLock, type Bill } from '../../src/release/bill-of-materials.ts';
 import { productionPackages } from '../../src/release/locked.ts';
 import { packageFile, readText } from '../../src/release/project.ts';
 import { publicManifest } from '../../src/release/public-manifest.ts';
@@ -21,21 +22,16 @@ const user = join(folder, 'user');
 const installed = join(user, 'node_modules/acre-to-axle');
 const { version } = packageFile();
 let project: string;
-interface Packed {
-  files: { path: string; size: number }[];
-  filename: string;
-}
-let packed: Packed;
+let told: string;
 
 beforeAll(() => {
   vi.stubEnv('NODE_ENV', 'production');
   project = staged(folder);
-  ran('npm', ['run', '--silent', 'prepack'], project);
-  [packed] = JSON.parse(ran('npm', ['pack', '--json', '--ignore-scripts'], project)) as [Packed];
+  told = ran('npm', ['run', '--silent', 'release', '--', '--dry-run'], project);
   mkdirSync(user);
   // All it needs is copied from here, as the lock file lists it, so that nothing is fetched.
   const needed = Object.fromEntries(productionPackages(readText('package-lock.json')).map(({ name, path }) => [name, `file:${join(root, path)}`]));
-  const wanted = { ...needed, 'acre-to-axle': `file:../project/${packed.filename}` };
+  const wanted = { ...needed, 'acre-to-axle': `file:../project/.cache/release/acre-to-axle-${version}.tgz` };
   writeFileSync(join(user, 'package.json'), JSON.stringify({ name: 'user', version: '1.0.0', private: true, type: 'module', dependencies: wanted }));
   ran('npm', ['install', '--offline', '--install-links', '--ignore-scripts', '--no-audit', '--no-fund'], user);
 }, 180_000);
@@ -44,16 +40,31 @@ afterAll(() => {
   remove();
 });
 
+const integrityFile = () => JSON.parse(readFileSync(join(project, 'dist/embed', version, 'integrity.json'), 'utf8')) as { files: { file: string; integrity: string }[] };
+
 /** What a program in the project of a user prints. */
 const inNode = (program: string) => ran(process.execPath, ['--input-type=module', '--eval', program], user).trim();
 
 test('the package holds what is promised, and neither tests nor sources nor anybody’s folders', () => {
-  const paths = packed.files.map(({ path }) => path);
+  const paths = readdirSync(installed, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/')).filter((path) => statSync(join(installed, path)).isFile());
   const groups = [...new Set(paths.map((path) => /^dist\/[^/]+|^demo\/schema|^[^/]+$/.exec(path)?.[0] ?? path))].sort();
-  expect(groups).toEqual(['CHANGELOG.md', 'LICENSE', 'README.md', 'demo/schema', 'dist/cli', 'dist/custom-elements.json', 'dist/embed', 'dist/package', 'dist/widget', 'package.json']);
+  expect(groups).toEqual(['CHANGELOG.md', 'LICENSE', 'README.md', 'demo/schema', 'dist/acre-to-axle.cdx.json', 'dist/cli', 'dist/custom-elements.json', 'dist/embed', 'dist/package', 'dist/widget', 'package.json']);
   const texts = paths.map((path) => [path, readFileSync(join(installed, path), 'utf8')] as const);
   expect(texts.filter(([, text]) => [folder, 'sourceMappingURL'].some((trace) => text.includes(trace))).map(([path]) => path)).toEqual([]);
   expect(paths.filter((path) => /\.(?:map|test\.\w+|tsbuildinfo)$|(?<!\.d)\.ts$/.test(path))).toEqual([]);
+});
+
+test('a release that is tried tells hashes, what is left to do, and notes nothing down', () => {
+  const { files } = integrityFile();
+  for (const { file, integrity } of files) expect(told).toMatch(new RegExp(`${file.replaceAll('.', '\\.')} .*${integrity.replace(/[+/]/g, '\\$&')}`));
+  expect(told).not.toContain('Forbids the release');
+  expect(told).toContain('git: this is no checkout');
+  expect(existsSync(join(project, 'src/release/last-release.json'))).toBe(existsSync(join(root, 'src/release/last-release.json')));
+});
+
+test('the bill of materials in the package is that of the lock file', () => {
+  const bill = JSON.parse(readFileSync(join(installed, 'dist/acre-to-axle.cdx.json'), 'utf8')) as Bill;
+  expect(differencesFromLock(bill, readText('package-lock.json'))).toEqual([]);
 });
 
 test('everything package.json points to is in it, and a manifest that is up to date', () => {
@@ -167,9 +178,15 @@ test('it builds with Vite and renders under a strict policy, with what reckons a
 });
 
 test('the same sources give the same hashes, in whatever folder they are built', async () => {
-  const { files } = JSON.parse(readFileSync(join(project, 'dist/embed', version, 'integrity.json'), 'utf8')) as { files: { file: string; integrity: string }[] };
-  const here = [...await singleFiles()].map(([file, text]) => ({ file, integrity: integrityOf(text) }));
-  expect(files.map(({ file, integrity }) => ({ file, integrity }))).toEqual(here);
+  const { files } = integrityFile();
+  const elsewhere = staged(join(folder, 'another', 'place'), project);
+  const { module } = await runnerImport<typeof import('../../src/release/single-files.ts')>(join(elsewhere, 'src/release/single-files.ts'), { configFile: false, root: elsewhere });
+  const again = async () => [...await module.singleFiles()].map(([file, text]) => ({ file, integrity: integrityOf(text) }));
+  const published = files.map(({ file, integrity }) => ({ file, integrity }));
+  expect(await again()).toEqual(published);
+  // Control: it is those sources that are built, and a word in them is another hash.
+  appendFileSync(join(elsewhere, 'src/embed/words-file.ts'), 'export const added = 1;\n');
+  expect(await again()).not.toEqual(published);
   for (const { file, integrity } of files) {
     expect(integrityOf(readFileSync(join(project, 'dist/embed', version, file), 'utf8'))).toBe(integrity);
     const pasted = join(project, 'dist/embed', version, file.replace(/^acre-to-axle\.(\w+)\.js$/, 'snippet.$1.html'));
