@@ -3,6 +3,8 @@ import type { ExitCode, Io } from './io.ts';
 /** An option that takes a value: `--name VALUE`. */
 export interface Option {
   name: string;
+  /** A letter that serves as well: `-o`. */
+  short?: string;
   /** What stands for the value in the help. */
   takes: string;
   /** The words it may be, where it may not be any. */

@@ -6,6 +6,10 @@ export interface Io {
   /** Fails as Node does, with a `code` such as ENOENT. */
   readFile(path: string): Promise<Uint8Array>;
   readStdin(): Promise<Uint8Array>;
+  /** Fails as Node does, with a `code` such as EACCES. */
+  writeFile(path: string, text: string): Promise<void>;
+  /** The day it is where the command runs, as 2026-04-30. */
+  today(): string;
   out(line: string): void;
   err(line: string): void;
 }

@@ -1,9 +1,13 @@
 import { createReadStream } from 'node:fs';
+import { writeFile } from 'node:fs/promises';
 import { bytesOf } from './bytes-of.ts';
 import { run } from './run.ts';
 
 /** Put in by the build, from package.json. */
 declare const VERSION: string;
+
+const twoDigits = (number: number) => String(number).padStart(2, '0');
+const dayOf = (now: Date) => `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
 
 /** A reader that has seen enough (`| head`) is no fault, and changes nothing about how it ends; a full disk is. */
 function onBrokenOutput(error: NodeJS.ErrnoException) {
@@ -20,6 +24,8 @@ process.exitCode = await run({
   version: VERSION,
   readFile: (path) => bytesOf(createReadStream(path)),
   readStdin: () => bytesOf(process.stdin),
+  writeFile,
+  today: () => dayOf(new Date()),
   out: (line) => process.stdout.write(`${line}\n`),
   err: (line) => process.stderr.write(`${line}\n`),
 });

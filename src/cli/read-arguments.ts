@@ -32,7 +32,7 @@ function wrongRest({ name, rest = { shown: '', least: 0, most: 0 } }: Command, t
 
 /** Reads what was typed behind a command; the first thing that is wrong is said, the nearest right word with it. */
 export function readArguments(command: Command, argv: readonly string[]): ReadArguments {
-  const known = Object.fromEntries(command.options.map(({ name }) => [name, { type: 'string' } as const]));
+  const known = Object.fromEntries(command.options.map(({ name, short }) => [name, { type: 'string', ...(short && { short }) } as const]));
   const { tokens, positionals } = parseArgs({
     args: [...argv],
     options: { ...known, help: { type: 'boolean', short: 'h' } },

@@ -7,7 +7,7 @@ import { nearest } from '../documents/nearest.ts';
 import { complaintLine, faultLine } from './fault-line.ts';
 import type { Io } from './io.ts';
 import { kindOf, type Kind } from './kind.ts';
-import { readJson, type PlacedFault } from './read-json.ts';
+import { readJson, type PlacedFault, type Position } from './read-json.ts';
 import { readText } from './read-text.ts';
 
 export type OurDocument =
@@ -28,6 +28,8 @@ export interface DocumentReading {
   unknown: readonly FaultLine[];
   /** What the file holds as JSON, whatever is wrong with it as a document. */
   parsed: unknown;
+  /** Where a place of the document stands in the file. */
+  positionOf(place: string): Position;
 }
 
 /** Lines in the order of the file. */
@@ -56,7 +58,7 @@ function readAs(kind: Kind, value: unknown) {
 
 /** Reads a file, or standard input for `-`, as one of some kinds of document. */
 export async function readDocumentFile(path: string, among: readonly Kind[], io: Io): Promise<DocumentReading> {
-  const nothing = (...faults: FaultLine[]): DocumentReading => ({ document: undefined, faults, unknown: [], parsed: undefined });
+  const nothing = (...faults: FaultLine[]): DocumentReading => ({ document: undefined, faults, unknown: [], parsed: undefined, positionOf: () => ({ line: 1, column: 1 }) });
   const text = await readText(path, io);
   if ('complaint' in text) return nothing({ offset: 0, line: complaintLine(path, text.complaint) });
 
@@ -75,5 +77,6 @@ export async function readDocumentFile(path: string, among: readonly Kind[], io:
     faults: all,
     unknown: [...unknownKeys.map((fault) => told(json.placedKey(fault))), ...unknownTasks.map((fault) => told(json.placed(fault)))],
     parsed: value,
+    positionOf: (place) => json.positionOf(json.placed({ place, read: '', expected: '' })),
   };
 }

@@ -29,13 +29,19 @@ function decoded(bytes: Uint8Array): Text {
   }
 }
 
-/** Reads a file, or standard input for `-`. */
-export async function readText(path: string, io: Io): Promise<Text> {
+/** A file's bytes, or standard input for `-`, or in plain words why there are none. */
+export async function readBytes(path: string, io: Io): Promise<{ bytes: Uint8Array } | { complaint: string }> {
   try {
-    return decoded(path === '-' ? await io.readStdin() : await io.readFile(path));
+    return { bytes: path === '-' ? await io.readStdin() : await io.readFile(path) };
   } catch (error) {
     const code = (error as { code?: unknown }).code;
     if (typeof code !== 'string') throw error;
     return { complaint: complaints[code] ?? `the file can’t be read (${code})` };
   }
+}
+
+/** Reads a file, or standard input for `-`. */
+export async function readText(path: string, io: Io): Promise<Text> {
+  const read = await readBytes(path, io);
+  return 'bytes' in read ? decoded(read.bytes) : read;
 }

@@ -1,8 +1,10 @@
 import type { Command } from './command.ts';
 import { paragraph } from './sheet/layout.ts';
 
-const shownOption = ({ name, takes, required }: Command['options'][number]) =>
-  required ? `--${name} ${takes}` : `[--${name} ${takes}]`;
+const shownOption = ({ name, short, takes, required }: Command['options'][number]) => {
+  const typed = `${short ? `-${short}` : `--${name}`} ${takes}`;
+  return required ? typed : `[${typed}]`;
+};
 
 /** How a command is typed. */
 export const usageOf = ({ name, rest, options }: Command) =>
@@ -13,7 +15,7 @@ export const helpOf = (command: Command): string[] => [
   ...paragraph(usageOf(command)),
   ...command.details.flatMap((text) => ['', ...paragraph(text)]),
   ...(command.options.length > 0 ? [''] : []),
-  ...command.options.flatMap(({ name, takes, says }) => [`  --${name} ${takes}`, ...paragraph(says, 6)]),
+  ...command.options.flatMap(({ name, short, takes, says }) => [`  ${short ? `-${short}, ` : ''}--${name} ${takes}`, ...paragraph(says, 6)]),
 ];
 
 const general: readonly string[] = [

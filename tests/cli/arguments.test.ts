@@ -5,7 +5,7 @@ const files = { lot: demoCatalogue, answers: demoAnswers('first-acre') };
 const needed = ['--catalogue', 'lot', '--answers', 'answers'];
 
 test.each<[string, string[], string]>([
-  ['nothing', [], 'shortlist, compare, check, rulebook, help'],
+  ['nothing', [], 'shortlist, compare, check, import, rulebook, help'],
   ['a slip in the command', ['chekc'], '(nearest: check)'],
   ['a slip in an option of all', ['--verison'], '(nearest: --version)'],
   ['a slip in an option', ['shortlist', '--catalog', 'lot'], '(nearest: --catalogue)'],
@@ -37,7 +37,7 @@ test.each<[string, string[], string]>([
 test.each([[['help']], [['--help']], [['-h']]])('%j lists every command', async (argv) => {
   const { code, out, err } = await runWith({}, ...argv);
   expect({ code, err }).toEqual({ code: 0, err: [] });
-  for (const name of ['shortlist', 'compare', 'check', 'rulebook', 'help']) expect(out.join('\n')).toMatch(new RegExp(`^ {2}${name} `, 'm'));
+  for (const name of ['shortlist', 'compare', 'check', 'import', 'rulebook', 'help']) expect(out.join('\n')).toMatch(new RegExp(`^ {2}${name} `, 'm'));
 });
 
 test.each(['shortlist', 'check', 'rulebook', 'help'])('%s has a help, by either way', async (name) => {

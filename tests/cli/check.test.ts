@@ -9,14 +9,14 @@ test('the demo is all right, each file in a line of its own', async () => {
   const { code, out, err } = await runWith(files, 'check', 'lot.json', ...buyers);
   expect(code).toBe(0);
   expect(err).toEqual([]);
-  expect(out.map((line) => line.split(':')[0])).toEqual(['lot.json', ...buyers]);
+  expect(out.filter((line) => line.includes('all right')).map((line) => line.split(':')[0])).toEqual(['lot.json', ...buyers]);
+  expect(out.filter((line) => line.startsWith('query'))).toEqual([]);
 });
 
 test('a catalogue without terms is all right, with a warning', async () => {
   const { code, out } = await runWith({ lot: changedCatalogue(({ dealer }) => delete dealer.terms) }, 'check', 'lot');
   expect(code).toBe(0);
-  expect(out).toHaveLength(2);
-  expect(out[1]).toContain('dealer.terms');
+  expect(out[1]).toMatch(/^query: lot:\d+:\d+ dealer\.terms: .*dealer\.terms in en/);
 });
 
 test('one file with faults makes the whole end with 1, and the others are still checked', async () => {

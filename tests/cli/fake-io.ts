@@ -8,7 +8,12 @@ export interface Ran {
   code: number;
   out: string[];
   err: string[];
+  /** What was written to files, by their paths. */
+  written?: Record<string, string>;
 }
+
+/** The day it is in that world. */
+export const today = '2026-11-20';
 
 /** What a file holds: text, bytes, or the code of the error that reading it gives. */
 type Holding = string | Uint8Array | { code: string };
@@ -28,6 +33,10 @@ export async function runWith(files: Readonly<Record<string, Holding>>, ...argv:
     version: '1.2.3',
     readFile: async (path) => bytes(files[path]),
     readStdin: async () => bytes(files['-']),
+    writeFile: async (path, text) => {
+      ran.written = { ...ran.written, [path]: text };
+    },
+    today: () => today,
     out: (line) => ran.out.push(line),
     err: (line) => ran.err.push(line),
   };

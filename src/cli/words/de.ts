@@ -23,4 +23,7 @@ export const de: CliWords = {
   formulasHeading: 'Die Formeln der Rechnung',
   figuresHeading: 'Die Werte, nach denen gerechnet wird',
   source: (source) => `Quelle: ${source}.`,
+  weights: { query: 'Rückfrage', notice: 'Hinweis' },
+  rowsRead: (done, of) => `${done} von ${of} Zeilen`,
+  imported: (file, machines, units, faults) => `${file}: ein Katalog mit ${machines} Maschine${machines === 1 ? '' : 'n'} und ${units} Gebrauchten${faults > 0 ? `, ohne das, was ${faults} Fehler ausgelassen ${faults === 1 ? 'hat' : 'haben'}` : ''}`,
 };

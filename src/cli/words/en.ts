@@ -23,4 +23,7 @@ export const en: CliWords = {
   formulasHeading: 'The formulas of the working',
   figuresHeading: 'The figures it goes by',
   source: (source) => `Source: ${source}.`,
+  weights: { query: 'query', notice: 'notice' },
+  rowsRead: (done, of) => `${done} of ${of} rows`,
+  imported: (file, machines, units, faults) => `${file}: a catalogue with ${machines} machine${machines === 1 ? '' : 's'} and ${units} unit${units === 1 ? '' : 's'}${faults > 0 ? `, without what ${faults} fault${faults === 1 ? '' : 's'} left out` : ''}`,
 };

@@ -23,4 +23,7 @@ export const es: CliWords = {
   formulasHeading: 'Las fórmulas del cálculo',
   figuresHeading: 'Los datos con los que se calcula',
   source: (source) => `Fuente: ${source}.`,
+  weights: { query: 'consulta', notice: 'aviso' },
+  rowsRead: (done, of) => `${done} de ${of} filas`,
+  imported: (file, machines, units, faults) => `${file}: un catálogo con ${machines} máquina${machines === 1 ? '' : 's'} y ${units} unidad${units === 1 ? '' : 'es'}${faults > 0 ? `, sin lo que ${faults} fallo${faults === 1 ? ' dejó' : 's dejaron'} fuera` : ''}`,
 };

@@ -23,4 +23,7 @@ export const fr: CliWords = {
   formulasHeading: 'Les formules du calcul',
   figuresHeading: 'Les chiffres sur lesquels il s’appuie',
   source: (source) => `Source : ${source}.`,
+  weights: { query: 'question', notice: 'avis' },
+  rowsRead: (done, of) => `${done} lignes sur ${of}`,
+  imported: (file, machines, units, faults) => `${file} : un catalogue de ${machines} machine${machines === 1 ? '' : 's'} et ${units} occasion${units === 1 ? '' : 's'}${faults > 0 ? `, sans ce que ${faults} faute${faults === 1 ? ' a' : 's ont'} laissé de côté` : ''}`,
 };

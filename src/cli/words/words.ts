@@ -22,4 +22,8 @@ export interface CliWords {
   formulasHeading: string;
   figuresHeading: string;
   source(source: string): string;
+  /** Before a line on a table that is no fault. */
+  weights: Readonly<Record<'query' | 'notice', string>>;
+  rowsRead(done: number, of: number): string;
+  imported(file: string, machines: number, units: number, faults: number): string;
 }
