@@ -1,5 +1,6 @@
 import { appendFileSync, existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { build as bundle } from 'esbuild';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { build, runnerImport } from 'vite';
@@ -110,6 +111,16 @@ test('in Node it reckons what the command line does, in words of the package', (
   expect(said.found).toEqual(JSON.parse(ran(command, asked, user)));
   expect(said.reasons.length).toBeGreaterThan(0);
   expect(said.reasons.filter((reason) => reason.trim() === '')).toEqual([]);
+});
+
+test('a bundler leaves out what has no effect and isn’t used, and never what sets Zod up for strict policies', async () => {
+  const bundled = async (contents: string) => (await bundle({
+    stdin: { contents, resolveDir: user }, bundle: true, format: 'esm', write: false, minify: true, logLevel: 'error',
+  })).outputFiles[0]!.text;
+  expect(await bundled("import 'acre-to-axle';")).not.toContain('shadowRoot');
+  expect(await bundled("export { AcreToAxle } from 'acre-to-axle';")).not.toContain('.define(');
+  expect(await bundled("import 'acre-to-axle/define';")).toMatch(/customElements\.define\(.acre-to-axle/);
+  for (const part of ['define', 'core']) expect(await bundled(`export * from 'acre-to-axle/${part}';`)).toContain('jitless:!0');
 });
 
 test('a path that isn’t exported can’t be imported', () => {
