@@ -217,6 +217,15 @@ export class AcreToAxle extends LitElement {
     this.side = 'side';
     this.unfolded = false;
     this.room = 0;
+    this.takeEarly();
+  }
+
+  /** Answers set before the script was there lie on the element itself and would hide the property. */
+  private takeEarly() {
+    const early = Object.getOwnPropertyDescriptor(this, 'answers');
+    if (!early) return;
+    Reflect.deleteProperty(this, 'answers');
+    this.answers = early.value as AnswersDocument;
   }
 
   // In the next frame, for what is drawn anew changes the height that is watched as well.
@@ -310,6 +319,8 @@ export class AcreToAxle extends LitElement {
       this.held = undefined;
       held();
     }
+    // Taken out of the page meanwhile, it is to hold on to nothing.
+    if (!this.isConnected) return;
     this.prove();
     this.watchSheet();
     if (this.place === 'check') whenIdle(() => this.shortlist);

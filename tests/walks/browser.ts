@@ -28,7 +28,7 @@ export interface Demo {
 /** The built demo, served and open to a real browser. */
 export async function openDemo(): Promise<Demo> {
   const served = (await serve(0)) as { address: string; close(): Promise<void> };
-  const browser: Browser = await chromium.launch(await findChromium());
+  const browser: Browser = await chromium.launch({ ...(await findChromium()), ignoreDefaultArgs: ['--disable-back-forward-cache'] });
   const visit: Demo['visit'] = async (path, prepare, options) => {
     const page = await (await browser.newContext(options)).newPage();
     const visited: Visit = { page, requests: [], complaints: [] };
@@ -39,7 +39,7 @@ export async function openDemo(): Promise<Demo> {
       document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => console.error(`policy: ${violatedDirective} ${blockedURI}`));
     });
     await prepare?.(page);
-    await page.goto(served.address + path);
+    await page.goto(new URL(path, served.address).href);
     return visited;
   };
   return {
