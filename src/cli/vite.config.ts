@@ -16,6 +16,8 @@ export default defineConfig({
     emptyOutDir: true,
     rollupOptions: {
       input: here('main.ts'),
+      // No names of folders in what is built: wherever it is built, it is the same.
+      experimental: { attachDebugInfo: 'none' },
       output: { entryFileNames: 'acre-to-axle.js', banner: '#!/usr/bin/env node' },
     },
   },
