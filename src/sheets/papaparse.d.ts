@@ -13,7 +13,6 @@ declare module 'papaparse' {
     parse(text: string, config: {
       delimiter?: string;
       newline?: string;
-      delimitersToGuess?: readonly string[];
       preview?: number;
       chunkSize?: number;
       chunk?(results: Results, parser: Parser): void;

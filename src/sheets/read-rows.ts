@@ -82,10 +82,12 @@ export function* readingRows<S extends SheetKind>(table: Table & { sheet: S }, m
   const needed = columns.filter(({ documented }) => documented.needed);
   const isPart = (field: string) => headingOf(sheet, field)?.ifBad === 'part';
 
+  const spoilt = new Set(table.findings.filter(({ dropsRow }) => dropsRow).map(({ row }) => row));
+
   for (const [index, cells] of rows.entries()) {
     if (index % rowsASlice === 0) yield { done: index, of: rows.length };
-    if (isBlank(cells)) continue;
     const row = index + firstRow;
+    if (isBlank(cells) || spoilt.has(row)) continue;
     const ragged = { cells: cells.length, headings: headings.length };
     if (cells.slice(headings.length).some((cell) => cell.trim() !== '')) {
       note({ row, code: 'row.ragged-long', weight: 'fault', facts: ragged, read: shown(cells.slice(headings.length).join(dialect.separator)), dropsRow: true });

@@ -1,6 +1,7 @@
 import papa from 'papaparse';
 import type { Finding, SheetKind } from './finding.ts';
 import { limits } from './limits.ts';
+import { matchColumns } from './match.ts';
 import type { Slices } from './slices.ts';
 import { unescaped } from './write.ts';
 
@@ -30,8 +31,14 @@ const sliceLength = 65_536;
 /** What a spreadsheet writes above the headings to say how it separates. */
 const separatorLine = /^"?sep=(.)"?\r?\n/i;
 
-const sampleOf = (text: string, separator: string | undefined) =>
-  papa.parse(text.slice(0, sampleLength), { preview: 50, ...(separator ? { delimiter: separator } : { delimitersToGuess: separators }) }).meta;
+/** The one by which most headings are documented ones; where none are, the one that makes most of them. */
+function separatorOf(sheet: SheetKind, sample: string): string {
+  const tried = separators.map((separator) => {
+    const [headings = []] = papa.parse(sample, { preview: 1, delimiter: separator }).data;
+    return { separator, known: matchColumns({ sheet, headings }).filter(({ sure }) => sure === 'exact' || sure === 'same').length, all: headings.length };
+  });
+  return tried.sort((a, b) => b.known - a.known || b.all - a.all)[0]!.separator;
+}
 
 /** A number that can be read in one way only, whatever the language: its mark tells. */
 const commaDecimals = /^\d{1,3}(\.\d{3})+,\d+$|^\d+,(\d{1,2}|\d{4,})$|^0,\d+$/;
@@ -97,14 +104,17 @@ export function* parsing(sheet: SheetKind, text: string, given: Partial<Pick<Dia
     findings.push({ ...finding, weight, sheet } as unknown as Finding);
   const named = separatorLine.exec(text);
   const body = named ? text.slice(named[0].length) : text;
-  const first = named ? 1 : 0;
-  const { delimiter, linebreak } = sampleOf(body, given.separator ?? named?.[1]);
+  const sample = body.slice(0, sampleLength);
+  const delimiter = given.separator ?? named?.[1] ?? separatorOf(sheet, sample);
+  const { linebreak } = papa.parse(sample, { preview: 1, delimiter }).meta;
   const { rows: all, told } = yield* rowsOf(body, delimiter, linebreak);
   const rows = all.map((row) => row.map(unescaped));
   const headings = rows.shift() ?? [];
+  const spoilt = new Set<number>();
   for (const { code, row } of told) {
-    if (code === 'MissingQuotes') fault({ code: 'file.unclosed-quote', facts: {}, row: row + 1 + first });
-    if (code === 'InvalidQuotes') fault({ code: 'file.quote', facts: {}, row: row + 1 + first });
+    if (spoilt.has(row)) continue;
+    spoilt.add(row);
+    fault({ code: code === 'MissingQuotes' ? 'file.unclosed-quote' : 'file.quote', facts: {}, row: row + 1, dropsRow: true });
   }
   const blank = rows.filter(isBlank).length;
   if (headings.length > limits.columns) fault({ code: 'file.too-many-columns', facts: { limit: limits.columns }, read: String(headings.length) });

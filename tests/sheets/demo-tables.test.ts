@@ -35,9 +35,10 @@ ${table('machines')}
 | --- | --- | --- | --- | --- |
 ${table('units')}`;
 
+// Ends of lines as Git keeps them: a checkout may turn those of RFC 4180 into its own.
 const files: Readonly<Record<string, string>> = {
-  'machines.csv': csvOf(tableOf('machines', machines).rows),
-  'units.csv': csvOf(tableOf('units', units ?? []).rows),
+  'machines.csv': csvOf(tableOf('machines', machines).rows).replaceAll('\r\n', '\n'),
+  'units.csv': csvOf(tableOf('units', units ?? []).rows).replaceAll('\r\n', '\n'),
   'dealer.json': `${JSON.stringify(dealer, undefined, 1)}\n`,
   'headings.md': guide,
 };

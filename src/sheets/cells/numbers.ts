@@ -10,6 +10,8 @@ const longestNumber = 60;
 function refused(cell: string, example: string): CellReading | undefined {
   if (/^[=+@]/.test(cell)) return fault('cell.formula', {});
   if (/^[-−–(]\s*[\d.,½¼¾]/.test(cell)) return fault('cell.negative', {});
+  // A spreadsheet has rounded what it writes so: the digits it lost are not ours to make up.
+  if (/^[\d.,]+e[+-]?\d+$/i.test(cell)) return fault('cell.not-a-number', { example });
   return cell.length > longestNumber ? fault('cell.not-a-number', { example }) : undefined;
 }
 

@@ -7,7 +7,7 @@ import { isId, readChoice, readDay, readId, readLink, readYesNo } from './words.
 const controls = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\ufffe\uffff]/u;
 /** What a spreadsheet leaves where its formula failed. */
 const failed = /^#(ref!|n\/a|value!|div\/0!|name\?|null!|num!|wert!|bezug!|nv|zahl!|valeur!|#+)$/i;
-const saidUnknown = /^(n\/?a|n\.a\.|-+|–|—|\?+|unknown|unbekannt|inconnue?|desconocid[oa]|tbd|k\.?a\.?|s\/d|n\.?c\.?)$/i;
+const saidUnknown = /^(n\/?a|n\.a\.|-+|–|—|\?+|unknown|unbekannt|inconnue?|desconocid[oa]|tbd|k\.?\s?a\.?|s\/d|n\.?c\.?)$/i;
 export const saysNone = (cell: string) => /^(none|keine?s?|aucune?|ningun[oa]?|ninguno)$/i.test(cell.trim().normalize('NFD').replace(/\p{M}/gu, ''));
 
 /** Words such as "n/a" are a text, and may be an id where they have its form. */
