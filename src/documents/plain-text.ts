@@ -13,7 +13,7 @@ const control = /(?![\t\n])\p{Cc}/gu;
 const turning = /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/g;
 const hidden = /[\u00AD\u180E\u200B\u2060-\u2064\u206A-\u206F\uFEFF\uFFF9-\uFFFB]|[\u{E0000}-\u{E007F}]/gu;
 /** Joiners shape letters of other scripts and families of pictures; between Latin letters they only hide. */
-const strayJoiner = /(?<![\u0250-\u{10FFFF}])[\u200C\u200D]+|[\u200C\u200D]+(?![\u0250-\u{10FFFF}])/gu;
+const strayJoiner = /(?<![\u0370-\u{10FFFF}])[\u200C\u200D]+|[\u200C\u200D]+(?![\u0370-\u{10FFFF}])/gu;
 const piled = new RegExp(`(\\p{M}{${mostMarks}})\\p{M}+`, 'gu');
 const rightToLeft = /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;
 const loneSurrogate = /\p{Cs}/gu;
@@ -24,8 +24,9 @@ const loneSurrogate = /\p{Cs}/gu;
  */
 export function plainText(written: string, longest = longestLabel): string {
   const cut = written.length > longest ? `${written.slice(0, longest)}…` : written;
-  const plain = cut.replace(loneSurrogate, '\uFFFD').normalize('NFC')
-    .replace(control, '').replace(turning, '').replace(hidden, '').replace(strayJoiner, '').replace(piled, '$1');
+  const bare = cut.replace(loneSurrogate, '\uFFFD').replace(control, '').replace(turning, '').replace(hidden, '').replace(strayJoiner, '');
+  // Composed once nothing stands between a letter and its marks any more, and counted once they are in order.
+  const plain = bare.normalize('NFC').replace(piled, '$1');
   return rightToLeft.test(plain) ? `\u2068${plain}\u2069` : plain;
 }
 
