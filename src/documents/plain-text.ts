@@ -24,8 +24,8 @@ const loneSurrogate = /\p{Cs}/gu;
  */
 export function plainText(written: string, longest = longestLabel): string {
   const cut = written.length > longest ? `${written.slice(0, longest)}…` : written;
-  const bare = cut.replace(loneSurrogate, '\uFFFD').replace(control, '').replace(turning, '').replace(hidden, '').replace(strayJoiner, '');
-  // Composed once nothing stands between a letter and its marks any more, and counted once they are in order.
+  const bare = cut.replace(loneSurrogate, '\uFFFD').normalize('NFC').replace(control, '').replace(turning, '').replace(hidden, '').replace(strayJoiner, '');
+  // Composed again once nothing stands between a letter and its marks any more, and counted once they are in order.
   const plain = bare.normalize('NFC').replace(piled, '$1');
   return rightToLeft.test(plain) ? `\u2068${plain}\u2069` : plain;
 }
