@@ -14,8 +14,10 @@ const resolve = (note: Note, place: string, written: string | undefined, known: 
 };
 
 const unique = (note: Note, list: string, ids: readonly string[]) => {
+  const seen = new Set<string>();
   ids.forEach((id, index) => {
-    if (ids.indexOf(id) < index) note(`${list}[${index}].id`, id, `an id no other of ${list} has`);
+    if (seen.has(id)) note(`${list}[${index}].id`, id, `an id no other of ${list} has`);
+    seen.add(id);
   });
 };
 

@@ -15,12 +15,15 @@ export interface Sources {
 /** The place in a document of a field as headings number it: `loaders[2].breakout` is the second, with the index 1. */
 export const placeOfField = (field: string) => field.replace(/\[(\d+)\]/, (_, number: string) => `[${Number(number) - 1}]`).replace(/\.ratings\.\w+$/, '.ratings');
 
-/** Row and column of a field, where its entry came from a table. */
-export function sourceOf(sheet: SheetKind, id: string, field: string, sources: Sources): Pick<Finding, 'row' | 'column' | 'heading'> {
-  const from = sources[sheet];
-  const row = (from?.entries as readonly { row: number; entry: { id: string } }[] | undefined)?.find(({ entry }) => entry.id === id)?.row;
-  const column = from?.columns.find((each) => each.field === field);
-  return { ...(row !== undefined && { row }), ...(row !== undefined && column && { column: column.column, heading: column.heading }) };
+/** Row and column of each field whose entry came from a table. */
+function placesIn(sources: Sources) {
+  const rows = (sheet: SheetKind) => new Map((sources[sheet]?.entries as readonly { row: number; entry: { id: string } }[] | undefined)?.map(({ row, entry }) => [entry.id, row]));
+  const known = { machines: rows('machines'), units: rows('units') };
+  return (sheet: SheetKind, id: string, field: string): Pick<Finding, 'row' | 'column' | 'heading'> => {
+    const row = known[sheet].get(id);
+    const column = sources[sheet]?.columns.find((each) => each.field === field);
+    return { ...(row !== undefined && { row }), ...(row !== undefined && column && { column: column.column, heading: column.heading }) };
+  };
 }
 
 const shownFigure = ({ value, unit }: Odd['read']) => `${value} ${unit}`;
@@ -35,8 +38,9 @@ const shownFigure = ({ value, unit }: Odd['read']) => `${value} ${unit}`;
 export function queriesOf(catalogue: CatalogueDocument, sources: Sources = {}, languages: readonly string[] = []): Finding[] {
   const { machines, units = [], dealer, rules } = catalogue;
   const book = ruleBook(rules);
+  const placed = placesIn(sources);
   const query = (sheet: SheetKind, id: string, index: number, { field, read, least, most, by, meant }: Odd): Finding => {
-    const place = { sheet, place: `${sheet}[${index}].${placeOfField(field)}`, read: shownFigure(read), weight: 'query' as const, ...sourceOf(sheet, id, field, sources) };
+    const place = { sheet, place: `${sheet}[${index}].${placeOfField(field)}`, read: shownFigure(read), weight: 'query' as const, ...placed(sheet, id, field) };
     return by
       ? { ...place, code: 'query.ratio', facts: { id, least, most, meant, by: { heading: headingText('machines', by.field), read: by.read } } }
       : { ...place, code: 'query.range', facts: { id, least, most, meant } };
@@ -47,7 +51,7 @@ export function queriesOf(catalogue: CatalogueDocument, sources: Sources = {}, l
     const machine = machines[index];
     if (!machine) return [];
     const place = { sheet: 'machines' as const, place: `machines[${index}].exhaust`, ...(machine.exhaust && { read: machine.exhaust }) };
-    return [{ ...place, code: 'catalogue.exhaust', weight: 'query', facts: { id: machine.id }, ...sourceOf('machines', machine.id, 'exhaust', sources) }];
+    return [{ ...place, code: 'catalogue.exhaust', weight: 'query', facts: { id: machine.id }, ...placed('machines', machine.id, 'exhaust') }];
   });
   const own = dealer.locale.split('-')[0]!;
   const without = [...new Set([own, ...languages])].filter((language) => !dealer.terms?.[language]);

@@ -30,7 +30,10 @@ const itemsOf = (cell: string, comma: boolean) => cell.split(comma ? /[;|\n,]/ :
 
 function readList(cell: string, heading: Heading, each: Takes, context: CellContext): CellReading {
   if (saysNone(cell)) return { value: [] };
-  const readings = itemsOf(cell, each.as !== 'amount').map((item) => readAs(item, heading, each, context));
+  const items = itemsOf(cell, each.as !== 'amount');
+  // Nothing but separators says neither that there is none nor what there is.
+  if (items.length === 0) return readAs(cell, heading, each, context);
+  const readings = items.map((item) => readAs(item, heading, each, context));
   const bad = readings.find(({ value }) => value === undefined);
   if (bad) return bad.told ? bad : fault('cell.not-a-number', { example: heading.example });
   const told = readings.find((reading) => reading.told)?.told;
@@ -40,7 +43,7 @@ function readList(cell: string, heading: Heading, each: Takes, context: CellCont
 function readPairs(cell: string): CellReading {
   if (saysNone(cell)) return { value: [] };
   const pairs = itemsOf(cell, true).map((item) => item.split('+').map((word) => word.trim()));
-  return pairs.every((pair) => pair.length === 2 && pair.every((word) => word !== '')) ? { value: pairs } : fault('cell.pair', {});
+  return pairs.length > 0 && pairs.every((pair) => pair.length === 2 && pair.every((word) => word !== '')) ? { value: pairs } : fault('cell.pair', {});
 }
 
 function readAs(cell: string, heading: Heading, takes: Takes, context: CellContext): CellReading {
