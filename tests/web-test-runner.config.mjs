@@ -28,11 +28,17 @@ const counter = {
   },
 };
 
+/** A page reads no environment: how many hostile catalogues are tried comes to it as a module. */
+const hostileRuns = {
+  name: 'hostile-runs',
+  serve: ({ path }) => (path === '/tests/widget/hostile-runs.js' ? { body: `export const runs = ${Number(process.env.HOSTILE ?? 2000)};`, type: 'js' } : undefined),
+};
+
 export default {
   rootDir: new URL('..', import.meta.url).pathname,
   files: 'tests/**/*.browser.test.ts',
   nodeResolve: { exportConditions: ['production'] },
-  plugins: [esbuildPlugin({ ts: true, target: 'es2022' })],
+  plugins: [hostileRuns, esbuildPlugin({ ts: true, target: 'es2022' })],
   browsers: [playwrightLauncher({ product: 'chromium', launchOptions: { executablePath, args } })],
   reporters: [defaultReporter({ reportTestProgress: false }), counter],
   // A test that hangs fails; one on a busy machine doesn't.

@@ -53,6 +53,14 @@ test.each(['status', 'rops', 'seatBelt', 'recallOpen', 'fitted', 'machine', 'id'
   expect(setAside.join()).toMatch(/units\[3\]/);
 });
 
+test('a way to the dealer that isn’t one is left out, and the others stay', () => {
+  const { value, setAside } = usable({ ...demo, dealer: { ...demo.dealer, url: 'javascript:alert(1)', phone: '' } }) as Usable;
+  const { url, phone, ...dealer } = demo.dealer;
+  expect(value.dealer).toEqual(dealer);
+  expect([url, phone]).not.toContain(undefined);
+  expect(setAside).toHaveLength(2);
+});
+
 test('of two units with one id the first is kept', () => {
   const { value } = usable({ ...demo, units: [...units, { ...units[0]!, price: { value: 1, currency: 'USD' } }] }) as Usable;
   expect(value.units).toEqual(units);
