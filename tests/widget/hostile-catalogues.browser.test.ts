@@ -18,8 +18,8 @@ import { all, settled } from './on-page.ts';
 declare global {
   interface Window { canary: () => void }
 }
-let sung = 0;
-window.canary = () => { sung++; };
+const canary = { sung: 0 };
+window.canary = () => { canary.sung++; };
 
 const payloads = [
   '<script data-canary>canary()</script>', '<img data-canary src=x onerror=canary()>', '<svg data-canary onload=canary()>', '"><img data-canary src=x onerror=canary()>',
@@ -126,9 +126,9 @@ it('control: the canary sings where a payload does run, and what is strayed is s
   open.innerHTML = payloads.join('');
   assert.isNotEmpty(strays(open));
   open.innerHTML = payloads[1]!;
-  while (sung === 0) await quiet();
+  while (canary.sung === 0) await quiet();
   open.remove();
-  sung = 0;
+  canary.sung = 0;
 });
 
 it(`no hostile catalogue of ${runs} runs anything or leads astray: it is shown as text, or refused with a code`, async function many() {
@@ -148,7 +148,7 @@ it(`no hostile catalogue of ${runs} runs anything or leads astray: it is shown a
     assert.deepEqual(strays(page), []);
   }), { numRuns: runs });
   await quiet();
-  assert.equal(sung, 0);
+  assert.equal(canary.sung, 0);
   assert.isAbove(shown, runs / 2, 'most get past the checks, and are shown');
   assert.isUndefined(({} as Record<string, unknown>)['polluted']);
   page.remove();
@@ -171,5 +171,5 @@ it('the same through the element itself, to a result with everything unfolded', 
     wizard.remove();
   }
   await quiet();
-  assert.equal(sung, 0);
+  assert.equal(canary.sung, 0);
 });
