@@ -1,7 +1,7 @@
 /** Serves the demo's pages with the built widget: the same files an embedder would put on his site. */
 import { execFile } from 'node:child_process';
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -9,7 +9,8 @@ import { promisify } from 'node:util';
 import { headersOf } from './embed/policies.mjs';
 
 const demo = fileURLToPath(new URL('.', import.meta.url));
-const widget = fileURLToPath(new URL('../dist/widget/', import.meta.url));
+/** Built files, by the folder of the address they are under. */
+const built = [['widget', '../dist/widget/'], [`setup${sep}app`, '../dist/setup/']].map(([under, folder]) => [`${sep}${under}${sep}`, fileURLToPath(new URL(folder, import.meta.url))]);
 
 const types = {
   '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8',
@@ -19,8 +20,8 @@ const types = {
 /** The file behind a path, or undefined where the path leads outside. */
 function fileOf(path) {
   const clean = normalize(decodeURIComponent(path.endsWith('/') ? `${path}index.html` : path));
-  const [root, rest] = clean.startsWith(`${sep}widget${sep}`) ? [widget, clean.slice('/widget'.length)] : [demo, clean];
-  const file = join(root, rest);
+  const [under, root] = built.find(([folder]) => clean.startsWith(folder)) ?? [sep, demo];
+  const file = join(root, clean.slice(under.length));
   return file.startsWith(root) ? file : undefined;
 }
 
@@ -30,6 +31,12 @@ async function ruleBook() {
   const asked = ['rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json')];
   const { stdout } = await promisify(execFile)(process.execPath, [command, ...asked], { maxBuffer: 2 ** 24 });
   return stdout;
+}
+
+/** The wizard's files as one a language with their hashes, where they were built; none where they weren't. */
+async function hashes() {
+  const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
+  return readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
 }
 
 /**
@@ -43,6 +50,10 @@ export async function serve(port = 0) {
       if (pathname === '/rulebook.html') {
         const page = await ruleBook();
         response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(page);
+        return;
+      }
+      if (pathname === '/setup/integrity.json') {
+        response.writeHead(200, { 'content-type': types['.json'], 'cache-control': 'no-store' }).end(await hashes());
         return;
       }
       const file = fileOf(pathname);

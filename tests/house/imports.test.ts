@@ -10,7 +10,7 @@ const throughZodDoor = ['documents', 'catalogue', 'answers', 'reasons'];
 const mayUse: Record<string, readonly string[]> = {
   'zod': ['zod.ts'],
   'fastest-levenshtein': ['documents'],
-  'lit': ['widget', 'counter'],
+  'lit': ['widget', 'counter', 'setup'],
   'xstate': ['guide', 'widget', 'counter'],
   'jsonc-parser': ['cli'],
   'papaparse': ['sheets'],

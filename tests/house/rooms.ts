@@ -20,5 +20,6 @@ export const mayImport: Record<string, readonly string[]> = {
   relay: [...core, 'handoff'],
   cli: [...core, 'sheets', 'guide', 'handoff'],
   embed: [...core, 'guide', 'handoff', 'widget'],
+  setup: [...core, 'sheets', 'guide', 'handoff', 'widget', 'embed'],
   release: [...core, 'sheets', 'guide', 'handoff', 'widget', 'cli', 'embed'],
 };

@@ -1,0 +1,34 @@
+import type { PrintedWords } from '../reasons/words/words.ts';
+import type { SheetWords } from '../sheets/sheets.ts';
+import { en as sheetsEn } from '../sheets/words/en.ts';
+import { en } from './words/en.ts';
+import type { SetUpWords } from './words/words.ts';
+
+/** All that is said on the page in one language; the rule book's own words come when they are wanted. */
+export interface Spoken {
+  own: SetUpWords;
+  sheets: SheetWords;
+  rules(): Promise<PrintedWords>;
+}
+
+export const english: Spoken = { own: en, sheets: sheetsEn, rules: async () => (await import('../reasons/words/en.ts')).en };
+
+/** One line a language; each is fetched when it is chosen. */
+export const languages = {
+  en: { name: 'English', speak: async () => english },
+  de: {
+    name: 'Deutsch',
+    speak: async () => ({ own: (await import('./words/de.ts')).de, sheets: (await import('../sheets/words/de.ts')).de, rules: async () => (await import('../reasons/words/de.ts')).de }),
+  },
+  es: {
+    name: 'Español',
+    speak: async () => ({ own: (await import('./words/es.ts')).es, sheets: (await import('../sheets/words/es.ts')).es, rules: async () => (await import('../reasons/words/es.ts')).es }),
+  },
+  fr: {
+    name: 'Français',
+    speak: async () => ({ own: (await import('./words/fr.ts')).fr, sheets: (await import('../sheets/words/fr.ts')).fr, rules: async () => (await import('../reasons/words/fr.ts')).fr }),
+  },
+} as const satisfies Readonly<Record<string, { name: string; speak(): Promise<Spoken> }>>;
+
+export type LanguageTag = keyof typeof languages;
+export const languageTags = Object.keys(languages) as LanguageTag[];
