@@ -23,9 +23,9 @@ export const laterLook = css`
   .points .for::before { color: var(--accent); }
   .columns { display: grid; gap: 1em; }
   .unit { border-block-start: 1px solid var(--line); padding-block: 0.6em; display: grid; gap: 0.25em; }
-  .unit:has(.photo) { grid-template-columns: 1fr auto; column-gap: 1em; align-content: start; min-block-size: 8.2em; }
-  .unit:has(.photo) > :not(.photo) { grid-column: 1; }
-  .photo { grid-column: 2; grid-row: 1 / span 20; align-self: start; inline-size: 9em; block-size: 6.75em; border: 1px solid var(--line); border-radius: var(--radius); overflow: hidden; }
+  .unit:has(.photo) { display: flow-root; min-block-size: 8em; }
+  .unit > .photo ~ p + p { margin-block-start: 0.25em; }
+  .photo { float: inline-end; margin-inline-start: 1em; inline-size: clamp(6em, 30%, 9em); aspect-ratio: 4 / 3; border: 1px solid var(--line); border-radius: var(--radius); overflow: hidden; }
   .photo img { display: block; inline-size: 100%; block-size: 100%; object-fit: cover; }
   .photo[data-bare] { visibility: hidden; }
   .unit:first-child { border-block-start: 0; }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import type { AcreErrorCode } from '../../src/widget/events.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
 import { openDemo, type Demo } from './browser.ts';
@@ -210,6 +211,42 @@ test('an empty lot and an old list head the result, with how to reach the dealer
   expect(old.stock).toMatch(/March 1, 2021.*555-555-0142/s);
   expect(old.terms).toContain('March 1, 2021');
   expect((await resultOf('good')).stock).toBe('');
+});
+
+test('photos come in a box of a fixed size, one that can’t be had leaves the page where it was, and none is asked for that isn’t one', async () => {
+  const { page } = await emptyPage();
+  const asked: string[] = [];
+  let refuse = () => {};
+  const refused = new Promise<void>((resolve) => { refuse = resolve; });
+  await page.route('https://photos.example/**', async (route) => {
+    asked.push(`${route.request().url()} ${route.request().headers()['referer'] ?? 'no referrer'}`);
+    await refused;
+    await route.fulfill({ status: 404 });
+  });
+  const document = JSON.parse(good) as CatalogueDocument;
+  const [first, second] = document.units!.filter(({ machine }) => machine === document.units![0]!.machine);
+  first!.photo = 'https://photos.example/7.jpg';
+  second!.photo = 'https://user:pw@photos.example/8.jpg';
+  await page.evaluate((catalogue) => {
+    const element = Object.assign(globalThis.document.createElement('acre-to-axle'), { catalogue });
+    globalThis.document.body.append(element);
+  }, document);
+  const wizard = page.locator('acre-to-axle');
+  await wizard.evaluate((element) => (element as AcreToAxle).ready);
+  await wizard.locator('[part="see-result"]').click();
+  const more = wizard.getByRole('button', { name: /more machines/ });
+  await more.click();
+  await wizard.evaluate((element) => element.shadowRoot!.querySelectorAll<HTMLDetailsElement>('details.printed').forEach((each) => { each.open = true; }));
+  const photo = wizard.locator('.photo');
+  expect(await photo.count()).toBe(1);
+  await photo.scrollIntoViewIfNeeded();
+  await expect.poll(() => asked).toEqual(['https://photos.example/7.jpg no referrer']);
+  const places = () => wizard.evaluate((element) => [...element.shadowRoot!.querySelectorAll('.unit, .photo')].map((each) => JSON.stringify(each.getBoundingClientRect())));
+  const before = await places();
+  refuse();
+  await expect.poll(() => photo.getAttribute('data-bare')).toBe('');
+  expect(await places()).toEqual(before);
+  expect(await photo.isVisible()).toBe(false);
 });
 
 test('tried again by the buyer, it works once the list is there', async () => {
