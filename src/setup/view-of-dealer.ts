@@ -21,7 +21,7 @@ const isRight: Readonly<Record<string, (text: string) => boolean>> = {
 };
 
 /** An id in small letters and hyphens, from a name. */
-export const idOf = (name: string) => name.normalize('NFD').toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'my-lot';
+export const idOf = (name: string) => name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'my-lot';
 
 /** A copy without a key where there is nothing to say under it. */
 const withText = (dealer: Dealer, key: keyof Dealer, text: string): Dealer => {
