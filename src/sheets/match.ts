@@ -2,7 +2,6 @@ import { nearest } from '../documents/nearest.ts';
 import { unitNamed } from './cells/numbers.ts';
 import type { SheetKind } from './finding.ts';
 import { groups, headingOf, headingsOf, headingText, type Takes } from './headings/headings.ts';
-import type { Table } from './table.ts';
 
 /** A column that was matched to a heading, or might be. */
 export interface ColumnMatch {
@@ -90,15 +89,26 @@ function nearestFields(sheet: SheetKind, heading: string, number: number | undef
 /** A heading longer than that is a sentence; measuring how far it is from each of ours would take its time. */
 const longestHeading = 120;
 
+/** A heading that is one of ours, in whatever spelling. */
+function hitOf(sheet: SheetKind, heading: string): { field: string; sure: 'exact' | 'same' } | undefined {
+  if (heading.length > longestHeading) return undefined;
+  const { heading: bare, number } = unnumbered(withoutUnit(heading));
+  const hit = known[sheet].get(bare) ?? known[sheet].get(unnumbered(plain(heading)).heading);
+  const field = hit && withNumber(hit.field, number);
+  return hit && field ? { field, sure: hit.sure } : undefined;
+}
+
+/** How many of some headings are ours: by that a file's separator is found. */
+export const countKnown = (sheet: SheetKind, headings: readonly string[]) => headings.filter((heading) => hitOf(sheet, heading)).length;
+
 /** What each column of a table is taken for, with how sure that is. */
-export function matchColumns({ sheet, headings }: Pick<Table, 'sheet' | 'headings'>): ColumnMatch[] {
+export function matchColumns({ sheet, headings }: { sheet: SheetKind; headings: readonly string[] }): ColumnMatch[] {
   return headings.map((heading, index): ColumnMatch => {
-    const { heading: bare, number } = unnumbered(withoutUnit(heading.slice(0, longestHeading)));
-    const whole = unnumbered(plain(heading.slice(0, longestHeading)));
-    const hit = known[sheet].get(bare) ?? known[sheet].get(whole.heading);
-    const field = hit && withNumber(hit.field, number);
+    const hit = hitOf(sheet, heading);
+    const field = hit?.field;
     const match = { column: index + 1, heading };
     if (hit && field) return { ...match, field, unit: unitOf(heading, headingOf(sheet, field)!.takes), sure: hit.sure, nearest: [{ field, heading: headingText(sheet, field) }] };
+    const { heading: bare, number } = unnumbered(withoutUnit(heading.slice(0, longestHeading)));
     const near = bare === '' ? [] : nearestFields(sheet, bare, number);
     const [guess] = near;
     return { ...match, field: guess?.field, unit: guess && unitOf(heading, headingOf(sheet, guess.field)!.takes), sure: guess ? 'near' : 'none', nearest: near };

@@ -128,6 +128,9 @@ function boundsOf({ rule, by, each }: Check, book: RuleBook): readonly [number |
   return [least === undefined ? undefined : least * base, most * base];
 }
 
+/** What a conversion there and back leaves alone. */
+const digits = 12;
+
 function oddOf(checks: readonly Check[], book: RuleBook): Odd[] {
   const found: Odd[] = [];
   const doubted = new Set<string>();
@@ -139,7 +142,7 @@ function oddOf(checks: readonly Check[], book: RuleBook): Odd[] {
     const kind = kindOf(figure);
     if (within(plainValue(figure, kind), bounds)) continue;
     doubted.add(field);
-    const inItsUnit = (value: number): Figure => ({ value: kind ? inUnit(kind, value as Quantity<Kind>, figure.unit as never) : value, unit: figure.unit });
+    const inItsUnit = (value: number): Figure => ({ value: Number((kind ? inUnit(kind, value as Quantity<Kind>, figure.unit as never) : value).toPrecision(digits)), unit: figure.unit });
     const all = checks.filter((each) => each.field === field).flatMap((each) => boundsOf(each, book) ?? []);
     const pairs = Array.from({ length: all.length / 2 }, (_, at) => [all[at * 2], all[at * 2 + 1]!] as const);
     const meant = kind && mistaken[kind]?.find((unit) => unit !== figure.unit && pairs.every((pair) => within(toSi({ value: figure.value, unit: unit as Unit }) as number, pair)));

@@ -55,7 +55,6 @@ export function* readingRows<S extends SheetKind>(table: Table & { sheet: S }, m
   const note = (finding: Omit<Finding, 'sheet'>) => findings.push({ ...finding, sheet } as Finding);
 
   const columns: Column[] = [];
-  const matches = matchColumns(table);
   headings.forEach((heading, index) => {
     const taken = mapping[index];
     const documented = taken && headingOf(sheet, taken.field);
@@ -63,7 +62,7 @@ export function* readingRows<S extends SheetKind>(table: Table & { sheet: S }, m
     const twice = taken && columns.find(({ field }) => field === taken.field);
     if (!taken || !documented) {
       if (rows.every((row) => (row[index] ?? '').trim() === '')) return;
-      const near = matches[index]!.nearest.map((each) => each.heading);
+      const near = matchColumns({ sheet, headings: [heading] })[0]!.nearest.map((each) => each.heading);
       if (heading.trim() === '') note({ ...place, code: 'column.blank-heading', weight: 'query', facts: {} });
       else note({ ...place, code: 'column.not-taken', weight: near.length > 0 ? 'query' : 'notice', facts: { nearest: near }, read: shown(heading) });
     } else if (twice) {

@@ -1,7 +1,7 @@
 import papa from 'papaparse';
 import type { Finding, SheetKind } from './finding.ts';
 import { limits } from './limits.ts';
-import { matchColumns } from './match.ts';
+import { countKnown } from './match.ts';
 import type { Slices } from './slices.ts';
 import { unescaped } from './write.ts';
 
@@ -35,7 +35,7 @@ const separatorLine = /^"?sep=(.)"?\r?\n/i;
 function separatorOf(sheet: SheetKind, sample: string): string {
   const tried = separators.map((separator) => {
     const [headings = []] = papa.parse(sample, { preview: 1, delimiter: separator }).data;
-    return { separator, known: matchColumns({ sheet, headings }).filter(({ sure }) => sure === 'exact' || sure === 'same').length, all: headings.length };
+    return { separator, known: countKnown(sheet, headings), all: headings.length };
   });
   return tried.sort((a, b) => b.known - a.known || b.all - a.all)[0]!.separator;
 }

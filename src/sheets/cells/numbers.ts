@@ -73,9 +73,10 @@ export function unitNamed<K extends Kind>(kind: K, word: string | undefined): Un
   return 'amount' in read && read.amount.value === 1 ? read.amount.unit : undefined;
 }
 
-const signs: Readonly<Record<string, readonly string[]>> = {
-  $: ['USD', 'CAD', 'AUD', 'NZD', 'MXN'], 'us$': ['USD'], '€': ['EUR'], euro: ['EUR'], euros: ['EUR'], '£': ['GBP'], 'fr.': ['CHF'],
-};
+/** Signs and words for currencies of ISO 4217; a map, for a cell may say `constructor`. */
+const signs: ReadonlyMap<string, readonly string[]> = new Map([
+  ['$', ['USD', 'CAD', 'AUD', 'NZD', 'MXN']], ['us$', ['USD']], ['€', ['EUR']], ['euro', ['EUR']], ['euros', ['EUR']], ['£', ['GBP']], ['fr.', ['CHF']],
+]);
 
 /** Money in the dealer's currency; `value` of the reading is money of a document. */
 export function readMoney(cell: string, example: string, context: CellContext): CellReading {
@@ -83,10 +84,10 @@ export function readMoney(cell: string, example: string, context: CellContext): 
   const [, before = '', number = '', behind = ''] = /^([^\d.,½¼¾(=+@−–-]*)(.*?)([^\d½¼¾)]*)$/su.exec(cell) ?? [];
   const words = [before, behind].map((word) => word.trim().toLowerCase()).filter((word) => word !== '' && word !== '.-' && word !== '.–');
   if (words.length === 0 && context.unit !== undefined) words.push(context.unit.toLowerCase());
-  const foreign = words.find((word) => word !== currency.toLowerCase() && !signs[word]?.includes(currency));
+  const foreign = words.find((word) => word !== currency.toLowerCase() && !signs.get(word)?.includes(currency));
   const read = readPlain(number.trim(), example, context);
   if (read.value === undefined) return read;
-  if (foreign !== undefined) return /^[a-z]{3}$/.test(foreign) || signs[foreign] ? fault('cell.currency', { currency }) : fault('cell.not-a-number', { example });
+  if (foreign !== undefined) return /^[a-z]{3}$/.test(foreign) || signs.has(foreign) ? fault('cell.currency', { currency }) : fault('cell.not-a-number', { example });
   return { value: { value: read.value, currency } };
 }
 
