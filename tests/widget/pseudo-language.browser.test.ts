@@ -31,7 +31,7 @@ async function shown(width: number) {
 const theirs = (wizard: AcreToAxle) => {
   const names = [...catalogue.machines, ...(catalogue.implements ?? []), ...catalogue.frames].map(({ name }) => name);
   const written = [...names, ...catalogue.machines.map(({ make }) => make), ...(catalogue.units ?? []).map(({ location }) => location ?? ''), catalogue.dealer.name, catalogue.dealer.phone, catalogue.dealer.email];
-  return (text: string, parent: Element) => parent.closest('.language select') !== null || parent.closest('code, a[href^="mailto"], a[href^="tel"]') !== null
+  return (text: string, parent: Element) => parent.closest('.language select') !== null || parent.closest('code, a[href^="mailto"], a[href^="tel"], a[href^="https"]') !== null
     || written.some((each) => each !== undefined && each !== '' && text.includes(each)) || wizard === undefined;
 };
 
