@@ -151,6 +151,17 @@ export class Desk {
     for (const sheet of Object.values(this.sheets)) sheet.reading = undefined;
   }
 
+  /** What lies on the desk now; the same again, whatever was opened since. */
+  mark(): () => void {
+    const [sheets, base, changes] = [{ ...this.sheets }, this.base, [...this.changes]];
+    return () => {
+      for (const sheet of sheetKinds) delete this.sheets[sheet];
+      Object.assign(this.sheets, sheets);
+      this.base = base;
+      this.changes.splice(0, Infinity, ...changes);
+    };
+  }
+
   /** A table as CSV, as it stands now. */
   csv(sheet: SheetKind): string {
     const { headings = [], rows = [] } = this.sheets[sheet]?.table ?? {};

@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { look as wizardLook } from '../widget/look.ts';
 
 const own = css`
+  .page, section, .drop { grid-template-columns: minmax(0, 1fr); }
   .page { display: grid; gap: 2.5rem; max-inline-size: 64rem; }
   section { display: grid; gap: 0.9rem; align-content: start; border-block-start: 1.5px solid var(--ink); padding-block-start: 1.25rem; min-inline-size: 0; }
   h1 { margin: 0; font-size: 2rem; line-height: 1.15; text-wrap: balance; }
@@ -12,7 +13,7 @@ const own = css`
   label { display: grid; gap: 0.25rem; }
   label.language { display: flex; }
   label > span:first-child { font-weight: 650; }
-  input[type='file'] { font: inherit; max-inline-size: 100%; min-block-size: 2rem; }
+  input[type='file'] { font: inherit; inline-size: 100%; min-inline-size: 0; min-block-size: 2rem; }
   input[type='search'], textarea { font: inherit; color: inherit; background: var(--paper); border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55rem 0.7rem; inline-size: 100%; min-block-size: 2.9rem; }
   input.short { inline-size: 8rem; }
   input[type='search'] { max-inline-size: 24rem; }
@@ -21,7 +22,7 @@ const own = css`
   progress { accent-color: var(--accent); inline-size: 12rem; max-inline-size: 100%; }
   .scroll { overflow-x: auto; }
   .scroll:focus-visible, pre:focus-visible, textarea:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
-  table { border-collapse: collapse; inline-size: 100%; font-size: 0.95em; }
+  table { border-collapse: collapse; inline-size: 100%; min-inline-size: 36rem; font-size: 0.95em; }
   th, td { text-align: start; vertical-align: middle; padding: 0.4rem 0.75rem 0.4rem 0; border-block-end: 1px solid var(--line); overflow-wrap: anywhere; }
   thead th { color: var(--muted); font-weight: 400; }
   tbody th { font-weight: 650; }

@@ -42,7 +42,7 @@ export class AcreSetUp extends LitElement {
   static override properties = {
     demo: {}, files: {},
     spoken: { state: true }, view: { state: true }, base: { state: true }, asOf: { state: true }, progress: { state: true }, refusedFile: { state: true }, failed: { state: true },
-    page: { state: true }, words: { state: true }, searched: { state: true }, refusedFigures: { state: true }, places: { state: true }, script: { state: true }, tried: { state: true }, copied: { state: true },
+    unfolded: { state: true }, page: { state: true }, words: { state: true }, searched: { state: true }, refusedFigures: { state: true }, places: { state: true }, script: { state: true }, tried: { state: true }, copied: { state: true },
   };
 
   /** Address of a catalogue to begin with. */
@@ -57,6 +57,7 @@ export class AcreSetUp extends LitElement {
   private declare progress: Progress | undefined;
   private declare refusedFile: readonly Finding[];
   private declare failed: boolean;
+  private declare unfolded: ReadonlySet<SheetKind>;
   private declare page: number;
   private declare words: PrintedWords | undefined;
   private declare searched: string;
@@ -78,6 +79,7 @@ export class AcreSetUp extends LitElement {
     this.asOf = today();
     this.refusedFile = [];
     this.failed = false;
+    this.unfolded = new Set();
     this.page = 0;
     this.searched = '';
     this.refusedFigures = new Set();
@@ -192,6 +194,12 @@ export class AcreSetUp extends LitElement {
     if ('text' in outcome) handOver(`${sheet}.csv`, 'text/csv', `${mark}${outcome.text}`);
   }
 
+  private unfold(sheet: SheetKind, open: boolean) {
+    if (this.unfolded.has(sheet) === open) return;
+    const others = [...this.unfolded].filter((each) => each !== sheet);
+    this.unfolded = new Set(open ? [...others, sheet] : others);
+  }
+
   private async tryIt() {
     await import('../widget/define.ts');
     this.tried = true;
@@ -227,7 +235,7 @@ export class AcreSetUp extends LitElement {
           template: (sheet) => handOver(`${sheet}.csv`, 'text/csv', `${mark}${csvOf([headingsOf(sheet).map(({ heading }) => heading)])}`),
         }))}
         ${view ? html`
-          ${this.section('columns', columnsTemplate({ spoken, view, map: (sheet, mapping) => void this.ask({ call: 'map', sheet, mapping }) }))}
+          ${this.section('columns', columnsTemplate({ spoken, view, unfolded: this.unfolded, unfold: (sheet, open) => this.unfold(sheet, open), map: (sheet, mapping) => void this.ask({ call: 'map', sheet, mapping }) }))}
           ${this.section('look', findingsTemplate({
             spoken, view, page: this.page, turn: (page) => { this.page = page; },
             mend: (sheet, column, rows, text) => void this.ask({ call: 'mend', sheet, column, rows, text }), undo: () => void this.ask({ call: 'undo' }),

@@ -6,6 +6,9 @@ import type { Spoken } from './languages.ts';
 export interface ColumnsView {
   spoken: Spoken;
   view: View;
+  /** Tables whose known columns are unfolded: most dealers never look at them, and there may be hundreds. */
+  unfolded: ReadonlySet<SheetKind>;
+  unfold(sheet: SheetKind, open: boolean): void;
   map(sheet: SheetKind, mapping: Mapping): void;
 }
 
@@ -56,7 +59,10 @@ function tableTemplate(sheet: SheetKind, shown: ColumnsView) {
   return html`
     <h3>${own.sheets[sheet]}</h3>
     ${others.length > 0 ? rows(others) : nothing}
-    ${known.length > 0 ? html`<details><summary>${columns.settled(known.length)}</summary>${rows(known)}</details>` : nothing}`;
+    ${known.length > 0 ? html`
+      <details .open=${shown.unfolded.has(sheet)} @toggle=${(event: Event) => shown.unfold(sheet, (event.target as HTMLDetailsElement).open)}>
+        <summary>${columns.settled(known.length)}</summary>${shown.unfolded.has(sheet) ? rows(known) : nothing}
+      </details>` : nothing}`;
 }
 
 /** What each column is taken for; those that aren't known for certain first. */

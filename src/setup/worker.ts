@@ -53,9 +53,12 @@ function* opened(call: Call): Slices<readonly Finding[]> {
 
 async function answer({ id, call }: Asked): Promise<Answer> {
   if (call.call === 'csv') return { id, text: desk.csv(call.sheet) };
+  const goBack = desk.mark();
   const refused = await worked(id, opened(call));
   const view = refused && await worked(id, desk.view());
-  return view && refused ? { id, view: view.result, refused: refused.result } : { id, stopped: true };
+  if (view && refused) return { id, view: view.result, refused: refused.result };
+  goBack();
+  return { id, stopped: true };
 }
 
 scope.onmessage = ({ data }) => {

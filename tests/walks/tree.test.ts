@@ -39,7 +39,7 @@ async function goTo(page: Page, id: QuestionId) {
 }
 
 /** What has the focus, as a screen reader is told it. */
-const focusedOf = (tree: readonly TreeNode[]) => tree.filter(({ states, role }) => states['focused'] === true && role !== 'RootWebArea').at(-1);
+const focusedOf = (tree: readonly TreeNode[]) => tree.findLast(({ states, role }) => states['focused'] === true && role !== 'RootWebArea');
 
 test('on every step all that is operated has a name, one heading tells what is asked, and it has the focus', async () => {
   const { page, tree } = await open();

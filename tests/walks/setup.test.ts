@@ -1,0 +1,181 @@
+import { readFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
+import type { AnswersDocument } from '../../src/answers/schema.ts';
+import type { AcreSetUp } from '../../src/setup/page.ts';
+import { axeSource, type AxeResult } from './axe.ts';
+import { openDemo, type Demo, type Visit } from './browser.ts';
+import { walk, wizardOn } from './buyer.ts';
+
+const file = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url));
+const buyer = JSON.parse(file('demo/answers/first-acre.json').toString()) as AnswersDocument;
+declare const axe: { run(root: Element, options: object): Promise<AxeResult> };
+
+let demo: Demo;
+beforeAll(async () => { demo = await openDemo(); });
+afterAll(() => demo.close());
+
+async function open(options = {}): Promise<Visit & { setUp: Locator }> {
+  const visit = await demo.visit('setup/', undefined, options);
+  const setUp = visit.page.locator('acre-set-up');
+  await setUp.locator('h1').waitFor();
+  return { ...visit, setUp };
+}
+
+const settled = (setUp: Locator) => setUp.evaluate((element) => (element as AcreSetUp).settled);
+
+const csv = (name: string, text: string | Buffer) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+async function choose(setUp: Locator, sheet: 'machines' | 'units', text: string | Buffer) {
+  await setUp.locator(`input[data-sheet="${sheet}"]`).setInputFiles(csv(`${sheet}.csv`, text));
+  await setUp.locator(`section#look`).waitFor();
+  await settled(setUp);
+}
+
+async function saved(page: Page, setUp: Locator, button: string): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), setUp.locator(button).click()]);
+  return readFileSync(await download.path(), 'utf8');
+}
+
+/** The dealer's own site: what he saved, the built widget, and a page with what he pasted. */
+async function site(files: ReadonlyMap<string, string | Buffer>): Promise<{ server: Server; address: string }> {
+  const types: Readonly<Record<string, string>> = { html: 'text/html; charset=utf-8', json: 'application/json', js: 'text/javascript' };
+  const server = createServer((request, response) => {
+    const body = files.get(request.url ?? '') ?? (request.url?.startsWith('/acre-to-axle/') ? file(`dist/widget/${request.url.slice('/acre-to-axle/'.length)}`) : undefined);
+    if (body === undefined) return void response.writeHead(404).end();
+    response.writeHead(200, { 'content-type': types[request.url!.split('.').pop()!] ?? 'text/html; charset=utf-8' }).end(body);
+  });
+  await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', resolve); });
+  return { server, address: `http://127.0.0.1:${(server.address() as AddressInfo).port}` };
+}
+
+/** The demo's lot with things wrong in it: a heading nobody documented, hours that are none, a unit whose machine isn't there. */
+const faulty = file('demo/csv/units.csv').toString()
+  .replace(',hours,', ',meter says,')
+  .replace(/^(rill-2024,rill,2024,model,"[^"]*"),74,/m, '$1,seventy-four,')
+  .replace(/^rill-2021,rill,/m, 'rill-2021,rilll,');
+
+test('from tables with faults to the mended catalogue, to what is pasted, to a page that shows a shortlist', async () => {
+  const { page, setUp, complaints, requests } = await open();
+  await setUp.locator('input[data-document]').setInputFiles({ name: 'dealer.json', mimeType: 'application/json', buffer: file('demo/csv/dealer.json') });
+  await choose(setUp, 'machines', file('demo/csv/machines.csv'));
+  await choose(setUp, 'units', faulty);
+
+  // A column that wasn't known is said to be what it is.
+  const columns = setUp.locator('section#columns tr', { has: page.getByText('meter says', { exact: true }) });
+  await columns.locator('select').selectOption('hours');
+  await settled(setUp);
+
+  const finding = (code: string) => setUp.locator(`[data-code="${code}"]`);
+  expect(await finding('cell.not-a-number').textContent()).toMatch(/seventy-four/);
+  await finding('cell.not-a-number').locator('input').fill('74');
+  await finding('cell.not-a-number').locator('button').click();
+  await settled(setUp);
+  expect(await finding('cell.not-a-number').count()).toBe(0);
+  await finding('row.no-machine').locator('input').fill('rill');
+  await finding('row.no-machine').locator('button').click();
+  await settled(setUp);
+  expect(await setUp.locator('.of-fault').count()).toBe(0);
+
+  await setUp.locator('textarea[data-terms="de"]').fill('Unsere Bedingungen.');
+  await setUp.locator('textarea[data-terms="de"]').blur();
+  await settled(setUp);
+
+  const text = await saved(page, setUp, '[data-save]');
+  const { value, faults } = readCatalogue(JSON.parse(text));
+  expect(faults).toEqual([]);
+  expect(value!.dealer.terms?.['de']?.guidance).toBe('Unsere Bedingungen.');
+  const own = JSON.parse(file('demo/catalogue.json').toString()) as { units: { id: string; hours: number }[] };
+  expect(value!.units!.map(({ id, hours }) => [id, hours])).toEqual(own.units.map(({ id, hours }) => [id, hours]));
+  expect(value!.version).toMatch(/^sha256-[0-9a-f]{64}$/);
+
+  const pasted = (await setUp.locator('[data-snippet]').textContent())!;
+  // Without the hash of a single file: the site has the build of several.
+  const html = `<!doctype html><html lang="en"><link rel="icon" href="data:,"><body>${pasted.replace(/ integrity="[^"]*" crossorigin="[^"]*"/, '').replace(/acre-to-axle\.\w\w\.js/, 'acre-to-axle.js')}</body></html>`;
+  const { server, address } = await site(new Map([['/', html], ['/acre-to-axle/catalogue.json', text]]));
+  try {
+    const there = await page.context().newPage();
+    await there.goto(address);
+    const wizard = wizardOn(there);
+    await wizard.locator('h2').waitFor();
+    await walk(wizard, buyer);
+    expect(await wizard.locator('[part="machine"]').count()).toBeGreaterThan(0);
+  } finally {
+    server.close();
+    server.closeAllConnections();
+  }
+  expect(complaints).toEqual([]);
+  expect(requests.filter((url) => !url.startsWith(demo.address) && !url.startsWith('data:') && !url.startsWith('blob:'))).toEqual([]);
+});
+
+test('a lot of ten thousand is read while the page goes on, and the reading can be stopped', async () => {
+  const { page, setUp } = await open();
+  const [head, ...rows] = file('demo/csv/units.csv').toString().trim().split(/\r?\n(?=[a-z0-9-]+,)/);
+  const many = [head, ...Array.from({ length: 10_000 }, (_, at) => rows[at % rows.length]!.replace(/^[^,]+/, `u-${at}`))].join('\n');
+  await setUp.locator('[data-demo]').click();
+  await setUp.locator('section#look').waitFor();
+  await settled(setUp);
+  await page.evaluate(() => {
+    const long: number[] = [];
+    new PerformanceObserver((list) => { for (const { duration } of list.getEntries()) long.push(duration); }).observe({ entryTypes: ['longtask'] });
+    Object.assign(window, { long });
+  });
+  await setUp.locator('input[data-sheet="units"]').setInputFiles(csv('lot.csv', many));
+  await setUp.locator('progress').waitFor();
+  await setUp.locator('progress').waitFor({ state: 'detached' });
+  await settled(setUp);
+  expect(await setUp.locator('section#save').textContent()).toContain('10000 units');
+  // While it was read the page did nothing that took as long as reading does.
+  const longest = await page.evaluate(() => Math.max(0, ...(window as unknown as { long: number[] }).long));
+  const reading = await page.evaluate(() => performance.now());
+  expect(longest).toBeLessThan(reading / 4);
+
+  await setUp.locator('input[data-sheet="units"]').setInputFiles(csv('lot-2.csv', many));
+  await setUp.locator('.progress button').click();
+  await setUp.locator('progress').waitFor({ state: 'detached' });
+  await settled(setUp);
+  expect(await setUp.locator('section#files').textContent()).toContain('lot.csv: 10000 rows');
+});
+
+test('hostile cells run nothing, lead nowhere, and leave as text', async () => {
+  const { page, setUp, complaints } = await open();
+  await setUp.locator('[data-demo]').click();
+  await setUp.locator('section#look').waitFor();
+  await choose(setUp, 'units', [
+    'id,machine,"<img src=x onerror=""window.ran=1"">",notes,photo', 'u-1,rill,"<script>window.ran=1</script>","=HYPERLINK(""https://elsewhere.example"")",javascript:window.ran=1',
+    'u-2,"<svg onload=window.ran=1>",@SUM(1),+1,data:text/html,x',
+  ].join('\n'));
+  expect(await page.evaluate(() => (window as unknown as { ran?: number }).ran)).toBe(undefined);
+  expect(await setUp.evaluate((element) => [...element.shadowRoot!.querySelectorAll('a[href], img, script, iframe')].length)).toBe(0);
+  const table = await saved(page, setUp, '[data-save-table="units"]');
+  expect(table).toContain(`"'=HYPERLINK(""https://elsewhere.example"")"`);
+  expect(table).toContain(`'@SUM(1)`);
+  expect(complaints).toEqual([]);
+});
+
+test('what is no table is refused in words, and what was there stays', async () => {
+  const { setUp } = await open();
+  await setUp.locator('[data-demo]').click();
+  await setUp.locator('section#look').waitFor();
+  await settled(setUp);
+  await setUp.locator('input[data-sheet="units"]').setInputFiles(csv('book.xlsx', Buffer.from([0x50, 0x4b, 3, 4, 0, 0, 0, 0])));
+  await setUp.locator('[role="alert"]', { hasText: 'can’t be read' }).waitFor();
+  expect(await setUp.locator('section#save').textContent()).toContain('28 units');
+});
+
+test.each([['light', 1200, 'en'], ['dark', 320, 'de']] as const)('axe finds nothing, and nothing is wider than the window: %s, %i, %s', async (colorScheme, width, language) => {
+  const { page, setUp } = await open({ colorScheme, viewport: { width, height: 800 } });
+  await page.addScriptTag({ content: axeSource });
+  await setUp.locator('[data-language]').selectOption(language);
+  await setUp.locator('[data-demo]').click();
+  await setUp.locator('section#look').waitFor();
+  await choose(setUp, 'units', faulty);
+  await setUp.locator('[data-search]').fill('%');
+  await setUp.evaluate((element) => element.shadowRoot!.querySelectorAll<HTMLDetailsElement>('section#files details').forEach((each) => { each.open = true; }));
+  const { violations } = await setUp.evaluate((element) => axe.run(element, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'] }));
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+});
