@@ -3,7 +3,8 @@ import { look as wizardLook } from '../widget/look.ts';
 
 const own = css`
   .page, section, .drop { grid-template-columns: minmax(0, 1fr); }
-  .page { display: grid; gap: 2.5rem; max-inline-size: 64rem; }
+  :host { background: var(--paper); color: var(--ink); line-height: 1.5; }
+  .page { container-type: inline-size; display: grid; gap: 2.5rem; max-inline-size: 64rem; }
   section { display: grid; gap: 0.9rem; align-content: start; border-block-start: 1.5px solid var(--ink); padding-block-start: 1.25rem; min-inline-size: 0; }
   h1 { margin: 0; font-size: 2rem; line-height: 1.15; text-wrap: balance; }
   header { display: grid; gap: 0.6rem; }

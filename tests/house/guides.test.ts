@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { runWith } from '../cli/fake-io.ts';
 
 const root = new URL('../../', import.meta.url);
 const read = (path: string) => readFileSync(new URL(path, root), 'utf8');
@@ -41,6 +42,24 @@ describe.each(guides)('%s', (guide) => {
     const links = [...text.matchAll(/\]\(([^)#:]+)\)/g)].map(([, link]) => link!);
     expect(links.filter((link) => !existsSync(new URL(link, new URL('demo/docs/', root))))).toEqual([]);
   });
+});
+
+describe('commands of our own', () => {
+  const commands = guides.flatMap((guide) => blocksOf(read(`demo/docs/${guide}`)).filter(({ language }) => language === 'sh')
+    .flatMap(({ code }) => code.split('\n').filter((line) => line.startsWith('acre-to-axle '))));
+  const inDemo = (command: string) => command.split(' ').filter((word) => word.startsWith('demo/')).map((path) => [path, read(path)] as const);
+
+  test('run one after the other, each with what those before it wrote', async () => {
+    let files: Record<string, string> = {};
+    for (const command of commands) {
+      files = { ...files, ...Object.fromEntries(inDemo(command)) };
+      const { code, err, written } = await runWith(files, ...command.split(' ').slice(1));
+      expect(code, `${command}\n${err.join('\n')}`).toBe(0);
+      files = { ...files, ...written };
+    }
+  });
+
+  test('are more than none', () => expect(commands.length).toBeGreaterThan(1));
 });
 
 test('control: what isn’t there is found', () => {
