@@ -74,7 +74,7 @@ const languages = { en, de, es, fr };
 test('what is missing is counted, in every language, and sold units are left alone', () => {
   const catalogue = copy();
   for (const machine of catalogue.machines) for (const loader of machine.loaders ?? []) loader.ratings = loader.ratings.slice(0, 1);
-  const [lacking] = unknownsOf(catalogue).filter(({ figure }) => figure === 'loaderLiftAhead');
+  const lacking = unknownsOf(catalogue).find(({ figure }) => figure === 'loaderLiftAhead');
   expect(lacking).toMatchObject({ sheet: 'machines', of: 12, ids: { length: 12 } });
   for (const words of Object.values(languages)) expect(sayUnknown(lacking!, words)).toMatch(/12.*500 mm/);
   catalogue.units = [{ id: 'gone', machine: 'rill', status: 'sold' }];
