@@ -43,7 +43,7 @@ function without(entry: object, field: string) {
 }
 
 /** A field can be read from a text only if there is something of its kind in it. */
-const says = /\d|½|¼|¾|yes|no|true|x|y|n|none|sold/i;
+const says = /\d|½|¼|¾|yes|no|true|false|x|y|n|none|sold|ja|wahr|falsch|oui|vrai|faux|si|sí|verdadero|falso/i;
 
 test('whatever slips into a cell, no row is lost and none is changed in silence (SLIPS=100000 tries more)', () => {
   fc.assert(fc.property(anySlip, (made) => {
