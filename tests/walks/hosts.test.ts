@@ -39,7 +39,7 @@ async function walkWhole(visit: Visit, wizard: Locator) {
   expect(visit.complaints).toEqual([]);
 }
 
-describe.concurrent.each(['plain', 'strict', 'dark', 'twice', 'right-to-left', 'hostile'])('the host “%s”', (name) => {
+describe.each(['plain', 'strict', 'dark', 'twice', 'right-to-left', 'hostile'])('the host “%s”', (name) => {
   test('is walked from the first question to a shortlist, and keeps what is its own', async () => {
     const visit = await host(name);
     const { page, requests } = visit;
