@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { adoptStyles, html, LitElement, nothing, unsafeCSS, type PropertyValues } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { noAnswers } from '../answers/names.ts';
 import { questionOf, questions, type QuestionId } from '../answers/questions.ts';
@@ -193,7 +193,7 @@ export class AcreToAxle extends LitElement {
   /** The language the buyer chose, until the page is told another. */
   private chosenLanguage: LanguageTag | undefined;
   private parts: Parts | undefined;
-  private worn: CSSStyleSheet | undefined;
+  private worn = false;
   private proof: { of: string; stop: AbortController; skips: readonly Skip[] | undefined } | undefined;
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
@@ -391,7 +391,7 @@ export class AcreToAxle extends LitElement {
     if (fetching.signal.aborted) return;
     this.reckoner = reckoner;
     this.visit ??= reckoner.beginVisit(noAnswers);
-    this.wear(`${reckoner.lineUpStyle}${reckoner.laterLook.cssText}`);
+    this.wear(reckoner);
     this.receive(stock, reckoner);
     this.takeWaiting();
   }
@@ -412,13 +412,11 @@ export class AcreToAxle extends LitElement {
     return catalogue ? { json: catalogue } : { text: this.inside?.textContent ?? '' };
   }
 
-  /** A sheet and not a style element: a strict policy allows the one and not the other. */
-  private wear(style: string) {
-    const root = this.renderRoot as ShadowRoot;
+  /** By Lit's own way: sheets, which a strict policy allows, or style elements with `litNonce` where a browser knows none. */
+  private wear({ laterLook, lineUpStyle }: Reckoner) {
     if (this.worn) return;
-    this.worn = new CSSStyleSheet();
-    this.worn.replaceSync(style);
-    root.adoptedStyleSheets = [...root.adoptedStyleSheets, this.worn];
+    this.worn = true;
+    adoptStyles(this.renderRoot as ShadowRoot, [look, laterLook, unsafeCSS(lineUpStyle)]);
   }
 
   private takeWaiting() {

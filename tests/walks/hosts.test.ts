@@ -320,6 +320,28 @@ test('where storage is blocked it works all the same, even where the page wants 
   await walkWhole(visit, firstOn(visit.page));
 });
 
+test('where a browser knows no sheets of styles, the page’s nonce stands on the style elements in their place', async () => {
+  const visit = await host('plain', async (page) => {
+    await page.addInitScript(() => {
+      Reflect.deleteProperty(Document.prototype, 'adoptedStyleSheets');
+      Reflect.deleteProperty(ShadowRoot.prototype, 'adoptedStyleSheets');
+      Object.assign(window, { litNonce: 'abc' });
+    });
+    await page.route('**/embed/plain.html', async (route) => {
+      const response = await route.fetch();
+      await route.fulfill({ response, headers: { ...response.headers(), 'content-security-policy': "default-src 'none'; script-src 'self'; style-src 'self' 'nonce-abc'; connect-src 'self'; img-src data:" } });
+    });
+  });
+  const wizard = firstOn(visit.page);
+  await asked(wizard);
+  await ready(wizard);
+  await wizard.locator('[part="see-result"]').click();
+  expect(await isResult(wizard)).toBe(true);
+  expect(await wizard.locator('style').count()).toBeGreaterThan(1);
+  expect(await wizard.locator('.machine').first().evaluate((element) => getComputedStyle(element).borderTopStyle)).toBe('solid');
+  expect(visit.complaints).toEqual([]);
+});
+
 test('where the browser can’t tell what is seen, it starts with the focus', async () => {
   const visit = await host('plain', (page) => page.addInitScript(() => { Reflect.deleteProperty(window, 'IntersectionObserver'); }));
   const { page } = visit;
