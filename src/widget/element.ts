@@ -10,7 +10,6 @@ import type { Fault } from '../documents/fault.ts';
 import { answered } from '../guide/answered.ts';
 import type { Place, VisitActor, Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore, skippedOf, type Visit } from '../guide/next-question.ts';
-import type { Skip } from '../guide/skip.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
 import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
@@ -19,26 +18,20 @@ import type { SteerId } from '../reasons/steers.ts';
 import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { afterPaint } from './after-paint.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
+import { Counting, type Counted } from './counting.ts';
 import { acreEvent } from './events.ts';
-import { inSlices, whenIdle } from './in-slices.ts';
+import { whenIdle } from './in-slices.ts';
 import { languageFor, languageNames, languageTags, ownAsking, ownLanguage, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
 import { Nearing } from './nearing.ts';
+import { Proving } from './proving.ts';
+import type { Ready, Reckoner } from './ready.ts';
 import type { Delivered, Stock } from './stock.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
 import { Trail } from './trail.ts';
 import { isTrouble, type CatalogueTrouble } from './trouble.ts';
 import { version } from './version.ts';
-
-type Reckoner = typeof import('./reckoner.ts');
-
-interface Ready {
-  visit: VisitActor;
-  document: CatalogueDocument;
-  inSi: Catalogue;
-  reckoner: Reckoner;
-}
 
 /** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
 const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
@@ -52,13 +45,6 @@ const tableFrom = 560;
 /** Longest wait for the page to name its line-up [ms]: what builds it may still be at work. */
 const longestUnnamed = 8_000;
 
-/** How the machines stood when it was reckoned last. */
-interface Counted {
-  of: AnswersDocument;
-  for: CatalogueDocument;
-  ranking: Ranking;
-}
-
 /** What of the result is unfolded, and what was done there. */
 interface Page {
   all: boolean;
@@ -67,9 +53,6 @@ interface Page {
 }
 
 const unfolded: Page = { all: false, compared: undefined, steered: undefined };
-
-/** What tells two visits apart. */
-const keyOf = ({ answers, seen }: Visit) => JSON.stringify([answers, seen]);
 
 const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, expected ${expected}`;
 
@@ -171,7 +154,6 @@ export class AcreToAxle extends LitElement {
   private declare document: CatalogueDocument | undefined;
   /** What is the matter with the line-up that can be used all the same. */
   private declare flaws: readonly CatalogueTrouble['code'][];
-  /** The same in SI, kept as long, so that what was judged of it is remembered from answer to answer. */
   private inSi: Catalogue | undefined;
   private declare boxes: Boxes;
   private declare faults: readonly StepFault[];
@@ -194,16 +176,20 @@ export class AcreToAxle extends LitElement {
   private chosenLanguage: LanguageTag | undefined;
   private parts: Parts | undefined;
   private worn = false;
-  private proof: { of: string; stop: AbortController; skips: readonly Skip[] | undefined } | undefined;
+  private readonly proving = new Proving();
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
   private fetching: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
-  private counted: Counted | undefined;
-  /** Until how the machines stand is reckoned again, the page shows how they stood. */
-  private counting: Promise<void> | undefined;
+  private readonly counting = new Counting(async () => {
+    const ready = this.readied;
+    if (!ready || !this.isConnected) return;
+    this.counting.now(ready, this.answers);
+    this.requestUpdate();
+    await super.getUpdateComplete();
+  });
   private reckoned: { of: AnswersDocument; for: CatalogueDocument; result: Shortlist } | undefined;
 
   constructor() {
@@ -290,8 +276,7 @@ export class AcreToAxle extends LitElement {
     this.watched = null;
     this.trail?.stop();
     this.trail = undefined;
-    this.proof?.stop.abort();
-    this.proof = undefined;
+    this.proving.stop();
     this.fetching?.abort();
     this.nearing.stop();
   }
@@ -321,7 +306,8 @@ export class AcreToAxle extends LitElement {
     }
     // Taken out of the page meanwhile, it is to hold on to nothing.
     if (!this.isConnected) return;
-    this.prove();
+    const ready = this.readied;
+    this.proving.prove(ready && this.prospect(ready), ready);
     this.watchSheet();
     if (this.place === 'check') whenIdle(() => this.shortlist);
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(`#${this.focusNext}`);
@@ -534,7 +520,7 @@ export class AcreToAxle extends LitElement {
       this.requestUpdate();
       return;
     }
-    const skips = this.provenOf(answered(this.visit.getSnapshot().context, at, values));
+    const skips = this.proving.of(answered(this.visit.getSnapshot().context, at, values));
     this.wish(values ? { type: 'answer.given', values, skips } : { type: 'answer.unsure', skips });
     this.dispatchEvent(acreEvent('acre-answered', { question: at, unsure: values === undefined }));
   }
@@ -550,67 +536,18 @@ export class AcreToAxle extends LitElement {
     return read.faults.every(({ fault }) => fault === 'nothing-chosen') ? answered(context, at, undefined) : undefined;
   }
 
-  /** Proves, while the buyer reads and chooses, which of the next questions need no asking. */
-  private prove() {
-    const ready = this.readied;
-    const prospect = ready && this.prospect(ready);
-    const of = prospect && keyOf(prospect);
-    if (of === this.proof?.of) return;
-    this.proof?.stop.abort();
-    this.proof = undefined;
-    if (!ready || !prospect || of === undefined) return;
-    const proof: NonNullable<AcreToAxle['proof']> = { of, stop: new AbortController(), skips: undefined };
-    this.proof = proof;
-    inSlices(ready.reckoner.provingSkips(prospect, ready.inSi), proof.stop.signal, (skips) => { proof.skips = skips; });
-  }
-
-  /** What was proven in time; a proof that comes later takes no question away any more. */
-  private provenOf(visit: Visit): readonly Skip[] {
-    return this.proof?.of === keyOf(visit) ? (this.proof.skips ?? []) : [];
-  }
-
   private changeBox(at: string, box: Box) {
     this.boxes = { ...this.boxes, [at]: box };
   }
 
-  /** How the machines stand; reckoned once for each change of the answers, not for each keystroke. */
   private rankingOf(ready: Ready): Ranking {
-    return this.count(ready).ranking;
-  }
-
-  private count({ document, reckoner, inSi }: Ready): Counted {
-    const { answers } = this;
-    if (!this.isCounted(document)) {
-      this.counted = { of: answers, for: document, ranking: reckoner.rank(inSi, reckoner.answersOf(answers)) };
-    }
-    return this.counted!;
-  }
-
-  private isCounted(document: CatalogueDocument) {
-    return this.counted?.of === this.answers && this.counted.for === document;
-  }
-
-  /** How the machines stood last, where that is of this line-up; the next frame shows how they stand now. */
-  private lastCounted({ document }: Ready): Counted | undefined {
-    if (!this.isCounted(document)) this.counting ??= this.countLater();
-    return this.counted?.for === document ? this.counted : undefined;
-  }
-
-  /** The question first, for that is what the buyer waits for. */
-  private async countLater() {
-    await afterPaint();
-    this.counting = undefined;
-    const ready = this.readied;
-    if (!ready || !this.isConnected) return;
-    this.count(ready);
-    this.requestUpdate();
-    await super.getUpdateComplete();
+    return this.counting.now(ready, this.answers).ranking;
   }
 
   /** The page is whole once it shows how the machines stand. */
   protected override async getUpdateComplete(): Promise<boolean> {
     const whole = await super.getUpdateComplete();
-    await this.counting;
+    await this.counting.shown;
     return whole;
   }
 
@@ -626,7 +563,7 @@ export class AcreToAxle extends LitElement {
 
   /** Drawn anew only where what it shows has changed, and not for each letter that is typed. */
   private lineUp(ready: Ready) {
-    const counted = this.place === 'result' ? this.count(ready) : this.lastCounted(ready);
+    const counted = this.place === 'result' ? this.counting.now(ready, this.answers) : this.counting.last(ready, this.answers);
     if (!counted) return nothing;
     const shows = [counted, this.telling, this.typing.units, this.side, this.pointed, this.unfolded, this.room, this.at !== undefined];
     return guard(shows, () => this.lineUpTemplate(ready, counted));
@@ -691,7 +628,7 @@ export class AcreToAxle extends LitElement {
     const visit: Visit = this.visit?.getSnapshot().context ?? { answers: noAnswers, seen: [] };
     return stepTemplate({
       question: questionOf(at), answers: this.answers, boxes: this.boxes, faults: this.faults, voice: this.askingVoice, typing: this.typing,
-      progress: progressOf(visit, at), standing: this.standingText(ready && this.lastCounted(ready)), canGoBack: questionBefore(visit, at) !== undefined,
+      progress: progressOf(visit, at), standing: this.standingText(ready && this.counting.last(ready, this.answers)), canGoBack: questionBefore(visit, at) !== undefined,
       picture: ready && this.picture(at, ready),
       change: (path, box) => this.changeBox(path, box), submit: () => this.answer(false), unsure: () => this.answer(true),
       back: () => this.back(), seeResult: () => this.wish({ type: 'result.asked' }),
@@ -700,7 +637,7 @@ export class AcreToAxle extends LitElement {
 
   /** As wide as the text of a step, and drawn anew only where what it shows has changed. */
   private picture(question: QuestionId, ready: Ready) {
-    const book = this.lastCounted(ready)?.ranking.world.book;
+    const book = this.counting.last(ready, this.answers)?.ranking.world.book;
     if (!book || !ready.reckoner.hasPicture(question)) return undefined;
     const answers = this.prospect(ready)?.answers ?? this.answers;
     const width = Math.min(mostPicture, Math.max(leastPicture, this.room - aroundPicture));
