@@ -249,6 +249,33 @@ test('photos come in a box of a fixed size, one that can’t be had leaves the p
   expect(await photo.isVisible()).toBe(false);
 });
 
+test('a list that changes between question and result: the answers stay, what was sold meanwhile is gone, and the result says which list it is of', async () => {
+  const { page } = await emptyPage();
+  const document = JSON.parse(good) as CatalogueDocument;
+  const result = await page.evaluate(async (catalogue) => {
+    const element = Object.assign(globalThis.document.createElement('acre-to-axle'), { catalogue: { ...catalogue, version: 'first' } });
+    globalThis.document.body.append(element);
+    await element.ready;
+    const root = element.shadowRoot!;
+    root.querySelector<HTMLElement>('input[value="dig"]')!.click();
+    await element.updateComplete;
+    root.querySelector<HTMLElement>('[part="continue"]')!.click();
+    await element.updateComplete;
+    const offered = () => element.shortlist!.shortlist.flatMap(({ units }) => units.map(({ unit }) => unit));
+    const [best] = offered();
+    element.catalogue = { ...catalogue, version: 'second', asOf: '2026-11-23', units: catalogue.units!.map((unit) => (unit.id === best ? { ...unit, status: 'sold' as const } : unit)) };
+    await element.ready;
+    root.querySelector<HTMLElement>('[part="see-result"]')!.click();
+    await element.updateComplete;
+    return { best: best!, now: offered(), terms: root.querySelector('[part="terms"]')!.textContent, tasks: element.answers.tasks, of: element.shortlist!.catalogue };
+  }, document);
+  expect(result.now).not.toContain(result.best);
+  expect(result.now.length).toBeGreaterThan(0);
+  expect(result.tasks).toEqual([{ task: 'dig' }]);
+  expect(result.of).toEqual({ id: document.id, version: 'second', asOf: '2026-11-23' });
+  expect(result.terms).toMatch(/November 23, 2026 · second/);
+});
+
 test('tried again by the buyer, it works once the list is there', async () => {
   const { page } = await emptyPage();
   let there = false;

@@ -81,6 +81,51 @@ test('nothing of a hostile host reaches the wizard: what it shows and where is a
   }
 });
 
+test('the colours and the rounding of the host are taken over', async () => {
+  const { page } = await host('dark');
+  await asked(firstOn(page));
+  const worn = await firstOn(page).evaluate((element) => {
+    const style = (selector: string) => getComputedStyle(element.shadowRoot!.querySelector(selector)!);
+    return [style('.sheet').backgroundColor, style('.sheet').color, style('.sheet').borderRadius, style('[part="continue"]').backgroundColor, style('[part="continue"]').letterSpacing, style('h2').fontFamily];
+  });
+  // As demo/embed/dark.css says them.
+  expect(worn).toEqual(['rgb(23, 32, 42)', 'rgb(223, 231, 238)', '10px', 'rgb(143, 208, 255)', '0.32px', expect.stringContaining('Georgia')]);
+});
+
+test('what the owner set on the tag is his: the wizard changes none of it, and stays hidden where it is told to', async () => {
+  const given = { lang: 'fr', dir: 'ltr', role: 'region', tabindex: '-1', title: 'Ours', class: 'one two', style: 'margin: 3px' };
+  const visit = await host('plain', (page) => page.addInitScript((attributes) => {
+    document.addEventListener('DOMContentLoaded', () => {
+      for (const [name, value] of Object.entries(attributes)) document.querySelector('acre-to-axle')!.setAttribute(name, value);
+    });
+  }, given));
+  const wizard = firstOn(visit.page);
+  await asked(wizard);
+  await ready(wizard);
+  await expect.poll(() => wizard.locator('.sheet').getAttribute('lang')).toBe('fr');
+  await wizard.locator('.language select').selectOption('es');
+  await expect.poll(() => wizard.locator('.sheet').getAttribute('lang')).toBe('es');
+  await wizard.locator('input[name="units"]').last().check();
+  const attributes = await wizard.evaluate((element) => Object.fromEntries([...element.attributes].map(({ name, value }) => [name, value])));
+  expect(attributes).toEqual({ ...given, catalogue: '../catalogue.json' });
+  await wizard.evaluate((element) => { (element as HTMLElement).hidden = true; });
+  expect(await wizard.isVisible()).toBe(false);
+});
+
+test('nothing that belongs to everyone is changed, and nothing added but what Lit and Zod share between copies of theirs', async () => {
+  const { page } = await demo.visit('embed/');
+  const shared = () => page.evaluate(() => {
+    const owners = { window, Object: Object.prototype, Array: Array.prototype, String: String.prototype, Promise: Promise.prototype, Element: Element.prototype, HTMLElement: HTMLElement.prototype, Event: EventTarget.prototype, Intl };
+    return Object.entries(owners).flatMap(([owner, of]) => Reflect.ownKeys(of).map((key) => `${owner}.${String(key)}`)).sort();
+  });
+  const before = await shared();
+  await page.addScriptTag({ type: 'module', url: '/widget/acre-to-axle.js' });
+  await page.evaluate(() => document.body.append(Object.assign(document.createElement('acre-to-axle'), { catalogue: '/catalogue.json' })));
+  await ready(wizardOn(page));
+  const added = (await shared()).filter((name) => !before.includes(name));
+  expect(added).toEqual(['__zod_globalConfig', 'litElementVersions', 'litHtmlVersions', 'litPropertyMetadata', 'reactiveElementVersions'].map((name) => `window.${name}`));
+});
+
 test('the dealer’s words stand in their slots, and those inside the tag are hidden once the wizard is there', async () => {
   const visit = await host('slots');
   const { page } = visit;
