@@ -123,7 +123,7 @@ it('a question proven to move nothing is not asked; the result says why, and ask
     element.catalogue = { ...(catalogue as CatalogueDocument), machines: machines.slice(0, 1), units: [] };
   });
   const proven = async () => {
-    while (!(wizard as unknown as { proof?: { skips?: unknown } }).proof?.skips) await new Promise((resolve) => { requestAnimationFrame(resolve); });
+    while (!(wizard as unknown as { proving: { proof?: { skips?: unknown } } }).proving.proof?.skips) await new Promise((resolve) => { requestAnimationFrame(resolve); });
   };
   await choose(wizard, 'clear-snow');
   await proven();
