@@ -374,11 +374,11 @@ export function resultTemplate(view: ResultView) {
     <div class="stack" part="result">
       <div class="close">
         <h2 id="heading" tabindex="-1">${result.title}</h2>
+        ${stockTemplate(view)}
         ${leadTemplate(view)}
         <p>${standing.length > 0 ? result.standing(standing.length) : result.none}</p>
       </div>
       ${view.questionsLeft ? html`<div class="actions"><button class="main" type="button" part="resume" @click=${view.resume}>${wizard.backToQuestions}</button></div>` : nothing}
-      ${stockTemplate(view)}
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
