@@ -49,23 +49,44 @@ const siFactor = (unit: string) => {
   return kind ? (factors[kind] as Record<string, number>)[unit]! : 1;
 };
 
-/** Why a dealer's value for a rule is refused, in words; undefined where it stands. */
-export function refusalOf(id: string, override: Override): string | undefined {
-  if (!isFigureId(id)) return 'the id of a figure in the rule book';
+/** Why a dealer's value for a rule is refused: what it should have been, in the units of the rule. */
+export type Refusal =
+  | { why: 'no-figure' }
+  | { why: 'not-to-change'; kind: 'definition' | 'published-figure' }
+  | { why: 'other-unit'; unit: string }
+  | { why: 'unsafe'; value: number; unit: string; safer: 'more' | 'less' }
+  | { why: 'out-of-range'; least: number; most: number; unit: string };
+
+/** Why a dealer's value for a rule is refused; undefined where it stands. */
+export function whyRefused(id: string, override: Override): Refusal | undefined {
+  if (!isFigureId(id)) return { why: 'no-figure' };
   const rule = figure(id);
-  if (rule.kind === 'definition' || rule.kind === 'published-figure') return `no value of the dealer's own: this is a ${rule.kind.replace('-', ' ')}`;
+  if (rule.kind === 'definition' || rule.kind === 'published-figure') return { why: 'not-to-change', kind: rule.kind };
   const unit = typeof override === 'number' ? rule.unit : override.unit;
   if (unit !== rule.unit && (kindOfUnit(unit) === undefined || kindOfUnit(unit) !== kindOfUnit(rule.unit))) {
-    return `a value in ${rule.unit}`;
+    return { why: 'other-unit', unit: rule.unit };
   }
   const [least, most] = rule.valid.map((bound) => bound * siFactor(rule.unit)) as [number, number];
   const value = (typeof override === 'number' ? override : override.value) * siFactor(unit);
   const own = rule.value * siFactor(rule.unit);
   if ((rule.safer === 'more' && !atLeast(value, own)) || (rule.safer === 'less' && !atMost(value, own))) {
-    return `a value on the safe side of ${rule.value} ${rule.unit}: ${rule.safer}`;
+    return { why: 'unsafe', value: rule.value, unit: rule.unit, safer: rule.safer };
   }
-  if (!(atLeast(value, least) && atMost(value, most))) return `from ${rule.valid[0]} to ${rule.valid[1]} ${rule.unit}`;
+  if (!(atLeast(value, least) && atMost(value, most))) return { why: 'out-of-range', least: rule.valid[0], most: rule.valid[1], unit: rule.unit };
   return undefined;
+}
+
+/** The same in the words of a fault: what would have been taken. */
+export function refusalOf(id: string, override: Override): string | undefined {
+  const refused = whyRefused(id, override);
+  switch (refused?.why) {
+    case 'no-figure': return 'the id of a figure in the rule book';
+    case 'not-to-change': return `no value of the dealer's own: this is a ${refused.kind.replace('-', ' ')}`;
+    case 'other-unit': return `a value in ${refused.unit}`;
+    case 'unsafe': return `a value on the safe side of ${refused.value} ${refused.unit}: ${refused.safer}`;
+    case 'out-of-range': return `from ${refused.least} to ${refused.most} ${refused.unit}`;
+    default: return undefined;
+  }
 }
 
 /**
@@ -73,7 +94,7 @@ export function refusalOf(id: string, override: Override): string | undefined {
  * A refused value is left out here; the check of the catalogue names it.
  */
 export function ruleBook(overrides: Record<string, Override> = {}): RuleBook {
-  const stands = (id: FigureId) => id in overrides && refusalOf(id, overrides[id]!) === undefined;
+  const stands = (id: FigureId) => id in overrides && whyRefused(id, overrides[id]!) === undefined;
   return {
     isDealers: stands,
     value(id) {
