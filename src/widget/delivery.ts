@@ -19,21 +19,22 @@ interface Refused extends CatalogueTrouble {
 /** What a server may call a JSON document; many send `.json` files as text or as bytes. */
 const namesJson = (type: string) => /^\s*(application\/([\w.+-]+\+)?json|text\/(plain|json)|application\/octet-stream)?\s*(;|$)/i.test(type);
 
-/** The whole body, or undefined where it is larger than allowed. */
-async function bodyOf({ body }: Response): Promise<ArrayBuffer | undefined> {
-  const chunks: BlobPart[] = [];
-  if (!body) return new ArrayBuffer(0);
-  const reader = body.getReader();
-  for (let size = 0; ;) {
-    const { done, value } = await reader.read();
-    if (done) return new Blob(chunks).arrayBuffer();
-    size += value.length;
-    if (size > mostBytes) {
-      await reader.cancel();
-      return undefined;
-    }
-    chunks.push(value);
+/**
+ * The whole body, or undefined where it is larger than allowed. It is counted on a copy, for what a script reads
+ * piece by piece is told as broken off in the tools of a browser.
+ */
+async function bodyOf(answer: Response, stop: AbortController): Promise<ArrayBuffer | undefined> {
+  const reader = answer.clone().body?.getReader();
+  const whole = answer.arrayBuffer();
+  // Broken off, both fail, and one of them is enough to hear of.
+  whole.catch(() => {});
+  for (let size = 0; size <= mostBytes;) {
+    const next = await reader?.read();
+    if (!next?.value) return whole;
+    size += next.value.length;
   }
+  stop.abort();
+  return undefined;
 }
 
 function decoded(body: ArrayBuffer): string | undefined {
@@ -56,7 +57,7 @@ async function fetchedOnce(address: string, stop: AbortController): Promise<Foun
     const type = answer.headers.get('content-type') ?? '';
     if (!answer.ok) return refuse('catalogue.missing', `the server said ${answer.status}`, answer.status >= 500 || answer.status === 429);
     if (!namesJson(type)) return refuse('catalogue.wrong-type', `came as ${type}, where application/json was expected; a page to log in, or an error page?`);
-    const body = await bodyOf(answer);
+    const body = await bodyOf(answer, stop);
     if (!body) return refuse('catalogue.too-large', `more than ${mostBytes} bytes`);
     const text = decoded(body);
     return text === undefined ? refuse('catalogue.not-json', 'isn’t UTF-8; save it as that') : { text };

@@ -111,7 +111,7 @@ describe('in the way of the catalogue', () => {
 
 describe('slow', () => {
   test.each(['stalled', 'no-answer'])('“%s”: the first question is there; after 8 s it is tried once more, after 16 s it is told', async (fault) => {
-    const { page, requests } = await emptyPage((opened) => opened.clock.install());
+    const { page, requests, complaints } = await emptyPage((opened) => opened.clock.install());
     const address = `${faults.address}/${fault}`;
     await page.evaluate((address) => {
       const element = document.createElement('acre-to-axle') as AcreToAxle;
@@ -138,6 +138,7 @@ describe('slow', () => {
       return page.title();
     }).toBe('catalogue.slow');
     expect(await wizard.locator('[role="alert"]').textContent()).toMatch(call);
+    expect(complaints).toEqual([expect.stringMatching(/^acre-to-axle: catalogue\.slow/)]);
   });
 });
 
