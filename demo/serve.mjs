@@ -26,9 +26,9 @@ function fileOf(path) {
 }
 
 /** The rule book with this dealer's figures, as the built command prints it for whoever wants the page on his site. */
-async function ruleBook() {
+async function ruleBook(language = 'en') {
   const command = fileURLToPath(new URL('../dist/cli/acre-to-axle.js', import.meta.url));
-  const asked = ['rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json')];
+  const asked = ['rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json'), '--language', language, '--translations', 'rulebook.{language}.html'];
   const { stdout } = await promisify(execFile)(process.execPath, [command, ...asked], { maxBuffer: 2 ** 24 });
   return stdout;
 }
@@ -47,8 +47,9 @@ export async function serve(port = 0) {
   const server = createServer(async (request, response) => {
     try {
       const { pathname } = new URL(request.url ?? '/', 'http://demo');
-      if (pathname === '/rulebook.html') {
-        const page = await ruleBook();
+      const book = /^\/rulebook(?:\.([a-z]{2}))?\.html$/.exec(pathname);
+      if (book) {
+        const page = await ruleBook(book[1]);
         response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(page);
         return;
       }

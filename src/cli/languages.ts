@@ -8,6 +8,11 @@ import { en as sheetsEn } from '../sheets/words/en.ts';
 import { es as sheetsEs } from '../sheets/words/es.ts';
 import { fr as sheetsFr } from '../sheets/words/fr.ts';
 import type { SheetWords } from '../sheets/words/words.ts';
+import { de as ruleBookDe } from './rulebook/words/de.ts';
+import { en as ruleBookEn } from './rulebook/words/en.ts';
+import { es as ruleBookEs } from './rulebook/words/es.ts';
+import { fr as ruleBookFr } from './rulebook/words/fr.ts';
+import type { RuleBookWords } from './rulebook/words/words.ts';
 import { de } from './words/de.ts';
 import { en } from './words/en.ts';
 import { es } from './words/es.ts';
@@ -18,14 +23,15 @@ export interface Language {
   words: PrintedWords;
   own: CliWords;
   sheets: SheetWords;
+  ruleBook: RuleBookWords;
 }
 
 /** The languages a sheet can be had in. */
 export const languages = {
-  en: { words: wordsEn, own: en, sheets: sheetsEn },
-  de: { words: wordsDe, own: de, sheets: sheetsDe },
-  es: { words: wordsEs, own: es, sheets: sheetsEs },
-  fr: { words: wordsFr, own: fr, sheets: sheetsFr },
+  en: { words: wordsEn, own: en, sheets: sheetsEn, ruleBook: ruleBookEn },
+  de: { words: wordsDe, own: de, sheets: sheetsDe, ruleBook: ruleBookDe },
+  es: { words: wordsEs, own: es, sheets: sheetsEs, ruleBook: ruleBookEs },
+  fr: { words: wordsFr, own: fr, sheets: sheetsFr, ruleBook: ruleBookFr },
 } as const satisfies Record<string, Language>;
 
 export type LanguageTag = keyof typeof languages;

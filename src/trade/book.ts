@@ -76,17 +76,21 @@ export function whyRefused(id: string, override: Override): Refusal | undefined 
   return undefined;
 }
 
-/** The same in the words of a fault: what would have been taken. */
-export function refusalOf(id: string, override: Override): string | undefined {
-  const refused = whyRefused(id, override);
-  switch (refused?.why) {
+/** A refusal in the words of a fault: what would have been taken. */
+export function sayRefusal(refusal: Refusal): string {
+  switch (refusal.why) {
     case 'no-figure': return 'the id of a figure in the rule book';
-    case 'not-to-change': return `no value of the dealer's own: this is a ${refused.kind.replace('-', ' ')}`;
-    case 'other-unit': return `a value in ${refused.unit}`;
-    case 'unsafe': return `a value on the safe side of ${refused.value} ${refused.unit}: ${refused.safer}`;
-    case 'out-of-range': return `from ${refused.least} to ${refused.most} ${refused.unit}`;
-    default: return undefined;
+    case 'not-to-change': return `no value of the dealer's own: this is a ${refusal.kind.replace('-', ' ')}`;
+    case 'other-unit': return `a value in ${refusal.unit}`;
+    case 'unsafe': return `a value on the safe side of ${refusal.value} ${refusal.unit}: ${refusal.safer}`;
+    case 'out-of-range': return `from ${refusal.least} to ${refusal.most} ${refusal.unit}`;
   }
+}
+
+/** Why a dealer's value for a rule is refused, in the words of a fault; undefined where it stands. */
+export function refusalOf(id: string, override: Override): string | undefined {
+  const refusal = whyRefused(id, override);
+  return refusal && sayRefusal(refusal);
 }
 
 /**

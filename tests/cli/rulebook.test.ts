@@ -72,7 +72,7 @@ describe('with a catalogue', () => {
 
   test.each([
     ['a floor to the unsafe side', 'overhead.clearance', { value: 6, unit: 'in' }, /safe side/],
-    ['a definition', 'slope.flat', 7, /no value of the dealer's own/],
+    ['a definition', 'slope.flat', 7, /no value of the dealer['’]s own/],
     ['a unit of another kind', 'haul.reserve', { value: 10, unit: 'gal' }, /a value in lb/],
     ['a value beyond its range', 'mow.per-year', 500, /from 1 to 80/],
     ['an id that isn’t in the book', 'mow.by-moonlight', 1, /the id of a figure/],

@@ -1,6 +1,6 @@
 import { catalogue } from '../../catalogue/schema.ts';
 import { readDocument } from '../../documents/read.ts';
-import { isFigureId, refusalOf, rules, type FigureId, type Override } from '../../trade/book.ts';
+import { isFigureId, rules, whyRefused, type FigureId, type Override, type Refusal } from '../../trade/book.ts';
 import type { FigureRule } from '../../trade/record.ts';
 
 /** A value in its unit, as it was written. */
@@ -12,8 +12,7 @@ export interface Written {
 export interface Refused extends Partial<Written> {
   id: string;
   value: number;
-  /** What would have been taken. */
-  expected: string;
+  refusal: Refusal;
 }
 
 /** What a dealer put into the rules of his catalogue. */
@@ -32,9 +31,9 @@ export function dealersFiguresOf(document: unknown): DealersFigures | undefined 
   const own = new Map<string, Written>();
   const refused: Refused[] = [];
   for (const [id, override] of Object.entries<Override>(lot.rules ?? {})) {
-    const expected = refusalOf(id, override);
+    const refusal = whyRefused(id, override);
     const written = typeof override === 'number' ? { value: override, ...(isFigureId(id) && { unit: ownUnit(id) }) } : override;
-    if (expected !== undefined) refused.push({ id, ...written, expected });
+    if (refusal) refused.push({ id, ...written, refusal });
     else own.set(id, { unit: '', ...written });
   }
   return { dealer: lot.dealer.name, own: Object.fromEntries(own), refused };

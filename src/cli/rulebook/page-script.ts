@@ -7,7 +7,8 @@ export function pageScript() {
   const form = document.querySelector('form')!;
   const [words, kind, trust] = form.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input, select');
   const status = form.querySelector('[role="status"]')! as HTMLElement;
-  const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  // In capitals ß is SS, however it was typed; an apostrophe is typed straight.
+  const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').replaceAll('’', "'").toUpperCase();
   const rules = [...document.querySelectorAll<HTMLElement>('article')].map((element) => ({
     element,
     text: plain([...element.querySelectorAll('[data-searched]')].map((each) => each.textContent).join(' ')),

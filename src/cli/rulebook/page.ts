@@ -2,14 +2,16 @@ import { createHash } from 'node:crypto';
 import { sayRule } from '../../reasons/say.ts';
 import { figureRules, ruleIds, rules, rulesVersion, type FigureId, type RuleId } from '../../trade/book.ts';
 import type { FigureRule, Rule } from '../../trade/record.ts';
-import { articleOf, trustTag, type Voice } from './article.ts';
+import { articleOf, trustTag } from './article.ts';
 import type { DealersFigures } from './dealers-figures.ts';
 import { html, Markup } from './markup.ts';
 import { pageScript } from './page-script.ts';
 import { showDealers, showRefused, showWritten } from './shown.ts';
 import { style } from './style.ts';
 import { themeOf, type Theme } from './theme.ts';
+import type { Translation } from './translations.ts';
 import { trustOf, trusts } from './trust.ts';
+import type { Voice } from './voice.ts';
 
 const script = `'use strict';\n(${pageScript.toString()})();`;
 const hashOf = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
@@ -23,20 +25,24 @@ const rulesByTheme = (titles: Readonly<Record<Theme, string>>, language: string)
 
 const counted = (holds: (rule: Rule) => boolean) => ruleIds.filter((id) => holds(rules[id])).length;
 
-function trustList({ own }: Voice): Markup {
+function trustList(voice: Voice): Markup {
+  const { own, words } = voice;
   return html`<section aria-labelledby="trust-heading">
 <h2 id="trust-heading">${own.trustHeading}</h2>
 <dl class="legend">
-${trusts.map((trust) => html`<div><dt>${trustTag(trust, own)}</dt><dd>${own.trust[trust].says}: ${own.rulesOf(counted(({ source }) => trustOf(source) === trust))}</dd></div>
+${trusts.map((trust) => html`<div><dt>${trustTag(trust, voice)}</dt><dd>${own.trust[trust].says}${words.joins.colon}${own.rulesOf(counted(({ source }) => trustOf(source) === trust))}</dd></div>
 `)}</dl>
-</section>`;
+${own.sourcesNote && html`<p class="lesser">${own.sourcesNote}</p>
+`}</section>`;
 }
 
-function dealersSection({ dealer, own: figures, refused }: DealersFigures, { own, words }: Voice): Markup {
+function dealersSection({ dealer, own: figures, refused }: DealersFigures, voice: Voice): Markup {
+  const { own, words } = voice;
+  const { colon } = words.joins;
   const ids = Object.keys(figures) as FigureId[];
   const line = (id: FigureId) => {
     const rule: FigureRule = figureRules[id];
-    return html`<li><a href="#${id}">${sayRule(id, words)}</a>: <strong>${showDealers(figures[id]!, rule, own)}</strong> ${own.inPlaceOf(showWritten(rule, own))}</li>
+    return html`<li><a href="#${id}">${sayRule(id, words)}</a>${colon}<strong>${showDealers(figures[id]!, rule, voice)}</strong> ${own.inPlaceOf(showWritten(rule, voice))}</li>
 `;
   };
   return html`<section class="dealers" aria-labelledby="dealers-heading">
@@ -47,7 +53,7 @@ ${ids.map(line)}</ul>`}
 ${refused.length === 0 ? undefined : html`<h3>${own.refusedHeading}</h3>
 <p>${own.refusedLead}</p>
 <ul class="refused">
-${refused.map((each) => html`<li>${Object.hasOwn(rules, each.id) ? html`<a href="#${each.id}">${each.id}</a>` : html`<code>${each.id}</code>`}: ${showRefused(each, own)}</li>
+${refused.map((each) => html`<li>${Object.hasOwn(rules, each.id) ? html`<a href="#${each.id}">${each.id}</a>` : html`<code>${each.id}</code>`}${colon}${showRefused(each, voice)}</li>
 `)}</ul>`}
 </section>`;
 }
@@ -64,27 +70,39 @@ function searchForm({ own }: Voice): Markup {
 </form>`;
 }
 
-/** The rule book as one page that asks for nothing else, whole without its script. */
-export function pageOf(voice: Voice, dealers: DealersFigures | undefined): string {
-  const { own } = voice;
+const languageLinks = (translations: readonly Translation[], { own, words }: Voice) => html`<nav class="languages" aria-label="${words.wizard.languageLabel}">
+<ul>
+${translations.map(({ language, name, address }) => html`<li><a href="${address}" lang="${language}" hreflang="${language}"${new Markup(language === own.language ? ' aria-current="page"' : '')}>${name}</a></li>
+`)}</ul>
+</nav>
+`;
+
+/**
+ * The rule book as one page that asks for nothing else, whole without its script.
+ *
+ * @param translations  where the page is to be had in each language; it links to nothing where that isn't said
+ */
+export function pageOf(voice: Voice, dealers: DealersFigures | undefined, translations: readonly Translation[] = []): string {
+  const { own, words } = voice;
   const themes = rulesByTheme(own.themes, own.language);
   const title = dealers ? own.titleOf(dealers.dealer) : own.title;
   const articles = (ids: readonly RuleId[]) => ids.map((id) => articleOf(id, voice, dealers));
   return html`<!doctype html>
-<html lang="${own.language}">
+<html lang="${own.language}" dir="${words.direction}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${new Markup(policy)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
-<link rel="icon" href="data:,">
+${translations.map(({ language, address }) => html`<link rel="alternate" hreflang="${language}" href="${address}">
+`)}<link rel="icon" href="data:,">
 <style>${new Markup(style)}</style>
 </head>
 <body>
 <a class="skip" href="#rules">${own.skip}</a>
 <header>
-<h1>${title}</h1>
+${translations.length > 0 ? languageLinks(translations, voice) : undefined}<h1>${title}</h1>
 <p class="lesser">${own.version(rulesVersion)}, ${own.rulesOf(ruleIds.length)}</p>
 <p>${own.lead}</p>
 </header>

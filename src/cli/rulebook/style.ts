@@ -42,6 +42,8 @@ button:hover { background: var(--tint); }
 [role='status'] { font-weight: 650; font-variant-numeric: tabular-nums; }
 
 nav ul { list-style: none; columns: 15rem; column-gap: 1.5rem; }
+.languages ul { columns: auto; display: flex; flex-wrap: wrap; gap: 0 1.25rem; margin-block-end: 0.75rem; }
+.languages [aria-current] { color: inherit; font-weight: 650; text-decoration: none; }
 nav a, .id a { display: inline-block; padding-block: 0.15rem; }
 
 main > section > h2 { border-block-end: 3px solid var(--ink); padding-block-end: 0.3rem; }
