@@ -14,6 +14,7 @@ const mayUse: Record<string, readonly string[]> = {
   'xstate': ['guide', 'widget', 'counter'],
   'jsonc-parser': ['cli'],
   'papaparse': ['sheets'],
+  'lean-qr': ['handoff'],
   '@noble/hashes': ['sheets'],
   'node:': ['cli', 'relay', 'release'],
   'vite': ['release'],
