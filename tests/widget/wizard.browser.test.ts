@@ -2,6 +2,7 @@
 import { assert } from 'chai';
 import '../../src/widget/define.ts';
 // Fetched file by file here, it takes longer than a test may.
+import '../../src/widget/delivery.ts';
 import '../../src/widget/reckoner.ts';
 import '../../src/reasons/words/en/telling.ts';
 import '../../src/reasons/words/de/telling.ts';
@@ -83,16 +84,22 @@ it('takes no focus on first load, and gives it to the heading when the buyer mov
 it('asks the first question before the line-up is there, keeps what was ticked, and waits with the next', async () => {
   let arrive = (_answer: Response) => {};
   const fetched = window.fetch;
-  window.fetch = () => new Promise((resolve) => { arrive = resolve; });
+  const asked = new Promise<void>((called) => {
+    window.fetch = () => new Promise((resolve) => {
+      arrive = resolve;
+      called();
+    });
+  });
   try {
     const wizard = document.createElement('acre-to-axle');
     wizard.catalogue = '/demo/on-its-way.json';
     document.body.append(wizard);
     await settled(wizard);
     await choose(wizard, 'dig');
-    await settled(wizard);
+    const { ready } = wizard;
+    await asked;
     arrive(Response.json(catalogue));
-    await wizard.ready;
+    await ready;
     assert.deepEqual(all<HTMLInputElement>(wizard, 'input[type=checkbox]:checked').map(({ value }) => value), ['dig']);
     await press(wizard, 'Continue');
     assert.deepEqual(wizard.answers.tasks, [{ task: 'dig' }]);
@@ -367,7 +374,7 @@ it('shows a plain message and the page’s own fallback where the line-up cannot
   const heard = new Promise((resolve) => { wizard.addEventListener('acre-error', resolve, { once: true }); });
   wizard.catalogue = '/demo/no-such-file.json';
   document.body.append(wizard);
-  await heard;
+  await Promise.all([heard, wizard.ready]);
   await settled(wizard);
   assert.deepEqual(codes, ['catalogue.missing']);
   assert.match(all(wizard, '[role="alert"]')[0]!.textContent, /call or write to the dealer/);
