@@ -1,6 +1,9 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ruleIds, rules } from '../../src/trade/book.ts';
+import { fr as own } from '../../src/cli/rulebook/words/fr.ts';
+import { fr } from '../../src/reasons/words/fr.ts';
+import { sayRule } from '../../src/reasons/say.ts';
 import { axeSource, type AxeResult } from './axe.ts';
 import { openDemo, type Demo, type Visit } from './browser.ts';
 
@@ -79,7 +82,7 @@ test('is narrowed by what a dealer may do and by how far it can be trusted, and 
   expect((await shownIds(page)).sort()).toEqual(fromMemory);
   await page.locator('#kind').selectOption('definition');
   expect((await shownIds(page)).sort()).toEqual(fromMemory.filter((id) => rules[id].kind === 'definition'));
-  expect(await page.locator('main > section:visible').count()).toBe(await page.locator('nav li:visible').count());
+  expect(await page.locator('main > section:visible').count()).toBe(await page.locator('nav[aria-labelledby] li:visible').count());
 });
 
 test('an address leads to a rule, and a link to one that was searched away shows it again', async () => {
@@ -115,19 +118,45 @@ const ways: [string, BrowserContextOptions][] = [
   ['on a phone, light', { viewport: { width: 320, height: 640 } }],
   ['on a desk, dark', { viewport: { width: 1200, height: 900 }, colorScheme: 'dark' }],
 ];
+const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const tooWide = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+/** What axe finds, on a page it has been let into. */
+async function violationsOn(page: Page, ...looked: string[]): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async (runOnly) => {
+    const { violations } = await axe.run({ runOnly, resultTypes: ['violations'] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).slice(0, 3).join(' ')}`);
+  }, looked);
+}
+
 describe.each(ways)('%s', (_way, options) => {
   test('axe has nothing to say, and nothing is wider than the screen', async () => {
     // The page's own policy would keep the checker out.
     const { page } = await openBook({ ...options, bypassCSP: true });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
-    await page.evaluate(axeSource);
-    const violations = (...rules: string[]) => page.evaluate(async (runOnly) => {
-      const { violations: found } = await axe.run({ runOnly, resultTypes: ['violations'] });
-      return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).slice(0, 3).join(' ')}`);
-    }, rules);
-    expect(await violations('wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice')).toEqual([]);
+    expect(await tooWide(page)).toBeLessThanOrEqual(0);
+    expect(await violationsOn(page, ...levels)).toEqual([]);
     // The control: a field without a name would be found.
     await page.evaluate(() => document.querySelector('label')!.remove());
-    expect((await violations('label')).join(' ')).toMatch(/^label/);
+    expect((await violationsOn(page, 'label')).join(' ')).toMatch(/^label/);
   });
+});
+
+test('the other languages are a link away, and French is searched in French on a phone, with axe', async () => {
+  const { page, complaints } = await openBook({ viewport: { width: 320, height: 640 }, bypassCSP: true });
+  await page.getByRole('link', { name: own.name, exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: own.title }).waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe('fr');
+  expect(await page.locator('a[aria-current]').textContent()).toBe(own.name);
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+
+  // Typed as it is in haste: no accents, a straight apostrophe.
+  await page.locator('#words').fill("L'essieu arriere");
+  const found = ruleIds.filter((id) => ['l’essieu', 'arrière'].every((word) => sayRule(id, fr).includes(word)));
+  expect(found.length).toBeGreaterThan(1);
+  expect((await shownIds(page)).sort()).toEqual(found);
+  expect(await status(page)).toBe(own.found.replace('{shown}', String(found.length)).replace('{all}', String(ruleIds.length)));
+  expect(await violationsOn(page, ...levels)).toEqual([]);
+  await page.locator('#words').fill('tracteur au clair de lune');
+  expect(await status(page)).toBe(own.foundNone);
+  expect(complaints).toEqual([]);
 });
