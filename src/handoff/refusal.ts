@@ -1,3 +1,5 @@
+import type { HandoffWords, SaidRefusal } from './words/words.ts';
+
 /** Why nothing was taken over of what was pasted, scanned or typed. */
 export type Refusal =
   | { code: 'nothing' }
@@ -14,3 +16,7 @@ export type Refusal =
   | { code: 'not-understood' };
 
 export type RefusalCode = Refusal['code'];
+
+/** A refusal in words: what happened, why, and what to do. */
+export const sayRefusal = (refusal: Refusal, { refusals }: HandoffWords): SaidRefusal =>
+  refusals[refusal.code](refusal.code === 'sign' ? refusal : { sign: '', group: 0 });
