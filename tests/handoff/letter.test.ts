@@ -7,6 +7,7 @@ import { readHandedOn } from '../../src/handoff/link.ts';
 import { sayRefusal, type Refusal } from '../../src/handoff/refusal.ts';
 import { sayPackagePrice } from '../../src/reasons/say-package-price.ts';
 import { sayCaution, sayReason } from '../../src/reasons/say.ts';
+import { shortlist } from '../../src/reasons/shortlist.ts';
 import { runs } from '../support/arbitraries.ts';
 import { lineUp } from '../support/catalogue-for-tests.ts';
 import { everyLanguage } from '../support/languages.ts';
@@ -15,6 +16,7 @@ import { buyers } from './buyers.ts';
 import { demo, ownWords, tellingOf } from './telling.ts';
 
 const horses = buyers.find(({ name }) => name === 'horses')!.answers;
+const ofHorses = shortlist(demo(), horses);
 const tags = everyLanguage.map(({ tag }) => tag);
 
 test('each language of the tool has its words here', () => {
@@ -23,23 +25,23 @@ test('each language of the tool has its words here', () => {
 });
 
 test.each(tags)('a letter in %s holds machines, prices with their day, reasons, drawbacks, units, cautions, terms and the link', (tag) => {
-  const telling = tellingOf(demo(), horses, tag);
-  const { shortlist: { shortlist, askDealer, ruledOut, cautions }, catalogue, voice, link } = telling;
+  const telling = tellingOf(demo(), horses, tag, ofHorses);
+  const { shortlist: { shortlist: standing, askDealer, ruledOut, cautions }, catalogue, voice, link } = telling;
   const { lines } = letterOf(telling);
   const text = lines.join('\n');
-  const units = (catalogue.units ?? []).filter((unit) => [...shortlist, ...askDealer].some((entry) => entry.units.some((each) => each.unit === unit.id)));
+  const units = (catalogue.units ?? []).filter((unit) => [...standing, ...askDealer].some((entry) => entry.units.some((each) => each.unit === unit.id)));
   // What the letter sets on one line is compared as one, blanks alike.
   const plain = (said: string) => said.replace(/\s+/g, ' ');
   const wanted = [
-    ...[...shortlist, ...askDealer].flatMap((entry) => [`${entry.rank}. ${voice.nameOf(entry.machine)}`, sayPackagePrice(entry.package, voice)]),
-    ...[...shortlist, ...askDealer].flatMap(({ reasons }) => reasons.filter(({ id, kind }) => kind === 'against' && !id.startsWith('addition.')).map((reason) => sayReason(reason, voice))),
-    ...shortlist.map(({ reasons }) => sayReason(reasons.find(({ kind }) => kind === 'for')!, voice)),
+    ...[...standing, ...askDealer].flatMap((entry) => [`${entry.rank}. ${voice.nameOf(entry.machine)}`, sayPackagePrice(entry.package, voice)]),
+    ...[...standing, ...askDealer].flatMap(({ reasons }) => reasons.filter(({ id, kind }) => kind === 'against' && !id.startsWith('addition.')).map((reason) => sayReason(reason, voice))),
+    ...standing.map(({ reasons }) => sayReason(reasons.find(({ kind }) => kind === 'for')!, voice)),
     ...ruledOut.map(({ machine }) => voice.nameOf(machine)),
     ...cautions.map((caution) => sayCaution(caution, voice)),
     ...units.flatMap(({ id, priceDate }) => [id, ...(priceDate ? [dayIn(voice.reader.locale, priceDate)] : [])]),
     catalogue.dealer.name, catalogue.dealer.terms?.[tag]?.guidance ?? voice.words.guidance, dayIn(voice.reader.locale, catalogue.asOf),
   ];
-  expect(shortlist.length).toBeGreaterThan(2);
+  expect(standing.length).toBeGreaterThan(2);
   expect(units.length).toBeGreaterThan(5);
   expect(wanted.filter((said) => !plain(text).includes(plain(said)))).toEqual([]);
   expect(lines.at(-1)).toBe(link);
@@ -48,8 +50,8 @@ test.each(tags)('a letter in %s holds machines, prices with their day, reasons, 
 
 test('where nothing fits the ways out are told, and why not each machine', () => {
   const telling = tellingOf(lineUp(), mustDo({ task: 'lift-pallets', weight: { value: 6000, unit: 'lb' }, height: { value: 4, unit: 'ft' } }));
-  const { shortlist: { shortlist, askDealer, waysOut, ruledOut }, voice: { words, nameOf } } = telling;
-  expect([shortlist.length, askDealer.length]).toEqual([0, 0]);
+  const { shortlist: { shortlist: standing, askDealer, waysOut, ruledOut }, voice: { words, nameOf } } = telling;
+  expect([standing.length, askDealer.length]).toEqual([0, 0]);
   expect(waysOut.length).toBeGreaterThan(0);
   const { lines } = letterOf(telling);
   expect(lines).toContain(words.result.none);

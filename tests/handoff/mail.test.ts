@@ -8,6 +8,7 @@ import { eml, type Posting } from '../../src/handoff/mail/eml.ts';
 import { isAddress } from '../../src/handoff/mail/header.ts';
 import { longestMailto, mailto } from '../../src/handoff/mail/mailto.ts';
 import { onOneLine } from '../../src/handoff/one-line.ts';
+import { shortlist } from '../../src/reasons/shortlist.ts';
 import { aMinute, runs } from '../support/arbitraries.ts';
 import { everyLanguage } from '../support/languages.ts';
 import { buyers } from './buyers.ts';
@@ -15,6 +16,7 @@ import { demo, tellingOf } from './telling.ts';
 
 const tags = everyLanguage.map(({ tag }) => tag);
 const horses = buyers.find(({ name }) => name === 'horses')!.answers;
+const ofHorses = shortlist(demo(), horses);
 
 /** Lines as RFC 5322 and MIME want them: ASCII, CRLF, at most 998 signs, and 78 where they may be chosen. */
 function wellFormed(message: string) {
@@ -43,7 +45,7 @@ async function readsBack(letter: Letter, posting: Posting = {}) {
 
 describe('the file of a mail, read by another library', () => {
   test.each(tags)('is the letter in %s, as a draft to nobody yet', async (tag) => {
-    const letter = letterOf(tellingOf(demo(), horses, tag));
+    const letter = letterOf(tellingOf(demo(), horses, tag, ofHorses));
     const mail = await readsBack(letter, { language: tag });
     expect(mail.subject).toBe(letter.subject);
     expect([mail.to, mail.from, mail.date]).toEqual([undefined, undefined, undefined]);
@@ -51,7 +53,7 @@ describe('the file of a mail, read by another library', () => {
   });
 
   test('is for whom it is said to be for, from whom, of the day handed in', async () => {
-    const letter = letterOf(tellingOf(demo(), horses));
+    const letter = letterOf(tellingOf(demo(), horses, 'en', ofHorses));
     const mail = await readsBack(letter, {
       to: { address: 'ann@buyer.example', name: 'Åsa O’Néill, "Ann" <x@y.example>' }, from: { address: 'yard@dealer.example', name: 'Yard' }, date: new Date(Date.UTC(2026, 4, 12, 10, 0, 7)).toUTCString(),
     });
@@ -67,7 +69,7 @@ describe('the file of a mail, read by another library', () => {
     const altered: CatalogueDocument = {
       ...catalogue, dealer: { ...catalogue.dealer, name, phone: name, terms: { en: { guidance: `${name} ${name}` } } }, machines: catalogue.machines.map((machine) => ({ ...machine, name })),
     };
-    const letter = letterOf(tellingOf(altered, horses));
+    const letter = letterOf(tellingOf(altered, horses, 'en', ofHorses));
     const mail = await readsBack(letter, { to: { address: 'ann@buyer.example', name } });
     expect(mail.subject).toBe(letter.subject);
     expect(mail.to?.map(({ address }) => address)).toEqual(['ann@buyer.example']);
@@ -104,9 +106,10 @@ function partsOf(href: string) {
 }
 
 describe('the link to a mail', () => {
-  const found = tags.flatMap((tag) => buyers.map(({ name, answers }) => ({ tag, name, telling: tellingOf(demo(), answers, tag) })));
+  const results = buyers.map((buyer) => ({ ...buyer, result: shortlist(demo(), buyer.answers) }));
+  const found = tags.flatMap((tag) => results.map(({ name, answers, result }) => ({ tag, name, telling: tellingOf(demo(), answers, tag, result) })));
 
-  test.each(found)('has room for the buyer $name in $tag, and says that it is short', ({ telling }) => {
+  test.each(found)('has room for the buyer $name in $tag, and says that it is short; no term is left out', ({ telling }) => {
     const made = mailto(telling, 'ann@buyer.example');
     if (made === 'no-room') throw new Error('no room');
     expect(made.href.length).toBeLessThanOrEqual(longestMailto);
@@ -114,6 +117,8 @@ describe('the link to a mail', () => {
     const lines = body.split('\r\n');
     expect([to, subject]).toEqual(['ann@buyer.example', telling.own.subject(telling.catalogue.dealer.name)]);
     expect(lines.includes(telling.own.shortened.withLink)).toBe(made.isShortened);
+    const { catalogue: { dealer }, voice: { words } } = telling;
+    expect(lines).toContain((dealer.terms?.[words.language]?.guidance ?? words.guidance).replaceAll('’', "'"));
     expect(lines.at(-1)).toBe(telling.link);
     expect('answers' in readHandedOn(body.slice(body.indexOf('https:')))).toBe(true);
   });
@@ -121,7 +126,7 @@ describe('the link to a mail', () => {
   test('tells the whole where it has room for it', () => {
     const catalogue = demo();
     const { words } = everyLanguage[0]!;
-    const bare = tellingOf({ ...catalogue, machines: [], units: [] }, horses, 'en', { ...tellingOf(catalogue, horses).shortlist, shortlist: [], askDealer: [], ruledOut: [], cautions: [], conflicts: { sets: [], complete: true }, waysOut: [] });
+    const bare = tellingOf({ ...catalogue, machines: [], units: [] }, horses, 'en', { ...tellingOf(catalogue, horses, 'en', ofHorses).shortlist, shortlist: [], askDealer: [], ruledOut: [], cautions: [], conflicts: { sets: [], complete: true }, waysOut: [] });
     const made = mailto(bare);
     expect(made).toMatchObject({ isShortened: false });
     expect(made !== 'no-room' && partsOf(made.href).body.split('\r\n')).toContain(words.result.none);
@@ -129,13 +134,13 @@ describe('the link to a mail', () => {
 
   test('is none where the dealer’s terms alone leave no room: they are never cut', () => {
     const catalogue = demo();
-    expect(mailto(tellingOf({ ...catalogue, dealer: { ...catalogue.dealer, terms: { en: { guidance: 'All of this counts. '.repeat(150) } } } }, horses))).toBe('no-room');
+    expect(mailto(tellingOf({ ...catalogue, dealer: { ...catalogue.dealer, terms: { en: { guidance: 'All of this counts. '.repeat(150) } } } }, horses, 'en', ofHorses))).toBe('no-room');
   });
 
   test('has no further field, recipient or line, whatever is handed in', () => {
     const catalogue = demo();
     const name = '&bcc=a@b.example?cc=c#d\r\nBcc: x@y.example"\'><script>';
-    const made = mailto(tellingOf({ ...catalogue, dealer: { ...catalogue.dealer, name } }, horses), 'a@b.example?bcc=c@d.example');
+    const made = mailto(tellingOf({ ...catalogue, dealer: { ...catalogue.dealer, name } }, horses, 'en', ofHorses), 'a@b.example?bcc=c@d.example');
     if (made === 'no-room') throw new Error('no room');
     expect(made.href).toMatch(/^mailto:\?subject=[\w.!~*()%-]+&body=[\w.!~*()%-]+$/);
     expect(partsOf(made.href).subject).toContain('&bcc=a@b.example?cc=c#d Bcc: x@y.example"\'><script>');

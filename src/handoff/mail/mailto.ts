@@ -11,7 +11,12 @@ const escaped = (text: string) => encodeURIComponent(text).replaceAll("'", '%27'
 /** The at sign stands as it is; whatever else an address may hold is escaped. */
 const recipient = (to: string | undefined) => (to !== undefined && isAddress(to) ? to.split('@').map(escaped).join('@') : '');
 
-const linkOf = ({ subject, lines }: Letter, to: string | undefined) => `mailto:${recipient(to)}?subject=${escaped(subject)}&body=${escaped(lines.join('\r\n'))}`;
+/** Marks that a typewriter has too: each of the finer ones takes nine signs of a link, in whose room another reason may stand. */
+const plainMarks: readonly (readonly [RegExp, string])[] = [[/[\u00a0\u202f]/g, ' '], [/[‘’]/g, "'"], [/[“”„]/g, '"'], [/[–—]/g, '-']];
+const plain = (text: string) => plainMarks.reduce((all, [fine, mark]) => all.replace(fine, mark), text);
+
+const linkOf = ({ subject, lines }: Letter, to: string | undefined) =>
+  `mailto:${recipient(to)}?subject=${escaped(plain(subject))}&body=${escaped(plain(lines.join('\r\n')))}`;
 
 /** A link that opens a mail, and whether the mail tells less than the whole; or that there is no room for the least. */
 export type Mailto = { href: string; isShortened: boolean } | 'no-room';
