@@ -14,8 +14,15 @@ const longest = 2_000;
 /** The part of an address that holds the answers; it is never sent to a server. */
 export const fragmentOf = ({ bytes }: Pick<Packed, 'bytes'>) => `a${written}=${toSigns(bytes, alphabet, bits)}`;
 
-/** A page's address with the answers in its fragment, in place of any fragment it has. */
-export const linkTo = (page: string, packed: Pick<Packed, 'bytes'>) => `${page.split('#', 1)[0]}#${fragmentOf(packed)}`;
+/**
+ * A page's address with the answers in its fragment, in place of any fragment it has.
+ *
+ * @returns undefined where they are longer than is read back: only a document written by hand is
+ */
+export function linkTo(page: string, packed: Pick<Packed, 'bytes'>): string | undefined {
+  const fragment = fragmentOf(packed);
+  return fragment.length > longest ? undefined : `${page.split('#', 1)[0]}#${fragment}`;
+}
 
 /** Where ours stands in a fragment, perhaps among others; a mail program may have broken it over lines. */
 const ours = /(?:^|[#&])a(\d{1,3})=([\w\s-]*)/;

@@ -53,11 +53,16 @@ export interface NumeralReader extends Coder {
   isSpent(): boolean;
 }
 
-/** Reads choices back from a number. */
+/** Choices of the longest document that is read; a number made to hold more of them would keep a page busy. */
+const mostChoices = 20_000;
+
+/** Reads choices back from a number; beyond the most there are it takes the first of each, and never is spent. */
 export function reader(numeral: bigint): NumeralReader {
   let number = numeral;
+  let count = 0;
   return {
     choose(odds) {
+      if (count++ >= mostChoices) return 0;
       const total = BigInt(sum(odds));
       let rest = Number(number % total);
       let index = 0;
@@ -65,6 +70,6 @@ export function reader(numeral: bigint): NumeralReader {
       number = (number / total) * BigInt(odds[index]!) + BigInt(rest);
       return index;
     },
-    isSpent: () => number === 0n,
+    isSpent: () => number === 0n && count <= mostChoices,
   };
 }

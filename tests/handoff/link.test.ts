@@ -9,13 +9,14 @@ import { buyers } from './buyers.ts';
 
 const page = 'https://www.dealer-of-used-tractors.example/used-tractors/which-one-fits/index.html';
 const most = 200;
+const linkOf = (answers: AnswersDocument) => linkTo(page, pack(answers))!;
 const typedOf = (answers: AnswersDocument) => {
   const form = typedForm(pack(answers));
   return 'text' in form ? form.text : '';
 };
 
 test('the links of ten scripted buyers, page and fragment and all, are within 200 bytes', () => {
-  const links = buyers.map(({ answers }) => linkTo(page, pack(answers)));
+  const links = buyers.map(({ answers }) => linkOf(answers));
   expect(links.map((link) => link.length).filter((length) => length > most)).toEqual([]);
   // Of signs that take one byte each and none to be escaped (RFC 3986, section 3.5).
   for (const link of links) expect(link).toMatch(/^https:[\w./-]+#a1=[\w-]+$/);
@@ -29,15 +30,22 @@ describe('a link', () => {
   const { answers } = buyers[2]!;
   const packed = pack(answers);
   const fragment = fragmentOf(packed);
+  const link = linkOf(answers);
 
   test.each([
-    ['with the #', `#${fragment}`], ['without it', fragment], ['among others', `#top&${fragment}&x=1`], ['whole', linkTo(page, packed)], ['of a page that had a fragment', linkTo(`${page}#top`, packed)],
-    ['broken by a mail program', `${linkTo(page, packed).slice(0, 105)}\r\n ${linkTo(page, packed).slice(105)}`], ['within blanks', `  ${linkTo(page, packed)}\n`],
-    ['between angle brackets', `<${linkTo(page, packed)}>`], ['at the end of a sentence', `See ${linkTo(page, packed)}.`],
+    ['with the #', `#${fragment}`], ['without it', fragment], ['among others', `#top&${fragment}&x=1`], ['whole', link], ['of a page that had a fragment', linkTo(`${page}#top`, packed)!],
+    ['broken by a mail program', `${link.slice(0, 105)}\r\n ${link.slice(105)}`], ['within blanks', `  ${link}\n`],
+    ['between angle brackets', `<${link}>`], ['at the end of a sentence', `See ${link}.`],
   ])('is read %s', (_how, text) => expect(readHandedOn(text)).toEqual({ answers }));
 
   test('of a page on a plain visit holds nothing of ours', () => {
     for (const plain of ['', '#', '#top', '#a=1', '#data1=x', '#section-a1', '?a1=b']) expect(readFragment(plain)).toBeUndefined();
+  });
+
+  test('that would be longer than is read back isn’t made', () => {
+    const owned = (count: number) => ({ ...answers, owned: Array.from({ length: count }, (_, index) => ({ kind: 'tiller' as const, mass: { value: 401.25 + index, unit: 'lb' as const } })) });
+    expect(linkTo(page, pack(owned(500)))).toBeUndefined();
+    expect(readHandedOn(linkOf(owned(100)))).toEqual({ answers: owned(100) });
   });
 
   test.each([

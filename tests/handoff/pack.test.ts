@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { materials, species } from '../../src/answers/questions.ts';
 import { checkAnswers } from '../../src/answers/read-answers.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
+import { codeDocument } from '../../src/handoff/code.ts';
 import { crc16 } from '../../src/handoff/crc-16.ts';
 import { layout1 } from '../../src/handoff/layout-1.ts';
 import { even, reader, writer } from '../../src/handoff/numeral.ts';
@@ -102,6 +103,16 @@ describe('bytes that were never packed', () => {
     }), runs(1000));
     expect(through).toBeGreaterThan(20);
   }, aMinute);
+
+  test('made to keep a page busy are refused before they do: lists of thousands of nothings', () => {
+    const coder = writer();
+    const layout = { owned: layout1.owned! };
+    coder.choose(even(16), 1);
+    codeDocument(layout, coder, { owned: Array.from({ length: 9000 }, () => ({})) });
+    const numeral = [...(coder.numeral().toString(16).replace(/^(?=(..)*.$)/, '0').match(/../g) ?? [])].map((pair) => Number(`0x${pair}`));
+    expect(numeral.length).toBeLessThan(6000);
+    expect(unpack([...numeral, crc16(numeral) >> 8, crc16(numeral) & 0xff], [layout])).toEqual({ refused: { code: 'damaged' } });
+  });
 
   test('are refused as damaged where the check is wrong, as newer where their layout is', () => {
     const { bytes } = pack(said({}));

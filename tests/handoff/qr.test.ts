@@ -37,7 +37,7 @@ const codeOf = (text: string) => qrSvg(text, 'Your answers')!;
 
 describe('another library reads from the picture', () => {
   test.each(buyers)('the answers of the buyer $name', ({ answers }) => {
-    const link = linkTo(page, pack(answers));
+    const link = linkTo(page, pack(answers))!;
     const read = scanned(codeOf(link));
     expect(read).toBe(link);
     expect(readHandedOn(read!)).toEqual({ answers });
@@ -49,7 +49,7 @@ describe('another library reads from the picture', () => {
   });
 
   test('a code of which a part is dirty', () => {
-    const link = linkTo(page, pack(buyers[2]!.answers));
+    const link = linkTo(page, pack(buyers[2]!.answers))!;
     const svg = codeOf(link);
     expect(scanned(svg, (x, y) => x > 17 && x < 24 && y > 17 && y < 24)).toBe(link);
   });

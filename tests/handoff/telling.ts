@@ -25,5 +25,5 @@ export const demo = () => JSON.parse(readFileSync('demo/catalogue.json', 'utf8')
 export function tellingOf(catalogue: CatalogueDocument, answers: AnswersDocument, tag = 'en', result: Shortlist = shortlist(catalogue, answers)): Telling {
   const { words } = everyLanguage.find((each) => each.tag === tag)!;
   const reader = readerFor(words, 'us', catalogue.dealer.locale, catalogue.dealer.currency);
-  return { shortlist: result, catalogue, voice: { words, reader, nameOf: namesIn(catalogue, reader) }, own: ownWords[tag]!, link: linkTo(page, pack(answers)) };
+  return { shortlist: result, catalogue, voice: { words, reader, nameOf: namesIn(catalogue, reader) }, own: ownWords[tag]!, link: linkTo(page, pack(answers))! };
 }
