@@ -50,12 +50,12 @@ describe('commands of our own', () => {
   const inDemo = (command: string) => command.split(' ').filter((word) => word.startsWith('demo/')).map((path) => [path, read(path)] as const);
 
   test('run one after the other, each with what those before it wrote', async () => {
-    let files: Record<string, string> = {};
+    const files: Record<string, string> = {};
     for (const command of commands) {
-      files = { ...files, ...Object.fromEntries(inDemo(command)) };
+      Object.assign(files, Object.fromEntries(inDemo(command)));
       const { code, err, written } = await runWith(files, ...command.split(' ').slice(1));
       expect(code, `${command}\n${err.join('\n')}`).toBe(0);
-      files = { ...files, ...written };
+      Object.assign(files, written);
     }
   });
 
