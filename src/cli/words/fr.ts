@@ -25,5 +25,5 @@ export const fr: CliWords = {
   source: (source) => `Source : ${source}.`,
   weights: { query: 'question', notice: 'avis' },
   rowsRead: (done, of) => `${done} lignes sur ${of}`,
-  imported: (file, machines, units, faults) => `${file} : un catalogue de ${machines} machine${machines === 1 ? '' : 's'} et ${units} occasion${units === 1 ? '' : 's'}${faults > 0 ? `, sans ce que ${faults} faute${faults === 1 ? ' a' : 's ont'} laissé de côté` : ''}`,
+  imported: (file, machines, units, faults) => `${file} : un catalogue de ${machines} machine${machines === 1 ? '' : 's'} et ${units} occasion${units === 1 ? '' : 's'}${faults > 0 ? `, sans ce que ${faults} faute${faults === 1 ? ' a' : 's ont'} laissé de côté` : ''}`,
 };

@@ -423,7 +423,7 @@ export const telling: TellingWords = {
     stock: {
       old: (day) => `La liste du concessionnaire date du ${day}. Depuis, des prix ont pu changer et des tracteurs être vendus. Renseignez-vous avant de vous déplacer.`,
       none: 'Rien n’est à vendre sur le parc en ce moment. Vous voyez ci-dessous quelle taille et quelle finition demande votre travail, aux prix habituels. Demandez au concessionnaire ce qui va rentrer.',
-      photo: (what) => `Photo : ${what}`,
+      photo: (what) => `Photo : ${what}`,
     },
     must: 'indispensable',
   },
