@@ -1,6 +1,6 @@
 /** Serves the demo's pages with the built widget: the same files an embedder would put on his site. */
 import { execFile } from 'node:child_process';
-import { createReadStream } from 'node:fs';
+import { createReadStream, readFileSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
@@ -9,8 +9,9 @@ import { promisify } from 'node:util';
 import { headersOf } from './embed/policies.mjs';
 
 const demo = fileURLToPath(new URL('.', import.meta.url));
+const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
 /** Built files, by the folder of the address they are under. */
-const built = [['widget', '../dist/widget/'], [`setup${sep}app`, '../dist/setup/']].map(([under, folder]) => [`${sep}${under}${sep}`, fileURLToPath(new URL(folder, import.meta.url))]);
+const built = [['widget', '../dist/widget/'], [`setup${sep}app`, '../dist/setup/'], [`setup${sep}wizard`, `../dist/embed/${version}/`]].map(([under, folder]) => [`${sep}${under}${sep}`, fileURLToPath(new URL(folder, import.meta.url))]);
 
 const types = {
   '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8',
@@ -34,10 +35,7 @@ async function ruleBook(language = 'en') {
 }
 
 /** The wizard's files as one a language with their hashes, where they were built; none where they weren't. */
-async function hashes() {
-  const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
-  return readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
-}
+const hashes = () => readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
 
 /**
  * @param port  0 for any that is free
@@ -53,7 +51,7 @@ export async function serve(port = 0) {
         response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(page);
         return;
       }
-      if (pathname === '/setup/integrity.json') {
+      if (pathname === '/setup/wizard/integrity.json') {
         response.writeHead(200, { 'content-type': types['.json'], 'cache-control': 'no-store' }).end(await hashes());
         return;
       }

@@ -32,7 +32,7 @@ await take('look', 'mending');
 await setUp.locator('select[data-column="units 6"]').selectOption('hours');
 await settled();
 await setUp.locator('[data-code="row.no-machine"] input').fill('rill');
-await setUp.locator('[data-code="row.no-machine"] button').click();
+await setUp.locator('[data-code="row.no-machine"] button[type="submit"]').click();
 await settled();
 await take('save', 'saving');
 await browser.close();

@@ -6,6 +6,8 @@ export interface Embedding {
   integrity?: string | undefined;
   /** Attributes of the tag, by name; one without a value is left out. */
   attributes: Readonly<Record<string, string | undefined>>;
+  /** JSON of a catalogue that stands inside the tag, for a site that takes no such file. */
+  catalogue?: string | undefined;
   /** Words shown where the script doesn't run, each a paragraph; a link where it has an address. */
   fallback: readonly { text: string; href?: string | undefined }[];
 }
@@ -17,12 +19,14 @@ const attributesOf = (attributes: Readonly<Record<string, string | undefined>>) 
   Object.entries(attributes).flatMap(([name, value]) => (value === undefined ? [] : [` ${name}="${escaped(value)}"`])).join('');
 
 /** @returns HTML to paste into a page, as lines. */
-export function snippet({ script, integrity, attributes, fallback }: Embedding): string {
+export function snippet({ script, integrity, attributes, catalogue, fallback }: Embedding): string {
   const told = fallback.map(({ text, href }) => `  <p>${href === undefined ? escaped(text) : `<a href="${escaped(href)}">${escaped(text)}</a>`}</p>`);
   return [
     `<script type="module"${attributesOf({ src: script, integrity, crossorigin: integrity && 'anonymous' })}></script>`,
     '',
     `<acre-to-axle${attributesOf(attributes)}>`,
+    // Nothing a catalogue says may end the script it stands in.
+    ...(catalogue === undefined ? [] : [`  <script type="application/json">${catalogue.replaceAll('<', String.raw`\u003c`)}</script>`]),
     ...told,
     '</acre-to-axle>',
     '',

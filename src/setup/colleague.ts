@@ -1,9 +1,7 @@
 import type { Answer, Asked, Call, Stopped } from './calls.ts';
 import type { Finding } from '../sheets/sheets.ts';
 import type { View } from './desk.ts';
-
-/** Beside the page's own script, as the build names it. */
-const workerFile = 'acre-to-axle-set-up-worker.js';
+import { workerAddress } from './worker-address.ts';
 
 export interface Progress {
   done: number;
@@ -19,9 +17,7 @@ export class Colleague {
   private readonly waiting = new Map<number, { resolve(outcome: Outcome): void; reject(trouble: Error): void; told(progress: Progress): void }>();
 
   constructor(asOf: string, languages: readonly string[]) {
-    const url = new URL(workerFile, import.meta.url);
-    url.search = new URLSearchParams({ asOf, languages: languages.join(',') }).toString();
-    this.worker = new Worker(url, { type: 'module' });
+    this.worker = new Worker(workerAddress({ asOf, languages: languages.join(',') }), { type: 'module' });
     this.worker.onmessage = ({ data }: MessageEvent<Answer>) => this.hear(data);
     this.worker.onerror = ({ message }) => {
       for (const each of this.waiting.values()) each.reject(new Error(message));
@@ -38,9 +34,9 @@ export class Colleague {
     });
   }
 
-  /** Breaks off what was asked last. */
+  /** Breaks off all that was asked and isn't answered. */
   stop() {
-    this.worker.postMessage({ stop: this.asked } satisfies Stopped);
+    for (const stop of this.waiting.keys()) this.worker.postMessage({ stop } satisfies Stopped);
   }
 
   private hear(answer: Answer) {

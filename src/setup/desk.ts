@@ -1,57 +1,63 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import {
-  assembling, csvOf, decode, headingText, mappingOf, matchColumns, parsing, queriesOf, readBase, readingRows, tableOf, unknownsOf,
-  type Base, type ColumnMatch, type Finding, type Mapping, type RowsReading, type SheetKind, type Slices, type Table, type Unknown,
+  allAtOnce, assembling, csvOf, decode, parsing, queriesOf, readingRows, unknownsOf, versionOf,
+  type Base, type ColumnMatch, type Dialect, type Finding, type Mapping, type RowsReading, type SheetKind, type Slices, type Table, type Unknown,
 } from '../sheets/sheets.ts';
-import { groupsOf, type Group } from './groups.ts';
 import { withFrames } from './frames.ts';
+import { groupsOf, type Group } from './groups.ts';
+import {
+  cellsOf, columnOfField, emptyTable, heldOf, rewritten, rowNumbers, withCells, withColumns, withDecimalMark, withFields, withMapping, withoutRows, withRow, type Held,
+} from './held.ts';
+import { idsFrom } from './ids.ts';
+import { fromJson, kindOf } from './json-rows.ts';
 
 export const sheetKinds = ['machines', 'units'] as const satisfies readonly SheetKind[];
-
-/** A table on the desk: its cells as they stand now, what its columns are taken for, and what was read of it. */
-interface Sheet {
-  name: string;
-  table: Table & { sheet: SheetKind };
-  matches: readonly ColumnMatch[];
-  mapping: Mapping;
-  /** Of the file, before any row was read. */
-  found: readonly Finding[];
-  reading: RowsReading | undefined;
-}
 
 /** What is shown of a table. */
 export interface SheetView {
   name: string;
   rows: number;
+  /** As a spreadsheet numbers it. */
+  lastRow: number;
   headings: readonly string[];
   matches: readonly ColumnMatch[];
   mapping: Mapping;
+  dialect: Dialect;
+  /** Whether it is a file that may be parted otherwise. */
+  isText: boolean;
   /** The first cells of each column that aren't blank, to know it by. */
   samples: readonly (readonly string[])[];
 }
 
-/** All that a page shows of the desk; plain data. */
+/** All that a page shows of the desk; plain data. The catalogue itself is asked for when it is wanted: it may be large. */
 export interface View {
   sheets: Partial<Record<SheetKind, SheetView>>;
   base: Base;
   groups: readonly Group[];
   unknowns: readonly Unknown[];
-  catalogue: CatalogueDocument | undefined;
+  /** To choose from where a unit names its machine. */
+  machineIds: readonly string[];
+  made: { version: string; asOf: string; machines: number; units: number; sold: number; implements: number } | undefined;
   canUndo: boolean;
 }
 
-/** Cells as they were before a change. */
-interface Before {
-  sheet: SheetKind;
-  cells: readonly { row: number; column: number; text: string }[];
-}
+type Sheets = { readonly [S in SheetKind]?: Held };
 
-/** The headings are row 1 of a spreadsheet. */
-const firstRow = 2;
 const samplesShown = 3;
+const mostIdsNamed = 500;
+/** Of a file whose kind isn't said, so much is read to know it by its headings. */
+const headLength = 65_536;
+/** Changes that can be taken back. */
+const mostChanges = 200;
 
-const samplesOf = ({ headings, rows }: Table) =>
-  headings.map((_, column) => rows.flatMap((row) => (row[column]?.trim() ? [row[column]] : [])).slice(0, samplesShown));
+const samplesOf = ({ headings, rows }: Table) => {
+  const found: string[][] = headings.map(() => []);
+  for (const row of rows) {
+    if (found.every((samples) => samples.length >= samplesShown)) break;
+    row.forEach((cell, column) => { if (cell.trim() && (found[column]?.length ?? samplesShown) < samplesShown) found[column]!.push(cell); });
+  }
+  return found;
+};
 
 /** A catalogue to begin with: nobody's, with nothing in it. */
 export const blankBase: Base = { format: 'acre-to-axle/catalogue/1', id: 'my-lot', dealer: { name: 'My lot', currency: 'USD', units: 'us', locale: 'en-US' }, frames: [] };
@@ -62,9 +68,12 @@ export const blankBase: Base = { format: 'acre-to-axle/catalogue/1', id: 'my-lot
  */
 export class Desk {
   private base: Base = blankBase;
-  private readonly sheets: { [S in SheetKind]?: Sheet } = {};
-  private readonly changes: Before[] = [];
+  private sheets: Sheets = {};
+  /** The tables before each change, the last one at the end. */
+  private before: Sheets[] = [];
   private asOf: string;
+  private withoutSold = false;
+  private made: CatalogueDocument | undefined;
   private readonly languages: readonly string[];
 
   /**
@@ -76,38 +85,56 @@ export class Desk {
     this.languages = languages;
   }
 
-  /** Takes the bytes of a CSV file as a table; the one that was there before stays until this one is read. */
-  *open(sheet: SheetKind, name: string, bytes: Uint8Array): Slices<readonly Finding[]> {
-    const { text, findings } = decode(bytes, sheet);
+  /**
+   * Takes the bytes of a CSV file as a table; the one that was there before stays until this one is read.
+   *
+   * @param sheet  which of the two it is; without it, what more of its headings say
+   */
+  *open(sheet: SheetKind | undefined, name: string, bytes: Uint8Array): Slices<readonly Finding[]> {
+    const { text, findings } = decode(bytes, sheet ?? 'machines');
     if (text === undefined) return findings;
-    const table = (yield* parsing(sheet, text)) as Table & { sheet: SheetKind };
-    this.put(sheet, name, table, [...findings, ...table.findings]);
-    return [];
+    const head = text.slice(0, headLength);
+    const kind = sheet ?? kindOf(sheetKinds.flatMap((each) => allAtOnce(parsing(each, head)).headings), this.sheets.machines ? 'units' : 'machines');
+    return yield* this.parted(kind, name, text, findings.map((finding) => ({ ...finding, sheet: kind })));
   }
 
-  /** Takes a catalogue, or a dealer's JSON without machines; gives what keeps it from being one. */
+  /** The same file, with its cells parted by another sign; what was mended in it is gone. */
+  *part(sheet: SheetKind, separator: string): Slices<readonly Finding[]> {
+    const { name, text, found } = this.sheets[sheet] ?? {};
+    if (name === undefined || text === undefined) return [];
+    return yield* this.parted(sheet, name, text, found!.filter(({ code }) => code === 'file.not-utf-8' || code === 'file.utf-16'), separator);
+  }
+
+  /** Takes a catalogue, a dealer's JSON without machines, or bare rows; gives what keeps it from being one. */
   openDocument(name: string, document: unknown): readonly Finding[] {
-    const { base, findings } = readBase(document);
-    if (!base) return findings;
-    this.base = base;
-    this.changes.length = 0;
+    const { base, tables, findings } = fromJson(document);
+    if (!base && Object.keys(tables).length === 0) return findings;
+    if (base) {
+      this.base = base;
+      this.sheets = {};
+      this.before = [];
+    }
     for (const sheet of sheetKinds) {
-      delete this.sheets[sheet];
-      const entries = base[sheet];
-      const { rows: [headings = [], ...rows], notHeld } = tableOf(sheet, entries ?? []);
-      // What no table can hold as it is stays as it is, and isn't to be mended here.
-      if (!entries || notHeld.length > 0) continue;
-      this.put(sheet, name, {
-        sheet, headings: headings.map(String), rows: rows.map((row) => row.map(String)), findings: [],
-        dialect: { separator: ',', decimalMark: '.', decimalMarkFrom: 'given' },
-      }, []);
+      const cells = tables[sheet];
+      if (cells) this.put(sheet, heldOf(name, emptyTable(sheet, cells.headings, cells.rows), []));
     }
     return [];
   }
 
+  /** Takes a table for the other one. */
+  swap(sheet: SheetKind) {
+    const { [sheet]: held, ...others } = this.sheets;
+    if (!held) return;
+    const other = sheet === 'machines' ? 'units' : 'machines';
+    this.change({ ...others, [other]: heldOf(held.name, { ...held.table, sheet: other }, held.found.map((finding) => ({ ...finding, sheet: other })), held.text) });
+  }
+
   map(sheet: SheetKind, mapping: Mapping) {
-    const held = this.sheets[sheet];
-    if (held) Object.assign(held, { mapping, reading: undefined });
+    this.changeSheet(sheet, (held) => withMapping(held, mapping));
+  }
+
+  decimals(sheet: SheetKind, mark: '.' | ',') {
+    this.changeSheet(sheet, (held) => withDecimalMark(held, mark));
   }
 
   /**
@@ -117,90 +144,149 @@ export class Desk {
    * @param column  from 1
    */
   mend(sheet: SheetKind, column: number, rows: readonly number[], text: string) {
-    const held = this.sheets[sheet];
-    if (!held) return;
-    this.changes.push({ sheet, cells: rows.map((row) => ({ row, column, text: held.table.rows[row - firstRow]?.[column - 1] ?? '' })) });
-    for (const row of rows) this.write(held, row, column, text);
+    this.changeSheet(sheet, (held) => withCells(held, rows, column, () => text));
   }
 
-  undo() {
-    const last = this.changes.pop();
-    const held = last && this.sheets[last.sheet];
-    for (const { row, column, text } of held ? last.cells : []) this.write(held!, row, column, text);
+  /**
+   * Writes texts into rows by field; columns that aren't there yet are made.
+   *
+   * @param rows  as a spreadsheet numbers them; all of them where none are named
+   */
+  fill(sheet: SheetKind, rows: readonly number[] | undefined, values: Readonly<Record<string, string>>) {
+    this.changeSheet(sheet, (held) => withFields(held, rows ?? rowNumbers(held), values));
+  }
+
+  /**
+   * Fills a field of all rows from what stands in a column; ids made of it are told apart by a number.
+   *
+   * @param column  from 1; 0 for the number of the row
+   */
+  fillFrom(sheet: SheetKind, field: string, column: number) {
+    this.changeSheet(sheet, (held) => {
+      const rows = rowNumbers(held);
+      const texts = rows.map((row) => (column === 0 ? `${sheet === 'machines' ? 'machine' : 'unit'}-${row}` : (cellsOf(held, row)[column - 1] ?? '').trim()));
+      const made = field === 'id' ? idsFrom(texts) : texts;
+      const wider = withColumns(held, [field]);
+      return withCells(wider, rows, columnOfField(wider, field), (row) => made[row - rows[0]!]!);
+    });
+  }
+
+  /** A row as a line of a file, cells parted by commas; to be changed and given to {@link rewrite}. */
+  line(sheet: SheetKind, row: number): string {
+    const held = this.sheets[sheet];
+    return held ? csvOf([[...cellsOf(held, row)]]).trimEnd() : '';
+  }
+
+  rewrite(sheet: SheetKind, row: number, line: string) {
+    const { headings } = allAtOnce(parsing(sheet, line, { separator: ',' }));
+    this.changeSheet(sheet, (held) => rewritten(held, row, headings));
+  }
+
+  /** Leaves rows out; the others keep their numbers. */
+  drop(sheet: SheetKind, rows: readonly number[]) {
+    this.changeSheet(sheet, (held) => withoutRows(held, rows));
   }
 
   /** A row more, by the fields of an entry; columns that aren't there yet are made. */
   add(sheet: SheetKind, values: Readonly<Record<string, string>>) {
-    const held = this.sheets[sheet] ?? this.put(sheet, '', {
-      sheet, headings: [], rows: [], findings: [], dialect: { separator: ',', decimalMark: '.', decimalMarkFrom: 'given' },
-    }, []);
-    const { table } = held;
-    for (const field of Object.keys(values)) {
-      if (held.mapping.some((taken) => taken?.field === field)) continue;
-      table.headings.push(headingText(sheet, field));
-      held.mapping = [...held.mapping, { field }];
-    }
-    table.rows.push(held.mapping.map((taken) => (taken && values[taken.field]) ?? ''));
-    Object.assign(held, { matches: matchColumns(table), reading: undefined });
+    const held = withRow(this.sheets[sheet] ?? heldOf('', emptyTable(sheet), []));
+    const row = rowNumbers(held).at(-1)!;
+    const id = { id: values.id ?? freeId(held, values.name ?? values.machine ?? sheet) };
+    this.change({ ...this.sheets, [sheet]: withFields(held, [row], { ...id, ...values }) });
   }
 
-  /** What is in neither table: the dealer, his frames, implements and figures. */
-  set(base: Pick<Base, 'id' | 'dealer'> & Partial<Base>, asOf: string) {
+  undo() {
+    this.sheets = this.before.pop() ?? this.sheets;
+  }
+
+  /** What is in neither table: the dealer, his frames, implements and figures; and whether what is sold stays away. */
+  set(base: Pick<Base, 'id' | 'dealer'> & Partial<Base>, asOf: string, withoutSold = false) {
     this.base = { ...this.base, ...base };
     this.asOf = asOf;
-    for (const sheet of Object.values(this.sheets)) sheet.reading = undefined;
+    this.withoutSold = withoutSold;
   }
 
-  /** What lies on the desk now; the same again, whatever was opened since. */
+  /** What lies on the desk now; the same again, whatever was done since. */
   mark(): () => void {
-    const [sheets, base, changes] = [{ ...this.sheets }, this.base, [...this.changes]];
-    return () => {
-      for (const sheet of sheetKinds) delete this.sheets[sheet];
-      Object.assign(this.sheets, sheets);
-      this.base = base;
-      this.changes.splice(0, Infinity, ...changes);
-    };
+    const { sheets, base, asOf, withoutSold } = this;
+    const before = [...this.before];
+    return () => { Object.assign(this, { sheets, base, asOf, withoutSold, before }); };
   }
 
-  /** A table as CSV, as it stands now. */
+  /** A table as CSV, as it stands now; rows that were left out aren't in it. */
   csv(sheet: SheetKind): string {
     const { headings = [], rows = [] } = this.sheets[sheet]?.table ?? {};
-    return csvOf([headings, ...rows.map((row) => headings.map((_, column) => row[column] ?? ''))]);
+    const filled = rows.filter((row) => row.some((cell) => cell.trim() !== ''));
+    return csvOf([headings, ...filled.map((row) => headings.map((_, column) => row[column] ?? ''))]);
+  }
+
+  /** The catalogue as it was shown last. */
+  get catalogue(): CatalogueDocument | undefined {
+    return this.made;
   }
 
   /** Reads what has changed and makes the catalogue of it. */
   *view(): Slices<View> {
-    const { dealer } = this.base;
-    for (const held of Object.values(this.sheets)) {
-      held.reading ??= yield* readingRows(held.table, held.mapping, { currency: dealer.currency, units: dealer.units, locale: dealer.locale });
+    const { currency, units, locale } = this.base.dealer;
+    const by = JSON.stringify([currency, units, locale]);
+    const readings: { machines?: RowsReading<'machines'>; units?: RowsReading<'units'> } = {};
+    for (const sheet of sheetKinds) {
+      const held = this.sheets[sheet];
+      if (!held) continue;
+      if (held.reading?.by !== by) held.reading = { of: yield* readingRows(held.table, held.mapping, { currency, units, locale }), by };
+      Object.assign(readings, { [sheet]: held.reading.of });
     }
-    const { machines, units } = this.sheets;
-    const readings = {
-      ...(machines?.reading && { machines: machines.reading as RowsReading<'machines'> }), ...(units?.reading && { units: units.reading as RowsReading<'units'> }),
-    };
     const base = withFrames(this.base, (readings.machines?.entries ?? []).map(({ entry }) => entry.frame));
     const { catalogue, findings } = yield* assembling({ base, asOf: this.asOf, ...readings });
+    const held = Object.values(this.sheets);
     const all = [
-      ...Object.values(this.sheets).flatMap(({ found, reading }) => [...found, ...(reading?.findings ?? [])]),
+      ...held.flatMap(({ found, reading }) => [...found, ...(reading?.of.findings ?? [])]),
       ...findings, ...(catalogue ? queriesOf(catalogue, readings, this.languages) : []),
     ];
+    this.made = catalogue && this.withoutSold ? withVersion({ ...catalogue, units: unsold(catalogue) }) : catalogue;
     return {
-      sheets: Object.fromEntries(Object.entries(this.sheets).map(([kind, { name, table, matches, mapping }]) =>
-        [kind, { name, rows: table.rows.length, headings: table.headings, matches, mapping, samples: samplesOf(table) } satisfies SheetView])),
-      base, groups: groupsOf(all), unknowns: catalogue ? unknownsOf(catalogue) : [], catalogue, canUndo: this.changes.length > 0,
+      sheets: Object.fromEntries(held.map(({ name, table, matches, mapping, text }) => [table.sheet, {
+        name, rows: table.rows.filter((row) => row.length > 0).length, lastRow: table.rows.length + 1, headings: table.headings, matches, mapping, dialect: table.dialect, isText: text !== undefined, samples: samplesOf(table),
+      } satisfies SheetView])),
+      base, groups: groupsOf(all, (sheet, column) => this.sheets[sheet]?.mapping[column - 1]?.field), unknowns: catalogue ? unknownsOf(catalogue) : [],
+      machineIds: (readings.machines?.entries ?? []).slice(0, mostIdsNamed).map(({ entry }) => entry.id),
+      made: catalogue && this.made && {
+        version: this.made.version!, asOf: this.asOf, machines: catalogue.machines.length, units: this.made.units?.length ?? 0,
+        sold: (catalogue.units?.length ?? 0) - unsold(catalogue).length, implements: catalogue.implements?.length ?? 0,
+      },
+      canUndo: this.before.length > 0,
     };
   }
 
-  private put(sheet: SheetKind, name: string, table: Table & { sheet: SheetKind }, found: readonly Finding[]): Sheet {
-    const matches = matchColumns(table);
-    return (this.sheets[sheet] = { name, table, matches, mapping: mappingOf(matches), found, reading: undefined });
+  private *parted(sheet: SheetKind, name: string, text: string, findings: readonly Finding[], separator?: string): Slices<readonly Finding[]> {
+    const table = (yield* parsing(sheet, text, separator === undefined ? {} : { separator })) as Table & { sheet: SheetKind };
+    this.put(sheet, heldOf(name, table, [...findings, ...table.findings], text));
+    return [];
   }
 
-  private write(held: Sheet, row: number, column: number, text: string) {
-    const cells = held.table.rows[row - firstRow];
-    if (!cells) return;
-    while (cells.length < column) cells.push('');
-    cells[column - 1] = text;
-    held.reading = undefined;
+  /** Another table in its place, which no change led to: what was changed before can't be taken back. */
+  private put(sheet: SheetKind, held: Held) {
+    this.sheets = { ...this.sheets, [sheet]: held };
+    this.before = [];
+  }
+
+  private change(sheets: Sheets) {
+    this.before = [...this.before, this.sheets].slice(-mostChanges);
+    this.sheets = sheets;
+  }
+
+  private changeSheet(sheet: SheetKind, changed: (held: Held) => Held) {
+    const held = this.sheets[sheet];
+    if (held) this.change({ ...this.sheets, [sheet]: changed(held) });
   }
 }
+
+/** An id from a name that no row has yet. */
+function freeId(held: Held, name: string): string {
+  const column = columnOfField(held, 'id');
+  const taken = held.table.rows.map((row) => (row[column - 1] ?? '').trim());
+  return idsFrom([...taken, name]).at(-1) ?? '';
+}
+
+const unsold = ({ units = [] }: CatalogueDocument) => units.filter(({ status }) => status !== 'sold');
+const withVersion = (catalogue: CatalogueDocument): CatalogueDocument => ({ ...catalogue, version: versionOf(catalogue) });

@@ -1,112 +1,89 @@
 import { html, LitElement, nothing } from 'lit';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { PrintedWords } from '../reasons/words/words.ts';
-import { csvOf, headingsOf, type Base, type Finding, type SheetKind } from '../sheets/sheets.ts';
+import { csvOf, headingsOf, type SheetKind } from '../sheets/sheets.ts';
 import type { FigureId } from '../trade/book.ts';
-import type { Call } from './calls.ts';
-import { Colleague, type Progress } from './colleague.ts';
-import { blankBase, type View } from './desk.ts';
+import type { Change } from './calls.ts';
+import { framesWith } from './frames.ts';
+import { handOver, handOverTable } from './hand-over.ts';
 import { english, languages, languageTags, type LanguageTag, type Spoken } from './languages.ts';
 import { look } from './look.ts';
+import type { Places, Script } from './pasted.ts';
 import { columnsTemplate } from './view-of-columns.ts';
 import { dealerTemplate } from './view-of-dealer.ts';
-import { figuresTemplate, withFigure } from './view-of-figures.ts';
+import { figuresAtATime, figuresTemplate, withFigure } from './view-of-figures.ts';
 import { filesTemplate } from './view-of-files.ts';
 import { findingsTemplate } from './view-of-findings.ts';
-import { savingTemplate, type Places } from './view-of-saving.ts';
+import { savingTemplate } from './view-of-saving.ts';
+import { stepsTemplate, type Step } from './view-of-steps.ts';
+import { Work } from './work.ts';
 
-/** Hands a text to whoever sits at the page, as a file. */
-function handOver(name: string, type: string, text: string) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
+const state = { state: true };
 
-/** A byte-order mark tells a spreadsheet that the table is UTF-8. */
-const mark = '\uFEFF';
-
-/** Which table a file is meant to be, by its name. */
-const kindOfFile = (name: string): SheetKind => (/unit|lot|stock|bestand|lager|inventar|parc/i.test(name) ? 'units' : 'machines');
-
-const today = () => new Date().toISOString().slice(0, 10);
+/** A set with one more in it. */
+const and = <T>(set: ReadonlySet<T>, one: T): ReadonlySet<T> => new Set([...set, one]);
 
 /**
  * The dealer's set-up page: from his tables to a catalogue and the lines to paste. It keeps nothing and sends nothing.
  *
  * @attr demo - address of a catalogue to begin with
- * @attr files - address of the list of the wizard's files with their hashes
+ * @attr files - address of the list of the wizard's files with their hashes, which lie beside it
  */
 export class AcreSetUp extends LitElement {
   static override styles = look;
   static override properties = {
     demo: {}, files: {},
-    spoken: { state: true }, view: { state: true }, base: { state: true }, asOf: { state: true }, progress: { state: true }, refusedFile: { state: true }, failed: { state: true },
-    unfolded: { state: true }, page: { state: true }, words: { state: true }, searched: { state: true }, refusedFigures: { state: true }, places: { state: true }, script: { state: true }, tried: { state: true }, copied: { state: true },
+    spoken: state, words: state, unfolded: state, changing: state, asking: state, added: state, kept: state, lines: state, page: state,
+    searched: state, most: state, refusedFigures: state, places: state, script: state, inside: state, tried: state, copied: state,
   };
 
   /** Address of a catalogue to begin with. */
   declare demo: string | undefined;
-  /** Address of the list of the wizard's files with their hashes. */
+  /** Address of the list of the wizard's files with their hashes, which lie beside it. */
   declare files: string | undefined;
 
   private declare spoken: Spoken;
-  private declare view: View | undefined;
-  private declare base: Base;
-  private declare asOf: string;
-  private declare progress: Progress | undefined;
-  private declare refusedFile: readonly Finding[];
-  private declare failed: boolean;
-  private declare unfolded: ReadonlySet<SheetKind>;
-  private declare page: number;
   private declare words: PrintedWords | undefined;
+  private declare unfolded: ReadonlySet<SheetKind>;
+  private declare changing: ReadonlySet<string>;
+  private declare asking: ReadonlySet<SheetKind>;
+  private declare added: { sheet: SheetKind; row: number } | undefined;
+  private declare kept: ReadonlySet<string>;
+  private declare lines: ReadonlyMap<string, string>;
+  private declare page: number;
   private declare searched: string;
+  private declare most: number;
   private declare refusedFigures: ReadonlySet<string>;
   private declare places: Places;
-  private declare script: { file: string; integrity: string } | undefined;
-  private declare tried: boolean;
+  private declare script: Script | undefined;
+  private declare inside: string | undefined;
+  private declare tried: CatalogueDocument | undefined;
   private declare copied: boolean;
 
-  private colleague: Colleague | undefined;
-  /** What was done since the catalogue was saved last. */
-  private unsaved = false;
-  private asked: Promise<unknown> = Promise.resolve();
+  private readonly work = new Work(this, languageTags);
 
   constructor() {
     super();
     this.spoken = english;
-    this.base = blankBase;
-    this.asOf = today();
-    this.refusedFile = [];
-    this.failed = false;
     this.unfolded = new Set();
-    this.page = 0;
-    this.searched = '';
+    this.asking = new Set();
     this.refusedFigures = new Set();
+    this.searched = '';
+    this.most = figuresAtATime;
     this.places = { folder: '/acre-to-axle/', catalogue: '/acre-to-axle/catalogue.json' };
-    this.tried = false;
     this.copied = false;
+    this.startOver();
   }
 
   /** Resolves once all that was asked for is done and shown. */
   get settled(): Promise<void> {
-    return this.asked.then(() => this.updateComplete).then(() => undefined);
+    return this.work.settled.then(() => this.updateComplete).then(() => undefined);
   }
 
   override connectedCallback() {
     super.connectedCallback();
-    this.colleague = new Colleague(this.asOf, languageTags);
-    window.addEventListener('beforeunload', this.warn);
     void this.speak((document.documentElement.lang.slice(0, 2) || 'en') as LanguageTag);
   }
-
-  override disconnectedCallback() {
-    super.disconnectedCallback();
-    this.colleague?.end();
-    window.removeEventListener('beforeunload', this.warn);
-  }
-
-  private readonly warn = (event: Event) => { if (this.unsaved) event.preventDefault(); };
 
   private async speak(tag: LanguageTag) {
     this.spoken = await (languages[tag] ?? languages.en).speak();
@@ -117,92 +94,141 @@ export class AcreSetUp extends LitElement {
   private async findScript() {
     if (!this.files) return;
     try {
-      const { files } = await (await fetch(this.files)).json() as { files: { file: string; integrity: string }[] };
-      this.script = files.find(({ file }) => file === `acre-to-axle.${this.base.dealer.locale.slice(0, 2)}.js`) ?? files.find(({ file }) => file === 'acre-to-axle.en.js');
+      const { files } = await (await fetch(this.files)).json() as { files: Script[] };
+      const named = (tag: string) => files.find(({ file }) => file === `acre-to-axle.${tag}.js`);
+      this.script = named(this.work.base.dealer.locale.slice(0, 2)) ?? named('en');
     } catch {
       // Then the snippet names no hash, and says so.
       this.script = undefined;
     }
   }
 
-  private ask(call: Call): Promise<void> {
-    const work = this.answered(call);
-    this.asked = Promise.all([this.asked, work]);
-    return work;
+  /** What was said of findings is of the tables they were found in. */
+  private startOver() {
+    this.page = 0;
+    this.kept = new Set();
+    this.lines = new Map();
+    this.changing = new Set();
   }
 
-  private async answered(call: Call) {
-    this.failed = false;
-    try {
-      const outcome = await this.colleague!.ask(call, (progress) => { this.progress = progress; });
-      if (!('view' in outcome)) return;
-      this.view = outcome.view;
-      this.refusedFile = outcome.refused;
-      this.base = outcome.view.base;
-      this.unsaved = true;
-    } catch (trouble) {
-      console.warn(`acre-to-axle: set-up\n${String(trouble)}`);
-      this.failed = true;
-    } finally {
-      this.progress = undefined;
-    }
+  private async do(change: Change): Promise<boolean> {
+    this.copied = false;
+    const isDone = await this.work.do(change);
+    if (isDone) await this.showAnew();
+    return isDone;
+  }
+
+  /** What shows the catalogue itself is given the new one. */
+  private async showAnew() {
+    if (this.tried) this.tried = JSON.parse((await this.work.fetch({ call: 'catalogue', spaced: false })) || 'null') ?? undefined;
+    if (this.inside !== undefined) this.inside = await this.work.fetch({ call: 'catalogue', spaced: false });
   }
 
   private async take(files: Iterable<File>, as?: SheetKind) {
     for (const file of files) {
-      if (/\.json$/i.test(file.name)) await this.ask({ call: 'document', name: file.name, text: await file.text() });
-      else await this.ask({ call: 'open', sheet: as ?? kindOfFile(file.name), name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      if (/\.json$/i.test(file.name)) await this.do({ call: 'document', name: file.name, bytes });
+      else await this.do({ call: 'open', sheet: as, name: file.name, bytes });
     }
-    this.page = 0;
+    this.startOver();
+    await this.findScript();
   }
 
   private async fromDemo() {
     try {
       const answer = await fetch(this.demo ?? '');
-      await this.ask({ call: 'document', name: 'catalogue.json', text: await answer.text() });
-    } catch {
-      this.failed = true;
+      await this.do({ call: 'document', name: 'catalogue.json', bytes: new Uint8Array(await answer.arrayBuffer()) });
+      this.startOver();
+    } catch (trouble) {
+      this.work.fail(trouble);
     }
   }
 
-  private async addRow(sheet: SheetKind, form: HTMLFormElement) {
-    const typed = [...new FormData(form)].flatMap(([field, text]) => (typeof text === 'string' && text.trim() !== '' ? [[field, text.trim()] as const] : []));
-    await this.ask({ call: 'add', sheet, values: Object.fromEntries(typed) });
+  private async addRow(sheet: SheetKind, values: Readonly<Record<string, string>>, form: HTMLFormElement) {
+    if (!(await this.do({ call: 'add', sheet, values }))) return;
     form.reset();
+    this.added = { sheet, row: (this.work.view?.sheets[sheet]?.lastRow ?? 0) };
+    form.querySelector<HTMLElement>('input, select')?.focus();
   }
 
-  private setBase(base: Partial<Base> & Pick<Base, 'id' | 'dealer'>, asOf = this.asOf) {
-    this.base = { ...this.base, ...base };
-    this.asOf = asOf;
-    void this.ask({ call: 'set', base, asOf }).then(() => this.findScript());
+  /** Whoever mends goes on with what stands in its place then. */
+  private async mend(key: string, change: Change) {
+    const at = [...this.findings].findIndex((finding) => finding.dataset.key === key);
+    const { lines } = this;
+    this.lines = new Map([...lines].filter(([each]) => each !== key));
+    await this.do(change);
+    await this.goOnAt(at);
+  }
+
+  private get findings() {
+    return this.renderRoot.querySelectorAll<HTMLElement>('#look > .findings > .finding');
+  }
+
+  private async goOnAt(at: number) {
+    await this.updateComplete;
+    const left = this.findings;
+    (left[Math.min(at, left.length - 1)] ?? this.headingOf('look'))?.focus();
+  }
+
+  private headingOf(step: Step) {
+    return this.renderRoot.querySelector<HTMLElement>(`#heading-${step}`);
+  }
+
+  private keep(key: string) {
+    const at = [...this.findings].findIndex((finding) => finding.dataset.key === key);
+    this.kept = and(this.kept, key);
+    void this.goOnAt(at);
+  }
+
+  private readonly go = (step: Step) => {
+    const heading = this.headingOf(step);
+    heading?.scrollIntoView({ block: 'start' });
+    heading?.focus({ preventScroll: true });
+  };
+
+  private async set(...changed: Parameters<Work['set']>) {
+    if (await this.work.set(...changed)) await this.showAnew();
+    await this.findScript();
   }
 
   private setFigure(id: FigureId, text: string) {
-    const rules = withFigure(this.base.rules ?? {}, id, text);
+    const rules = withFigure(this.work.base.rules ?? {}, id, text);
     const others = [...this.refusedFigures].filter((each) => each !== id);
     this.refusedFigures = new Set(rules ? others : [...others, id]);
-    if (rules) this.setBase({ id: this.base.id, dealer: this.base.dealer, rules });
+    if (rules) void this.set({ rules });
   }
 
-  private saveCatalogue() {
-    handOver('catalogue.json', 'application/json', `${JSON.stringify(this.view!.catalogue, undefined, 1)}\n`);
-    this.unsaved = false;
+  private async showLine(key: string, sheet: SheetKind, row: number) {
+    const line = await this.work.fetch({ call: 'line', sheet, row });
+    if (line !== undefined) this.lines = new Map([...this.lines, [key, line]]);
+  }
+
+  private async saveCatalogue() {
+    const text = await this.work.fetch({ call: 'catalogue', spaced: true });
+    if (!text) return;
+    handOver('catalogue.json', 'application/json', `${text}\n`);
+    this.work.saved();
   }
 
   private async saveTable(sheet: SheetKind) {
-    const outcome = await this.colleague!.ask({ call: 'csv', sheet }, () => undefined);
-    if ('text' in outcome) handOver(`${sheet}.csv`, 'text/csv', `${mark}${outcome.text}`);
+    const text = await this.work.fetch({ call: 'csv', sheet });
+    if (text !== undefined) handOverTable(sheet, text);
   }
 
-  private unfold(sheet: SheetKind, open: boolean) {
-    if (this.unfolded.has(sheet) === open) return;
-    const others = [...this.unfolded].filter((each) => each !== sheet);
-    this.unfolded = new Set(open ? [...others, sheet] : others);
+  private async saveScript({ file }: Script) {
+    const answer = await fetch(new URL(file, new URL(this.files!, document.baseURI)));
+    if (answer.ok) handOver(file, 'text/javascript', await answer.text());
+    else this.work.fail(`${file}: ${answer.status}`);
+  }
+
+  private async putInside(isInside: boolean) {
+    this.inside = isInside ? await this.work.fetch({ call: 'catalogue', spaced: false }) : undefined;
+    this.copied = false;
   }
 
   private async tryIt() {
-    await import('../widget/define.ts');
-    this.tried = true;
+    const [text] = await Promise.all([this.work.fetch({ call: 'catalogue', spaced: false }), import('../widget/define.ts')]);
+    this.tried = text ? JSON.parse(text) as CatalogueDocument : undefined;
   }
 
   private async copy(text: string) {
@@ -210,13 +236,57 @@ export class AcreSetUp extends LitElement {
     this.copied = true;
   }
 
-  private section(id: keyof Spoken['own']['headings'], content: unknown) {
-    return html`<section id=${id} aria-labelledby="heading-${id}"><h2 id="heading-${id}">${this.spoken.own.headings[id]}</h2>${content}</section>`;
+  private section(id: Step, content: unknown) {
+    return html`<section id=${id} aria-labelledby="heading-${id}"><h2 id="heading-${id}" tabindex="-1">${this.spoken.own.headings[id]}</h2>${content}</section>`;
+  }
+
+  private filesSection() {
+    const { spoken, work } = this;
+    const { view, progress, refused, failed } = work;
+    return filesTemplate({
+      spoken, view, progress, refused, failed, unfolded: this.asking, added: this.added,
+      take: (files, as) => void this.take(files, as), demo: () => void this.fromDemo(), stop: () => work.stop(),
+      unfold: (sheet) => { this.asking = and(this.asking, sheet); }, add: (sheet, values, form) => void this.addRow(sheet, values, form),
+      template: (sheet) => handOverTable(sheet, csvOf([headingsOf(sheet).map(({ heading }) => heading)])),
+    });
+  }
+
+  private columnsSection(view: NonNullable<Work['view']>) {
+    return columnsTemplate({
+      spoken: this.spoken, view, unfolded: this.unfolded, changing: this.changing,
+      unfold: (sheet, open) => { if (this.unfolded.has(sheet) !== open) this.unfolded = open ? and(this.unfolded, sheet) : new Set([...this.unfolded].filter((each) => each !== sheet)); },
+      change: (column) => { this.changing = and(this.changing, column); },
+      map: (sheet, mapping) => void this.do({ call: 'map', sheet, mapping }), part: (sheet, separator) => void this.do({ call: 'part', sheet, separator }),
+      decimals: (sheet, mark) => void this.do({ call: 'decimals', sheet, mark }), swap: (sheet) => void this.do({ call: 'swap', sheet }),
+    });
+  }
+
+  private findingsSection(view: NonNullable<Work['view']>) {
+    const { spoken, page, kept, lines, work } = this;
+    return findingsTemplate({
+      spoken, view, page, kept, lines,
+      turn: (to) => { this.page = to; void this.goOnAt(0); }, undo: () => void this.do({ call: 'undo' }),
+      mend: (key, change) => void this.mend(key, change), keep: (key) => this.keep(key), showLine: (key, sheet, row) => void this.showLine(key, sheet, row),
+      addFrame: (_, id) => void this.set({ frames: framesWith(work.base.frames, [id]) }).then(() => this.goOnAt(0)), toTerms: () => this.go('dealer'),
+    });
+  }
+
+  private savingSection() {
+    const { spoken, work, places, script, inside, tried, copied } = this;
+    return savingTemplate({
+      spoken, view: work.view, withoutSold: work.withoutSold, places, script, inside, tried, copied,
+      place: (changed) => { this.places = changed; this.copied = false; },
+      putInside: (isInside) => void this.putInside(isInside),
+      leaveOutSold: (isLeftOut) => void this.set({}, work.asOf, isLeftOut),
+      saveCatalogue: () => void this.saveCatalogue(), saveTable: (sheet) => void this.saveTable(sheet), saveScript: (file) => void this.saveScript(file),
+      tryIt: () => void this.tryIt(), copy: (text) => void this.copy(text),
+    });
   }
 
   protected override render() {
-    const { spoken, view, base } = this;
+    const { spoken, words, work } = this;
     const { own } = spoken;
+    const { view, base, asOf } = work;
     return html`
       <div class="page" lang=${own.language}>
         <header>
@@ -227,29 +297,16 @@ export class AcreSetUp extends LitElement {
               ${languageTags.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === own.language}>${languages[tag].name}</option>`)}
             </select>
           </label>
+          ${stepsTemplate(spoken, work, this.kept, this.go)}
         </header>
-        ${this.section('files', filesTemplate({
-          spoken, view, progress: this.progress, refused: this.refusedFile, failed: this.failed,
-          take: (files, as) => void this.take(files, as), demo: () => void this.fromDemo(), stop: () => this.colleague?.stop(),
-          add: (sheet, form) => void this.addRow(sheet, form),
-          template: (sheet) => handOver(`${sheet}.csv`, 'text/csv', `${mark}${csvOf([headingsOf(sheet).map(({ heading }) => heading)])}`),
-        }))}
-        ${view ? html`
-          ${this.section('columns', columnsTemplate({ spoken, view, unfolded: this.unfolded, unfold: (sheet, open) => this.unfold(sheet, open), map: (sheet, mapping) => void this.ask({ call: 'map', sheet, mapping }) }))}
-          ${this.section('look', findingsTemplate({
-            spoken, view, page: this.page, turn: (page) => { this.page = page; },
-            mend: (sheet, column, rows, text) => void this.ask({ call: 'mend', sheet, column, rows, text }), undo: () => void this.ask({ call: 'undo' }),
-          }))}` : nothing}
-        ${this.section('dealer', dealerTemplate({ spoken, base, asOf: this.asOf, set: (changed, asOf) => this.setBase(changed, asOf) }))}
+        ${this.section('files', this.filesSection())}
+        ${view ? html`${this.section('columns', this.columnsSection(view))}${this.section('look', this.findingsSection(view))}` : nothing}
+        ${this.section('dealer', dealerTemplate({ spoken, base, asOf, set: (changed, day) => void this.set(changed, day) }))}
         ${this.section('figures', figuresTemplate({
-          spoken, words: this.words, rules: base.rules ?? {}, searched: this.searched, refused: this.refusedFigures,
-          search: (text) => { this.searched = text; }, set: (id, text) => this.setFigure(id, text),
+          spoken, words, rules: base.rules ?? {}, searched: this.searched, most: this.most, refused: this.refusedFigures,
+          search: (text) => { this.searched = text; this.most = figuresAtATime; }, more: () => { this.most += figuresAtATime; }, set: (id, text) => this.setFigure(id, text),
         }))}
-        ${this.section('save', view ? savingTemplate({
-          spoken, view, places: this.places, script: this.script, tried: this.tried, copied: this.copied,
-          place: (places) => { this.places = places; this.copied = false; }, saveCatalogue: () => this.saveCatalogue(), saveTable: (sheet) => void this.saveTable(sheet),
-          tryIt: () => void this.tryIt(), copy: (text) => void this.copy(text),
-        }) : html`<p>${own.save.notYet}</p>`)}
+        ${this.section('save', this.savingSection())}
       </div>`;
   }
 }

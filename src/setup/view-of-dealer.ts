@@ -1,5 +1,7 @@
 import { html, nothing } from 'lit';
 import type { Base } from '../sheets/sheets.ts';
+import { blankBase } from './desk.ts';
+import { idOf } from './ids.ts';
 import { languages, languageTags, type Spoken } from './languages.ts';
 
 type Dealer = Base['dealer'];
@@ -11,6 +13,9 @@ export interface DealerView {
   set(base: Pick<Base, 'id' | 'dealer'>, asOf: string): void;
 }
 
+/** Nobody is called so: it stands there until a dealer says his name. */
+export const isNamed = ({ dealer }: Base) => dealer.name !== blankBase.dealer.name;
+
 /** What must hold of a field before it is taken; all else a dealer may write as he likes. */
 const isRight: Readonly<Record<string, (text: string) => boolean>> = {
   name: (text) => text !== '',
@@ -19,9 +24,6 @@ const isRight: Readonly<Record<string, (text: string) => boolean>> = {
   locale: (text) => /^[a-z]{2}-[A-Z]{2}$/.test(text),
   asOf: (text) => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text)),
 };
-
-/** An id in small letters and hyphens, from a name. */
-export const idOf = (name: string) => name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'my-lot';
 
 /** A copy without a key where there is nothing to say under it. */
 const withText = (dealer: Dealer, key: keyof Dealer, text: string): Dealer => {
@@ -50,12 +52,14 @@ export function dealerTemplate({ spoken: { own }, base, asOf, set }: DealerView)
     if (field === 'asOf') set(base, text);
     else set({ id: field === 'name' ? idOf(text) : base.id, dealer: withText(dealer, field, text) }, asOf);
   };
+  const valueOf = (name: Exclude<Field, 'units'>) => (name === 'asOf' ? asOf : name === 'name' && !isNamed(base) ? '' : (dealer[name] ?? ''));
   const field = (name: Exclude<Field, 'units'>, autocomplete: string) => html`
     <div>
-      <label><span>${words.fields[name]}</span><input type="text" data-dealer=${name} autocomplete=${autocomplete} .value=${name === 'asOf' ? asOf : (dealer[name] ?? '')} @change=${changed(name)} aria-describedby="fault-${name}" /><span class="fault" id="fault-${name}" role="alert"></span></label>
+      <label><span>${words.fields[name]}</span><input type="text" data-dealer=${name} autocomplete=${autocomplete} .value=${valueOf(name)} @change=${changed(name)} aria-describedby="fault-${name}" /><span class="fault" id="fault-${name}" role="alert"></span></label>
     </div>`;
   return html`
     <p>${words.explained}</p>
+    ${isNamed(base) ? nothing : html`<p class="lesser">${words.noName}</p>`}
     <div class="fields">
       ${field('name', 'organization')}${field('phone', 'tel')}${field('email', 'email')}${field('address', 'street-address')}${field('url', 'url')}
       ${field('currency', 'off')}${field('locale', 'off')}

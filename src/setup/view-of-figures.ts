@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import { sayRule, saySource } from '../reasons/say.ts';
 import type { PrintedWords } from '../reasons/words/words.ts';
 import type { Base } from '../sheets/sheets.ts';
@@ -17,11 +18,15 @@ export interface FiguresView {
   searched: string;
   /** Figures whose last value isn't taken. */
   refused: ReadonlySet<string>;
+  /** How many are shown of those found. */
+  most: number;
   search(text: string): void;
+  more(): void;
   set(id: FigureId, text: string): void;
 }
 
-const mostShown = 12;
+/** So many more at a time. */
+export const figuresAtATime = 12;
 
 /** A definition and a published figure are nobody's to change. */
 const open = figureIds.filter((id) => !['definition', 'published-figure'].includes((figureRules[id] as FigureRule).kind));
@@ -66,14 +71,17 @@ function figureTemplate(id: FigureId, words: PrintedWords, { spoken: { own }, ru
 
 /** The figures a dealer may set: those he has set, and those he looks for. */
 export function figuresTemplate(shown: FiguresView) {
-  const { spoken: { own }, words, rules, searched, search } = shown;
+  const { spoken: { own }, words, rules, searched, most, search } = shown;
   if (!words) return nothing;
   const wanted = searched.toLowerCase().split(/\s+/).filter((word) => word !== '');
-  const found = open.filter((id) => (wanted.length === 0 ? rules[id] !== undefined : wanted.every((word) => `${id} ${sayRule(id, words)}`.toLowerCase().includes(word))));
+  const isFound = (id: FigureId) => wanted.every((word) => `${id} ${sayRule(id, words)}`.toLowerCase().includes(word));
+  // His own come first, to be seen without a search.
+  const found = open.filter(isFound).sort((a, b) => Number(rules[b] !== undefined) - Number(rules[a] !== undefined));
   return html`
     <p>${own.figures.explained}</p>
     <label class="wide"><span>${own.figures.search}</span><input type="search" data-search .value=${searched} @input=${({ target }: Event) => search((target as HTMLInputElement).value)} /></label>
-    <p role="status" class="lesser">${own.figures.found(Math.min(mostShown, found.length), open.length)}</p>
-    <ul class="figures" role="list">${found.slice(0, mostShown).map((id) => figureTemplate(id, words, shown))}</ul>
+    <p role="status" class="lesser">${own.figures.found(Math.min(most, found.length), open.length)}</p>
+    <ul class="figures" role="list">${repeat(found.slice(0, most), (id) => id, (id) => figureTemplate(id, words, shown))}</ul>
+    ${found.length > most ? html`<div class="actions"><button type="button" data-more @click=${shown.more}>${own.figures.more}</button></div>` : nothing}
   `;
 }

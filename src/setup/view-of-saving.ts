@@ -1,70 +1,83 @@
 import { html, nothing } from 'lit';
-import { snippet, type Embedding } from '../embed/snippet.ts';
-import type { Base, SheetKind } from '../sheets/sheets.ts';
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import type { SheetKind } from '../sheets/sheets.ts';
+import { mostRows } from '../widget/usable.ts';
 import { sheetKinds, type View } from './desk.ts';
-import { countsOf } from './view-of-findings.ts';
 import type { Spoken } from './languages.ts';
-
-/** Where the dealer puts things on his own site. */
-export interface Places {
-  folder: string;
-  catalogue: string;
-}
+import { pasted, policyOf, type Places, type Script } from './pasted.ts';
+import { isNamed } from './view-of-dealer.ts';
+import { countsOf } from './view-of-findings.ts';
 
 export interface SavingView {
   spoken: Spoken;
-  view: View;
+  view: View | undefined;
+  withoutSold: boolean;
   places: Places;
-  /** The wizard's one file in the dealer's language and its hash, where they lie beside this page. */
-  script: { file: string; integrity: string } | undefined;
-  tried: boolean;
+  script: Script | undefined;
+  /** JSON of the catalogue, where it is to stand in the lines to paste. */
+  inside: string | undefined;
+  /** The catalogue the wizard is tried with; undefined until it is. */
+  tried: CatalogueDocument | undefined;
   copied: boolean;
   place(places: Places): void;
+  putInside(isInside: boolean): void;
+  leaveOutSold(isLeftOut: boolean): void;
   saveCatalogue(): void;
   saveTable(sheet: SheetKind): void;
+  saveScript(script: Script): void;
   tryIt(): void;
   copy(text: string): void;
 }
 
-/** What to say and link to where the script doesn't run. */
-const fallbackOf = ({ dealer }: Base): Embedding['fallback'] => [
-  { text: dealer.name },
-  ...(dealer.phone ? [{ text: dealer.phone, href: `tel:${dealer.phone.replaceAll(/[^+\d]/g, '')}` }] : []),
-  ...(dealer.email ? [{ text: dealer.email, href: `mailto:${dealer.email}` }] : []),
-];
+const bytesOfAKilobyte = 1000;
 
-/** The lines to paste, for a dealer and the places he named. */
-export const pasted = (base: Base, { folder, catalogue }: Places, script: SavingView['script']) => snippet({
-  script: `${folder.replace(/\/?$/, '/')}${script?.file ?? 'acre-to-axle.js'}`, integrity: script?.integrity,
-  attributes: { catalogue, lang: base.dealer.locale.slice(0, 2) }, fallback: fallbackOf(base),
-});
+function catalogueTemplate({ spoken: { own }, view, withoutSold, leaveOutSold, saveCatalogue, saveTable }: SavingView) {
+  const { save } = own;
+  const { made, base, groups, sheets } = view!;
+  const [faults] = countsOf(groups);
+  const { machines, units, sold, implements: tools, version, asOf } = made!;
+  const count = machines + units + tools;
+  return html`
+    <p>${save.ready(machines, units)}</p>
+    ${faults > 0 ? html`<p class="notice">${save.withFaults(faults)}</p>` : nothing}
+    ${count > mostRows ? html`<p class="notice" data-too-many>${save.tooMany(count, mostRows)}</p>` : nothing}
+    ${isNamed(base) ? nothing : html`<p class="notice">${own.dealer.noName}</p>`}
+    ${sold > 0 ? html`<label class="tick"><input type="checkbox" data-sold .checked=${withoutSold} @change=${({ target }: Event) => leaveOutSold((target as HTMLInputElement).checked)} /> ${save.sold(sold)}</label>` : nothing}
+    <div class="actions">
+      <button class="main" type="button" data-save @click=${saveCatalogue}>${save.catalogue}</button>
+      ${sheetKinds.map((sheet) => (sheets[sheet] ? html`<button type="button" data-save-table=${sheet} @click=${() => saveTable(sheet)}>${save.table(own.sheets[sheet])}</button>` : nothing))}
+    </div>
+    <p class="lesser version">${save.version(version, asOf)}</p>`;
+}
+
+function pastingTemplate(shown: SavingView) {
+  const { spoken: { own: { save } }, view, places, script, inside, copied } = shown;
+  const lines = pasted(view!.base, places, script, inside);
+  const typed = (key: keyof Places) => ({ target }: Event) => shown.place({ ...places, [key]: (target as HTMLInputElement).value.trim() });
+  const way = (isInside: boolean, label: string) => html`
+    <label class="tick"><input type="radio" name="way" data-way=${isInside ? 'lines' : 'files'} .checked=${(inside !== undefined) === isInside} @change=${() => shown.putInside(isInside)} /> ${label}</label>`;
+  return html`
+    <h3>${save.snippetHeading}</h3>
+    <fieldset class="close"><legend>${save.how}</legend>${way(false, save.asFiles)}${way(true, save.asLines)}</fieldset>
+    <div class="fields">
+      <label><span>${save.folder}</span><input type="text" data-place="folder" .value=${places.folder} @input=${typed('folder')} /></label>
+      ${inside === undefined ? html`<label><span>${save.where}</span><input type="text" data-place="catalogue" .value=${places.catalogue} @input=${typed('catalogue')} /></label>` : nothing}
+    </div>
+    ${script ? html`<div class="actions"><button type="button" data-save-script @click=${() => shown.saveScript(script)}>${save.script(script.file)}</button></div>` : html`<p class="lesser">${save.noHash}</p>`}
+    <ol>${save.steps[inside === undefined ? 'files' : 'lines'].map((step) => html`<li>${step}</li>`)}</ol>
+    ${inside === undefined ? nothing : html`<p class="lesser">${save.asLinesExplained(Math.ceil(new TextEncoder().encode(lines).length / bytesOfAKilobyte))}</p>`}
+    <pre tabindex="0" role="region" aria-label=${save.snippetHeading} data-snippet><code>${lines}</code></pre>
+    <div class="actions"><button type="button" data-copy @click=${() => shown.copy(lines)}>${save.copy}</button><span role="status">${copied ? save.copied : ''}</span></div>
+    <details><summary>${save.policy}</summary><p>${save.policyExplained}</p><pre tabindex="0" role="region" aria-label=${save.policy}><code>${policyOf(places, script)}</code></pre></details>`;
+}
 
 /** The catalogue as a file, the wizard as the buyers meet it, and the lines to paste. */
 export function savingTemplate(shown: SavingView) {
-  const { spoken: { own }, view: { catalogue, groups, base, sheets }, places, script, tried } = shown;
-  const { save } = own;
-  if (!catalogue) return html`<p>${save.notYet}</p>`;
-  const [faults] = countsOf(groups);
-  const lines = pasted(base, places, script);
-  const typed = (key: keyof Places) => ({ target }: Event) => shown.place({ ...places, [key]: (target as HTMLInputElement).value.trim() });
+  const { spoken: { own }, view, tried } = shown;
+  if (!view?.made) return html`<p>${own.save.notYet}</p>`;
   return html`
-    <p>${save.ready(catalogue.machines.length, catalogue.units?.length ?? 0)}</p>
-    ${faults > 0 ? html`<p class="notice">${save.withFaults(faults)}</p>` : nothing}
-    <div class="actions">
-      <button class="main" type="button" data-save @click=${shown.saveCatalogue}>${save.catalogue}</button>
-      ${sheetKinds.map((sheet) => (sheets[sheet] ? html`<button type="button" data-save-table=${sheet} @click=${() => shown.saveTable(sheet)}>${save.table(own.sheets[sheet])}</button>` : nothing))}
-    </div>
-    <p class="lesser version">${save.version(catalogue.version ?? '')}</p>
-    ${tried ? html`<h3>${save.preview}</h3><div class="preview"><acre-to-axle loading="eager" .catalogue=${catalogue} lang=${own.language}></acre-to-axle></div>`
-    : html`<div class="actions"><button type="button" data-try @click=${shown.tryIt}>${save.tryIt}</button></div>`}
-    <h3>${save.snippetHeading}</h3>
-    <div class="fields">
-      <label><span>${save.folder}</span><input type="text" data-place="folder" .value=${places.folder} @input=${typed('folder')} /></label>
-      <label><span>${save.where}</span><input type="text" data-place="catalogue" .value=${places.catalogue} @input=${typed('catalogue')} /></label>
-    </div>
-    <ol>${save.steps.map((step) => html`<li>${step}</li>`)}</ol>
-    <pre tabindex="0" data-snippet><code>${lines}</code></pre>
-    ${script ? nothing : html`<p class="lesser">${save.noHash}</p>`}
-    <div class="actions"><button type="button" data-copy @click=${() => shown.copy(lines)}>${save.copy}</button><span role="status">${shown.copied ? save.copied : ''}</span></div>
-  `;
+    ${catalogueTemplate(shown)}
+    ${tried ? html`<h3>${own.save.preview}</h3><div class="preview"><acre-to-axle loading="eager" .catalogue=${tried} lang=${own.language}></acre-to-axle></div>`
+    : html`<div class="actions"><button type="button" data-try @click=${shown.tryIt}>${own.save.tryIt}</button></div>`}
+    ${pastingTemplate(shown)}`;
 }

@@ -5,8 +5,10 @@ import type { Fault } from '../documents/fault.ts';
 import { withPlainText } from '../documents/plain-text.ts';
 import type { CatalogueTrouble } from './trouble.ts';
 
-/** Most rows of a catalogue that a page is asked to judge, and most faults that are told of at once. */
-const [mostRows, mostTold] = [5_000, 20];
+/** Most machines, units and implements of a catalogue that a page is asked to judge. */
+export const mostRows = 5_000;
+/** Most faults that are told of at once. */
+const mostTold = 20;
 
 export interface Usable {
   value: CatalogueDocument;

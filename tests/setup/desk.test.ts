@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { blankBase, Desk, type View } from '../../src/setup/desk.ts';
 import { withFrames } from '../../src/setup/frames.ts';
 import { groupsOf } from '../../src/setup/groups.ts';
-import { idOf } from '../../src/setup/view-of-dealer.ts';
+import { idOf, idsFrom } from '../../src/setup/ids.ts';
 import { typedFigure, withFigure } from '../../src/setup/view-of-figures.ts';
-import { pasted } from '../../src/setup/view-of-saving.ts';
+import { pasted } from '../../src/setup/pasted.ts';
 import { allAtOnce, type SheetKind } from '../../src/sheets/sheets.ts';
 
 const file = (path: string) => readFileSync(new URL(`../../demo/${path}`, import.meta.url));
@@ -18,7 +18,10 @@ const deskWith = (tables: Partial<Record<SheetKind, string>>, document: object =
   for (const [sheet, text] of Object.entries(tables)) expect(allAtOnce(desk.open(sheet as SheetKind, `${sheet}.csv`, bytes(text)))).toEqual([]);
   return desk;
 };
-const view = (desk: Desk): View => allAtOnce(desk.view());
+const view = (desk: Desk) => {
+  const seen = allAtOnce(desk.view());
+  return { ...seen, catalogue: desk.catalogue };
+};
 const codes = ({ groups }: View, weight = 'fault') => groups.filter(({ finding }) => finding.weight === weight).map(({ finding }) => finding.code);
 
 const lot = [
@@ -107,8 +110,9 @@ test('a row is added by its fields, to a table that isn’t there yet too', () =
   expect(view(desk).catalogue!.machines.map(({ id, mass }) => [id, mass?.value])).toEqual([['plum', 1500], ['pear', undefined]]);
 });
 
-test('frames that machines name stand in the trade’s order, and behind those the dealer has', () => {
-  expect(withFrames(blankBase, ['large', 'orchard-special', 'subcompact']).frames.map(({ id }) => id)).toEqual(['subcompact', 'large', 'orchard-special']);
+test('usual frames that machines name stand in the trade’s order, and behind those the dealer has; another word may be a slip', () => {
+  expect(withFrames(blankBase, ['large', 'smal', 'subcompact']).frames.map(({ id }) => id)).toEqual(['subcompact', 'large']);
+  expect(withFrames(blankBase, ['smal']).frames.map(({ id }) => id)).toContain('small');
   const own = { ...blankBase, frames: [{ id: 'large', name: 'Big ones', order: 7 }] };
   expect(withFrames(own, ['small', 'large']).frames).toEqual([...own.frames, { id: 'small', name: 'Small compact', order: 8 }]);
 });
@@ -144,5 +148,10 @@ test('the lines to paste are text, whatever a dealer is called', () => {
   expect(lines).toContain('src="/files/acre-to-axle.en.js" integrity="sha384-x"');
   expect(lines).not.toContain('<script>alert');
 });
+
+test.each([
+  [['Rill Plus', 'rill plus', '', 'Burdock'], ['rill-plus', 'rill-plus-2', '', 'burdock']],
+  [['a', 'a-2', 'A'], ['a', 'a-2', 'a-3']],
+])('names %j give the ids %j', (names, ids) => expect(idsFrom(names)).toEqual(ids));
 
 test.each([['Hollowmere Valley Tractors', 'hollowmere-valley-tractors'], ['  Éloi & Fils ', 'eloi-fils'], ['…', 'my-lot']])('%j gives the id %s', (name, id) => expect(idOf(name)).toBe(id));

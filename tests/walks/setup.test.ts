@@ -72,11 +72,11 @@ test('from tables with faults to the mended catalogue, to what is pasted, to a p
   const finding = (code: string) => setUp.locator(`[data-code="${code}"]`);
   expect(await finding('cell.not-a-number').textContent()).toMatch(/seventy-four/);
   await finding('cell.not-a-number').locator('input').fill('74');
-  await finding('cell.not-a-number').locator('button').click();
+  await finding('cell.not-a-number').locator('button[type="submit"]').click();
   await settled(setUp);
   expect(await finding('cell.not-a-number').count()).toBe(0);
   await finding('row.no-machine').locator('input').fill('rill');
-  await finding('row.no-machine').locator('button').click();
+  await finding('row.no-machine').locator('button[type="submit"]').click();
   await settled(setUp);
   expect(await setUp.locator('.of-fault').count()).toBe(0);
 
@@ -168,7 +168,7 @@ test('what is no table is refused in words, and what was there stays', async () 
 
 test.each([['light', 1200, 'en'], ['dark', 320, 'de']] as const)('axe finds nothing, and nothing is wider than the window: %s, %i, %s', async (colorScheme, width, language) => {
   const { page, setUp } = await open({ colorScheme, viewport: { width, height: 800 } });
-  await page.addScriptTag({ content: axeSource });
+  await page.evaluate(axeSource);
   await setUp.locator('[data-language]').selectOption(language);
   await setUp.locator('[data-demo]').click();
   await setUp.locator('section#look').waitFor();

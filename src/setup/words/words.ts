@@ -6,6 +6,15 @@ export interface SetUpWords {
   title: string;
   lead: string;
   languageLabel: string;
+  steps: {
+    label: string;
+    tables(machines: number, units: number): string;
+    columns(open: number): string;
+    look(faults: number, queries: number): string;
+    terms(missing: number): string;
+    figures(own: number): string;
+    save(isReady: boolean): string;
+  };
   headings: Readonly<Record<'files' | 'columns' | 'look' | 'dealer' | 'figures' | 'save', string>>;
   sheets: Readonly<Record<SheetKind, string>>;
   files: {
@@ -17,12 +26,18 @@ export interface SetUpWords {
     rows(name: string, rows: number): string;
     none: string;
     progress(done: number, of: number): string;
+    /** For who hears it: told a few times only. */
+    percent(percent: number): string;
     stop: string;
     refused: string;
     failed: string;
     addHeading(sheet: string): string;
     addExplained: string;
     add: string;
+    added(row: number): string;
+    idMade: string;
+    more: string;
+    such(example: string): string;
     template: string;
   };
   columns: {
@@ -33,6 +48,15 @@ export interface SetUpWords {
     leftOut: string;
     sure: Readonly<Record<'exact' | 'same' | 'near' | 'none', string>>;
     settled(count: number): string;
+    change: string;
+    numbersIn: string;
+    numbersInUsual: string;
+    between: string;
+    separators: Readonly<Record<',' | ';' | '\t' | '|', string>>;
+    reparted: string;
+    decimals: string;
+    marks: Readonly<Record<'.' | ',', string>>;
+    swap(other: string): string;
   };
   look: {
     nothing: string;
@@ -44,6 +68,22 @@ export interface SetUpWords {
     cells(cells: string, more: number): string;
     instead: string;
     write(count: number): string;
+    /** One of the texts that may be meant. */
+    option(text: string, count: number): string;
+    blank(count: number): string;
+    keep: string;
+    kept(count: number): string;
+    leaveOut(count: number): string;
+    showRow: string;
+    rowLine: string;
+    isColumn: string;
+    inUnit: string;
+    fromColumn: string;
+    numberRows: string;
+    sameForAll: string;
+    addFrame(id: string): string;
+    toTerms: string;
+    notices(count: number): string;
     undo: string;
     shown(from: number, to: number, of: number): string;
     earlier: string;
@@ -53,6 +93,7 @@ export interface SetUpWords {
   dealer: {
     explained: string;
     fields: Readonly<Record<'name' | 'phone' | 'email' | 'address' | 'url' | 'currency' | 'units' | 'locale' | 'asOf', string>>;
+    noName: string;
     us: string;
     metric: string;
     termsHeading: string;
@@ -68,22 +109,32 @@ export interface SetUpWords {
     own: string;
     refused(least: string, most: string, unit: string): string;
     found(shown: number, of: number): string;
+    more: string;
   };
   save: {
     notYet: string;
     ready(machines: number, units: number): string;
     withFaults(count: number): string;
+    sold(count: number): string;
+    tooMany(count: number, most: number): string;
     catalogue: string;
     table(sheet: string): string;
-    version(version: string): string;
+    version(version: string, asOf: string): string;
     tryIt: string;
     preview: string;
     snippetHeading: string;
+    how: string;
+    asFiles: string;
+    asLines: string;
+    asLinesExplained(kilobytes: number): string;
+    script(file: string): string;
     folder: string;
     where: string;
     copy: string;
     copied: string;
-    steps: readonly string[];
+    steps: Readonly<Record<'files' | 'lines', readonly string[]>>;
+    policy: string;
+    policyExplained: string;
     noHash: string;
   };
 }

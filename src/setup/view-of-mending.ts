@@ -1,0 +1,141 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { headingText, lettersOf, type SheetKind } from '../sheets/sheets.ts';
+import type { Change } from './calls.ts';
+import type { View } from './desk.ts';
+import type { Group } from './groups.ts';
+import type { Spoken } from './languages.ts';
+import type { Mend } from './mends.ts';
+import { fieldSelect, withTaken } from './view-of-columns.ts';
+
+export interface MendingView {
+  spoken: Spoken;
+  view: View;
+  /** Rows that are shown to be written anew, as lines, by the key of their group. */
+  lines: ReadonlyMap<string, string>;
+  /** @param key  of the group that is mended, so that who mends can go on from there */
+  mend(key: string, change: Change): void;
+  keep(key: string): void;
+  showLine(key: string, sheet: SheetKind, row: number): void;
+  addFrame(key: string, id: string): void;
+  toTerms(): void;
+}
+
+type Of<How extends Mend['how']> = Extract<Mend, { how: How }>;
+
+const typedIn = (event: Event) => {
+  event.preventDefault();
+  return new FormData(event.target as HTMLFormElement);
+};
+const textOf = (data: FormData, name: string) => String(data.get(name) ?? '').trim();
+
+/** A field to write into: one of some words, or any text. */
+const writing = (label: string, name: string, words: readonly string[] | undefined, value = '', required = true) => html`
+  <label><span>${label}</span>${words
+    ? html`<select name=${name} ?required=${required}><option value=""></option>${words.map((word) => html`<option value=${word}>${word}</option>`)}</select>`
+    : html`<input type="text" name=${name} autocomplete="off" ?required=${required} .value=${value} />`}</label>`;
+
+/** What a frame that isn't there is called, as its cell has it. */
+function frameOf({ finding: { code, read = '' } }: Group): string | undefined {
+  if (code !== 'row.no-frame') return undefined;
+  try {
+    const id: unknown = JSON.parse(read);
+    return typeof id === 'string' ? id : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function cellsTemplate({ words, options, mayBeBlank }: Of<'cells'>, group: Group, sheet: SheetKind, { spoken: { own }, mend, addFrame }: MendingView) {
+  const { key, rows, finding } = group;
+  const write = (text: string) => mend(key, { call: 'mend', sheet, column: finding.column!, rows, text });
+  const frame = frameOf(group);
+  return html`
+    <form class="mend" @submit=${(event: Event) => write(textOf(typedIn(event), 'text'))}>
+      ${writing(own.look.instead, 'text', words, finding.weight === 'query' ? finding.read : '')}
+      <button type="submit">${own.look.write(rows.length)}</button>
+    </form>
+    <div class="actions">
+      ${options.map((text) => html`<button type="button" data-option @click=${() => write(text)}>${own.look.option(text, rows.length)}</button>`)}
+      ${frame === undefined ? nothing : html`<button type="button" data-frame @click=${() => addFrame(key, frame)}>${own.look.addFrame(frame)}</button>`}
+      ${mayBeBlank && finding.weight === 'fault' && !finding.dropsRow ? html`<button type="button" data-blank @click=${() => write('')}>${own.look.blank(rows.length)}</button>` : nothing}
+    </div>`;
+}
+
+const fieldsTemplate = ({ fields }: Of<'fields'>, { key, rows }: Group, sheet: SheetKind, { spoken: { own }, mend }: MendingView) => html`
+  <form class="mend" @submit=${(event: Event) => {
+    const data = typedIn(event);
+    const values = Object.fromEntries(fields.flatMap((field) => (textOf(data, field) ? [[field, textOf(data, field)]] : [])));
+    if (Object.keys(values).length > 0) mend(key, { call: 'fill', sheet, rows, values });
+  }}>
+    ${fields.map((field) => writing(headingText(sheet, field), field, undefined, '', fields.length === 1))}
+    <button type="submit">${own.look.write(rows.length)}</button>
+  </form>`;
+
+function lineTemplate({ key, rows: [row] }: Group, sheet: SheetKind, { spoken: { own }, lines, mend, showLine }: MendingView) {
+  const line = lines.get(key);
+  if (row === undefined) return nothing;
+  if (line === undefined) return html`<div class="actions"><button type="button" data-show @click=${() => showLine(key, sheet, row)}>${own.look.showRow}</button></div>`;
+  return html`
+    <form class="mend" @submit=${(event: Event) => mend(key, { call: 'rewrite', sheet, row, line: textOf(typedIn(event), 'text') })}>
+      <label class="wide"><span>${own.look.rowLine}</span><textarea name="text" rows="3" spellcheck="false" .value=${line}></textarea></label>
+      <button type="submit">${own.look.write(1)}</button>
+    </form>`;
+}
+
+function unitTemplate({ units, taken }: Of<'unit'>, { key, finding: { column, heading } }: Group, sheet: SheetKind, { spoken: { own }, view, mend }: MendingView) {
+  const { mapping } = view.sheets[sheet]!;
+  const field = mapping[column! - 1]!.field;
+  return html`
+    <form class="mend" @submit=${(event: Event) => mend(key, { call: 'map', sheet, mapping: withTaken(mapping, column! - 1, field, textOf(typedIn(event), 'unit')) })}>
+      <label><span>${own.look.inUnit}</span><select name="unit" aria-label="${own.look.inUnit}: ${heading}">${units.map((unit) => html`<option value=${unit} ?selected=${unit === taken}>${unit}</option>`)}</select></label>
+      <button type="submit">${own.look.write(1)}</button>
+    </form>`;
+}
+
+function missingTemplate({ field, words }: Of<'missing'>, { key }: Group, sheet: SheetKind, { spoken: { own }, view, mend }: MendingView) {
+  const { headings } = view.sheets[sheet]!;
+  return html`
+    <form class="mend" @submit=${(event: Event) => mend(key, { call: 'fillFrom', sheet, field, column: Number(textOf(typedIn(event), 'column')) })}>
+      <label><span>${own.look.fromColumn}</span><select name="column" required><option value=""></option>
+        ${field === 'id' ? html`<option value="0">${own.look.numberRows}</option>` : nothing}
+        ${headings.map((heading, index) => html`<option value=${index + 1}>${lettersOf(index + 1)} ${heading}</option>`)}</select></label>
+      <button type="submit">${own.look.write(1)}</button>
+    </form>
+    ${field === 'id' ? nothing : html`
+      <form class="mend" @submit=${(event: Event) => mend(key, { call: 'fill', sheet, rows: undefined, values: { [field]: textOf(typedIn(event), 'text') } })}>
+        ${writing(own.look.sameForAll, 'text', words)}
+        <button type="submit">${own.look.write(1)}</button>
+      </form>`}`;
+}
+
+function byMend(mend: Mend, group: Group, sheet: SheetKind, shown: MendingView): TemplateResult | typeof nothing {
+  switch (mend.how) {
+    case 'cells': return cellsTemplate(mend, group, sheet, shown);
+    case 'fields': return fieldsTemplate(mend, group, sheet, shown);
+    case 'line': return lineTemplate(group, sheet, shown);
+    case 'column': {
+      const map = (_: SheetKind, mapping: Parameters<typeof withTaken>[0]) => shown.mend(group.key, { call: 'map', sheet, mapping });
+      return html`<label class="mend"><span>${shown.spoken.own.look.isColumn}</span>${fieldSelect(sheet, shown.view.sheets[sheet]!, group.finding.column! - 1, shown.spoken, map)}</label>`;
+    }
+    case 'unit': return unitTemplate(mend, group, sheet, shown);
+    case 'missing': return missingTemplate(mend, group, sheet, shown);
+    case 'terms': return nothing;
+  }
+}
+
+/** What can be done about a finding where it is told. */
+export function mendingTemplate(group: Group, shown: MendingView) {
+  const { finding, rows, mend, key } = group;
+  const { own } = shown.spoken;
+  if (mend?.how === 'terms') return html`<div class="actions"><button type="button" @click=${shown.toTerms}>${own.look.toTerms}</button></div>`;
+  const sheet = finding.sheet as SheetKind;
+  const mayKeep = finding.weight === 'query' && rows.length > 0;
+  const mayDrop = finding.dropsRow === true && rows.length > 0;
+  return html`
+    ${mend && finding.sheet !== 'dealer' && shown.view.sheets[sheet] ? byMend(mend, group, sheet, shown) : nothing}
+    ${mayKeep || mayDrop ? html`
+      <div class="actions">
+        ${mayKeep ? html`<button type="button" data-keep @click=${() => shown.keep(key)}>${own.look.keep}</button>` : nothing}
+        ${mayDrop ? html`<button class="text" type="button" data-leave-out @click=${() => shown.mend(key, { call: 'drop', sheet, rows })}>${own.look.leaveOut(rows.length)}</button>` : nothing}
+      </div>` : nothing}`;
+}
