@@ -29,7 +29,7 @@ await choose('input[data-sheet="units"]', 'units.csv', csv('units.csv').replace(
 await take('files', 'tables');
 await take('columns', 'columns');
 await take('look', 'mending');
-await setUp.locator('select[data-column="units 6"]').selectOption('hours');
+await setUp.locator('section#columns select[data-column="units 6"]').selectOption('hours');
 await settled();
 await setUp.locator('[data-code="row.no-machine"] input').fill('rill');
 await setUp.locator('[data-code="row.no-machine"] button[type="submit"]').click();
