@@ -61,8 +61,9 @@ export function withColumns(held: Held, fields: readonly string[]): Held {
   if (missing.length === 0) return held;
   const { table, mapping } = held;
   const headings = [...table.headings, ...missing.map((field) => headingText(table.sheet, field))];
-  // A row that is too short would otherwise be told as one by each column that is made.
-  const rows = table.rows.map((row) => (row.length === table.headings.length ? [...row, ...missing.map(() => '')] : row));
+  const last = table.headings.length;
+  // What stands behind the last column is in none, and must not slip into a new one; a row that is too short stays so.
+  const rows = table.rows.map((row) => (row.length < last ? row : [...row.slice(0, last), ...missing.map(() => ''), ...row.slice(last)]));
   return changed(held, { table: { ...table, headings, rows }, matches: matchColumns({ sheet: table.sheet, headings }), mapping: [...mapping, ...missing.map((field) => ({ field }))] });
 }
 

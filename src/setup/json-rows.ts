@@ -1,4 +1,6 @@
-import { headingText, headingsOf, matchColumns, readBase, tableOf, type Base, type Finding, type SheetKind } from '../sheets/sheets.ts';
+import { noneIn } from '../sheets/headings/headings.ts';
+import { headingText, matchColumns, readBase, tableOf, type Base, type Finding, type SheetKind, type Takes } from '../sheets/sheets.ts';
+import { headingAt } from './mends.ts';
 
 type Entry = Readonly<Record<string, unknown>>;
 interface Cells {
@@ -38,31 +40,42 @@ function ratingCells(path: string, ratings: readonly Entry[]): [string, string][
   });
 }
 
+/** What stands in a list, as one writes it into a cell; undefined where it is a list of things with columns of their own. */
+function listed(values: readonly unknown[]): string | undefined {
+  const each = values.map((value) => (Array.isArray(value) ? value.map(scalar).join(' + ') : isEntry(value) ? figure(value) : scalar(value)));
+  return each.includes(undefined) ? undefined : each.join('; ');
+}
+
 /** The cells of an entry by the path each stands at, as headings number it; whatever it holds, none of it is lost. */
 function cellsOf(value: unknown, path = ''): [string, string][] {
   if (Array.isArray(value)) {
+    if (value.length === 0) return [[noneIn[path] ?? path, 'none']];
     if (/^loaders\[\d+\]\.ratings$/.test(path) && value.every(isEntry)) return ratingCells(path, value);
-    if (value.some(isEntry)) return value.flatMap((each, index) => cellsOf(each, `${path}[${index + 1}]`));
-    return [[path, value.length === 0 ? 'none' : value.map((each) => (Array.isArray(each) ? each.map(scalar).join(' + ') : scalar(each))).join('; ')]];
+    const whole = listed(value);
+    return whole === undefined ? value.flatMap((each, index) => cellsOf(each, `${path}[${index + 1}]`)) : [[path, whole]];
   }
   if (!isEntry(value)) return [[path, scalar(value)]];
   const whole = figure(value);
   return whole === undefined ? Object.entries(value).flatMap(([key, each]) => cellsOf(each, path ? `${path}.${key}` : key)) : [[path, whole]];
 }
 
+/** The one unit of all figures of a column, which then goes into its heading: "0.6 m/s2" is no cell that a person would write. */
+function unitIn(takes: Takes | undefined, cells: readonly string[]): string | undefined {
+  if (takes?.as !== 'amount' && takes?.as !== 'money') return undefined;
+  const units = new Set(cells.filter((cell) => cell !== '').map((cell) => /^[\d.]+ (\S+)$/.exec(cell)?.[1]));
+  return units.size === 1 ? [...units][0] : undefined;
+}
+
 /** Entries of whatever shape as a table: a documented field under its heading, all else under its own name. */
 function loose(sheet: SheetKind, entries: readonly Entry[]): Cells {
-  const known = new Set(headingsOf(sheet).map(({ field }) => field));
-  const headingAt = (path: string) => (known.has(path.replace(/\[\d+\]/, '[]')) ? headingText(sheet, path) : path);
-  const columns = new Map<string, number>();
-  const found = entries.map((entry) => cellsOf(entry).map(([path, text]) => [headingAt(path), text] as const));
-  for (const [heading] of found.flat()) if (!columns.has(heading)) columns.set(heading, columns.size);
-  const rows = found.map((cells) => {
-    const row = Array.from({ length: columns.size }, () => '');
-    for (const [heading, text] of cells) row[columns.get(heading)!] = text;
-    return row;
+  const rows = entries.map((entry) => new Map(cellsOf(entry)));
+  const columns = [...new Set(rows.flatMap((row) => [...row.keys()]))].map((path) => {
+    const documented = headingAt(sheet, path);
+    const cells = rows.map((row) => row.get(path) ?? '');
+    const [heading, unit] = [documented ? headingText(sheet, path) : path, unitIn(documented?.takes, cells)];
+    return unit === undefined ? { heading, cells } : { heading: `${heading} (${unit})`, cells: cells.map((cell) => cell.split(' ')[0]!) };
   });
-  return { headings: [...columns.keys()], rows };
+  return { headings: columns.map(({ heading }) => heading), rows: entries.map((_, index) => columns.map(({ cells }) => cells[index]!)) };
 }
 
 /** Which table some headings are of: the one that knows more of them. */

@@ -29,11 +29,11 @@ const own = css`
   progress { accent-color: var(--accent); inline-size: 12rem; max-inline-size: 100%; }
   .scroll { overflow-x: auto; }
   .scroll:focus-visible, pre:focus-visible, textarea:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
-  table { border-collapse: collapse; inline-size: 100%; min-inline-size: 36rem; font-size: 0.95em; }
+  table { border-collapse: collapse; inline-size: 100%; min-inline-size: 46rem; font-size: 0.95em; }
   th, td { text-align: start; vertical-align: middle; padding: 0.4rem 0.75rem 0.4rem 0; border-block-end: 1px solid var(--line); overflow-wrap: anywhere; }
-  thead th { color: var(--muted); font-weight: 400; }
+  thead th { color: var(--muted); font-weight: 400; overflow-wrap: normal; }
+  td select { min-inline-size: 9rem; }
   tbody th { font-weight: 650; }
-  td select { min-inline-size: 12rem; }
   .findings, .figures { list-style: none; margin: 0; padding: 0; display: grid; gap: 0.9rem; }
   .finding { border: 1px solid var(--line); border-inline-start: 4px solid var(--line); border-radius: var(--radius); padding: 0.8rem 1rem; display: grid; gap: 0.5rem; overflow-wrap: anywhere; }
   .of-fault { border-inline-start-color: var(--alert); }

@@ -15,7 +15,7 @@ import { figuresAtATime, figuresTemplate, withFigure } from './view-of-figures.t
 import { filesTemplate } from './view-of-files.ts';
 import { findingsTemplate } from './view-of-findings.ts';
 import { savingTemplate } from './view-of-saving.ts';
-import { stepsTemplate, type Step } from './view-of-steps.ts';
+import { hasTables, stepsTemplate, type Step } from './view-of-steps.ts';
 import { Work } from './work.ts';
 
 const state = { state: true };
@@ -58,7 +58,7 @@ export class AcreSetUp extends LitElement {
   private declare script: Script | undefined;
   private declare inside: string | undefined;
   private declare tried: CatalogueDocument | undefined;
-  private declare copied: boolean;
+  private declare copied: 'copied' | 'marked' | undefined;
 
   private readonly work = new Work(this, languageTags);
 
@@ -71,7 +71,6 @@ export class AcreSetUp extends LitElement {
     this.searched = '';
     this.most = figuresAtATime;
     this.places = { folder: '/acre-to-axle/', catalogue: '/acre-to-axle/catalogue.json' };
-    this.copied = false;
     this.startOver();
   }
 
@@ -86,7 +85,9 @@ export class AcreSetUp extends LitElement {
   }
 
   private async speak(tag: LanguageTag) {
-    this.spoken = await (languages[tag] ?? languages.en).speak();
+    const { speak, usual } = languages[tag] ?? languages.en;
+    this.spoken = await speak();
+    await this.work.begin(usual);
     this.words = await this.spoken.rules();
     await this.findScript();
   }
@@ -112,7 +113,7 @@ export class AcreSetUp extends LitElement {
   }
 
   private async do(change: Change): Promise<boolean> {
-    this.copied = false;
+    this.copied = undefined;
     const isDone = await this.work.do(change);
     if (isDone) await this.showAnew();
     return isDone;
@@ -223,7 +224,7 @@ export class AcreSetUp extends LitElement {
 
   private async putInside(isInside: boolean) {
     this.inside = isInside ? await this.work.fetch({ call: 'catalogue', spaced: false }) : undefined;
-    this.copied = false;
+    this.copied = undefined;
   }
 
   private async tryIt() {
@@ -232,8 +233,14 @@ export class AcreSetUp extends LitElement {
   }
 
   private async copy(text: string) {
-    await navigator.clipboard.writeText(text);
-    this.copied = true;
+    try {
+      await navigator.clipboard.writeText(text);
+      this.copied = 'copied';
+    } catch {
+      // Without a secure address there is no clipboard, and a policy may forbid it.
+      getSelection()?.selectAllChildren(this.renderRoot.querySelector('[data-snippet]')!);
+      this.copied = 'marked';
+    }
   }
 
   private section(id: Step, content: unknown) {
@@ -275,11 +282,11 @@ export class AcreSetUp extends LitElement {
     const { spoken, work, places, script, inside, tried, copied } = this;
     return savingTemplate({
       spoken, view: work.view, withoutSold: work.withoutSold, places, script, inside, tried, copied,
-      place: (changed) => { this.places = changed; this.copied = false; },
+      place: (changed) => { this.places = changed; this.copied = undefined; },
       putInside: (isInside) => void this.putInside(isInside),
       leaveOutSold: (isLeftOut) => void this.set({}, work.asOf, isLeftOut),
       saveCatalogue: () => void this.saveCatalogue(), saveTable: (sheet) => void this.saveTable(sheet), saveScript: (file) => void this.saveScript(file),
-      tryIt: () => void this.tryIt(), copy: (text) => void this.copy(text),
+      tryIt: () => void this.tryIt(), copy: (text) => void this.copy(text), saveLines: (text) => handOver('acre-to-axle.html', 'text/html', text),
     });
   }
 
@@ -300,7 +307,7 @@ export class AcreSetUp extends LitElement {
           ${stepsTemplate(spoken, work, this.kept, this.go)}
         </header>
         ${this.section('files', this.filesSection())}
-        ${view ? html`${this.section('columns', this.columnsSection(view))}${this.section('look', this.findingsSection(view))}` : nothing}
+        ${hasTables(view) ? html`${this.section('columns', this.columnsSection(view))}${this.section('look', this.findingsSection(view))}` : nothing}
         ${this.section('dealer', dealerTemplate({ spoken, base, asOf, set: (changed, day) => void this.set(changed, day) }))}
         ${this.section('figures', figuresTemplate({
           spoken, words, rules: base.rules ?? {}, searched: this.searched, most: this.most, refused: this.refusedFigures,

@@ -29,13 +29,20 @@ function placeOf({ finding, rows }: Group, own: FindingsView['spoken']['own'], c
   return `${own.sheets[finding.sheet]} ${own.look.cells(named, Math.max(0, rows.length - cellsNamed))}`;
 }
 
+/** What a finding is of: a column by its heading, the one that is missing too; else the table. */
+function nameOf({ finding }: Group, own: FindingsView['spoken']['own'], of: string) {
+  if (finding.code === 'catalogue.terms') return own.dealer.termsHeading;
+  if (finding.code === 'column.missing') return finding.facts.heading;
+  return of === finding.sheet && finding.sheet !== 'dealer' ? own.sheets[finding.sheet] : of;
+}
+
 function groupTemplate(group: Group, shown: FindingsView) {
   const { spoken: { own, sheets } } = shown;
   const { finding, key } = group;
   const { of, cell, read, expected, mend } = sayFinding(finding, sheets);
   return html`
     <li class="finding of-${finding.weight}" data-code=${finding.code} data-key=${key} tabindex="-1">
-      <p><span class="tag">${own.look.weights[finding.weight]}</span> <strong><bdi>${of}</bdi></strong> <span class="lesser">${placeOf(group, own, cell)}</span></p>
+      <p><span class="tag">${own.look.weights[finding.weight]}</span> <strong><bdi>${nameOf(group, own, of)}</bdi></strong> <span class="lesser">${placeOf(group, own, cell)}</span></p>
       <dl>
         <div><dt>${own.look.found}</dt><dd><bdi>${read}</bdi></dd></div>
         <div><dt>${own.look.expected}</dt><dd><bdi>${expected}</bdi></dd></div>

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { headingText, lettersOf, type SheetKind } from '../sheets/sheets.ts';
+import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import type { Change } from './calls.ts';
 import type { View } from './desk.ts';
 import type { Group } from './groups.ts';
@@ -57,7 +57,7 @@ function cellsTemplate({ words, options, mayBeBlank }: Of<'cells'>, group: Group
     <div class="actions">
       ${options.map((text) => html`<button type="button" data-option @click=${() => write(text)}>${own.look.option(text, rows.length)}</button>`)}
       ${frame === undefined ? nothing : html`<button type="button" data-frame @click=${() => addFrame(key, frame)}>${own.look.addFrame(frame)}</button>`}
-      ${mayBeBlank && finding.weight === 'fault' && !finding.dropsRow ? html`<button type="button" data-blank @click=${() => write('')}>${own.look.blank(rows.length)}</button>` : nothing}
+      ${mayBeBlank && finding.weight === 'fault' ? html`<button type="button" data-blank @click=${() => write('')}>${own.look.blank(rows.length)}</button>` : nothing}
     </div>`;
 }
 
@@ -93,12 +93,14 @@ function unitTemplate({ units, taken }: Of<'unit'>, { key, finding: { column, he
 }
 
 function missingTemplate({ field, words }: Of<'missing'>, { key }: Group, sheet: SheetKind, { spoken: { own }, view, mend }: MendingView) {
-  const { headings } = view.sheets[sheet]!;
+  const { headings, mapping } = view.sheets[sheet]!;
+  // An id is best made of what a row is called.
+  const names = mapping.findIndex((taken) => taken?.field === 'name' || taken?.field === 'serial');
   return html`
     <form class="mend" @submit=${(event: Event) => mend(key, { call: 'fillFrom', sheet, field, column: Number(textOf(typedIn(event), 'column')) })}>
       <label><span>${own.look.fromColumn}</span><select name="column" required><option value=""></option>
         ${field === 'id' ? html`<option value="0">${own.look.numberRows}</option>` : nothing}
-        ${headings.map((heading, index) => html`<option value=${index + 1}>${lettersOf(index + 1)} ${heading}</option>`)}</select></label>
+        ${headings.map((heading, index) => html`<option value=${index + 1} ?selected=${field === 'id' && index === names}>${lettersOf(index + 1)} ${heading}</option>`)}</select></label>
       <button type="submit">${own.look.write(1)}</button>
     </form>
     ${field === 'id' ? nothing : html`
@@ -108,15 +110,27 @@ function missingTemplate({ field, words }: Of<'missing'>, { key }: Group, sheet:
       </form>`}`;
 }
 
+/** Its nearest headings at a press, all others to choose from. */
+function columnTemplate({ key, finding: { column } }: Group, sheet: SheetKind, { spoken, view, mend, keep }: MendingView) {
+  const { own } = spoken;
+  const table = view.sheets[sheet]!;
+  const index = column! - 1;
+  const { nearest, unit } = table.matches[index]!;
+  const map = (_: SheetKind, mapping: Mapping) => mend(key, { call: 'map', sheet, mapping });
+  return html`
+    <div class="actions">
+      ${nearest.map(({ field, heading }) => html`<button type="button" data-option @click=${() => map(sheet, withTaken(table.mapping, index, field, unit))}>${own.look.takeFor(heading)}</button>`)}
+      <button type="button" data-keep @click=${() => keep(key)}>${own.look.leaveColumn}</button>
+    </div>
+    <div class="mend"><label><span>${own.look.isColumn}</span>${fieldSelect(sheet, table, index, spoken, map)}</label></div>`;
+}
+
 function byMend(mend: Mend, group: Group, sheet: SheetKind, shown: MendingView): TemplateResult | typeof nothing {
   switch (mend.how) {
     case 'cells': return cellsTemplate(mend, group, sheet, shown);
     case 'fields': return fieldsTemplate(mend, group, sheet, shown);
     case 'line': return lineTemplate(group, sheet, shown);
-    case 'column': {
-      const map = (_: SheetKind, mapping: Parameters<typeof withTaken>[0]) => shown.mend(group.key, { call: 'map', sheet, mapping });
-      return html`<label class="mend"><span>${shown.spoken.own.look.isColumn}</span>${fieldSelect(sheet, shown.view.sheets[sheet]!, group.finding.column! - 1, shown.spoken, map)}</label>`;
-    }
+    case 'column': return columnTemplate(group, sheet, shown);
     case 'unit': return unitTemplate(mend, group, sheet, shown);
     case 'missing': return missingTemplate(mend, group, sheet, shown);
     case 'terms': return nothing;

@@ -18,7 +18,8 @@ export interface SavingView {
   inside: string | undefined;
   /** The catalogue the wizard is tried with; undefined until it is. */
   tried: CatalogueDocument | undefined;
-  copied: boolean;
+  /** Whether the lines are in the clipboard, or marked to be copied by hand. */
+  copied: 'copied' | 'marked' | undefined;
   place(places: Places): void;
   putInside(isInside: boolean): void;
   leaveOutSold(isLeftOut: boolean): void;
@@ -27,9 +28,12 @@ export interface SavingView {
   saveScript(script: Script): void;
   tryIt(): void;
   copy(text: string): void;
+  saveLines(text: string): void;
 }
 
 const bytesOfAKilobyte = 1000;
+/** Lines beyond that are shown in part; they are copied and saved whole. */
+const mostShown = 20_000;
 
 function catalogueTemplate({ spoken: { own }, view, withoutSold, leaveOutSold, saveCatalogue, saveTable }: SavingView) {
   const { save } = own;
@@ -66,8 +70,12 @@ function pastingTemplate(shown: SavingView) {
     ${script ? html`<div class="actions"><button type="button" data-save-script @click=${() => shown.saveScript(script)}>${save.script(script.file)}</button></div>` : html`<p class="lesser">${save.noHash}</p>`}
     <ol>${save.steps[inside === undefined ? 'files' : 'lines'].map((step) => html`<li>${step}</li>`)}</ol>
     ${inside === undefined ? nothing : html`<p class="lesser">${save.asLinesExplained(Math.ceil(new TextEncoder().encode(lines).length / bytesOfAKilobyte))}</p>`}
-    <pre tabindex="0" role="region" aria-label=${save.snippetHeading} data-snippet><code>${lines}</code></pre>
-    <div class="actions"><button type="button" data-copy @click=${() => shown.copy(lines)}>${save.copy}</button><span role="status">${copied ? save.copied : ''}</span></div>
+    <pre tabindex="0" role="region" aria-label=${save.snippetHeading} data-snippet><code>${lines.length > mostShown ? `${lines.slice(0, mostShown)} …` : lines}</code></pre>
+    <div class="actions">
+      <button type="button" data-copy @click=${() => shown.copy(lines)}>${save.copy}</button>
+      <button type="button" data-save-lines @click=${() => shown.saveLines(lines)}>${save.saveLines}</button>
+      <span role="status">${copied === 'copied' ? save.copied : copied === 'marked' && lines.length <= mostShown ? save.markedInstead : ''}</span>
+    </div>
     <details><summary>${save.policy}</summary><p>${save.policyExplained}</p><pre tabindex="0" role="region" aria-label=${save.policy}><code>${policyOf(places, script)}</code></pre></details>`;
 }
 

@@ -6,6 +6,9 @@ import { countsOf } from './view-of-findings.ts';
 
 export type Step = keyof Spoken['own']['headings'];
 
+/** Whether there is anything to look through. */
+export const hasTables = (view: Work['view']): view is NonNullable<Work['view']> => view !== undefined && Object.keys(view.sheets).length > 0;
+
 /** The sections in their order, each with how it stands; pressing one leads there. */
 export function stepsTemplate({ own }: Spoken, { view, base }: Work, kept: ReadonlySet<string>, go: (step: Step) => void) {
   const { steps, headings } = own;
@@ -19,7 +22,7 @@ export function stepsTemplate({ own }: Spoken, { view, base }: Work, kept: Reado
     figures: steps.figures(Object.keys(base.rules ?? {}).length),
     save: steps.save(view?.made !== undefined),
   };
-  const shown = (Object.keys(headings) as Step[]).filter((step) => view || (step !== 'columns' && step !== 'look'));
+  const shown = (Object.keys(headings) as Step[]).filter((step) => hasTables(view) || (step !== 'columns' && step !== 'look'));
   return html`
     <nav aria-label=${steps.label}>
       <ol class="steps">${shown.map((step) => html`<li><button class="text" type="button" data-step=${step} @click=${() => go(step)}>${headings[step]}</button> <span class="lesser">${said[step]}</span></li>`)}</ol>

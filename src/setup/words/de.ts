@@ -68,6 +68,7 @@ export const de: SetUpWords = {
     kept: (count) => `${count} bleiben, wie sie sind: Sie haben gesagt, dass sie stimmen`,
     leaveOut: (count) => (count === 1 ? 'Diese Zeile auslassen' : `Diese ${count} Zeilen auslassen`),
     showRow: 'Zeile zeigen', rowLine: 'Die Zeile, mit Kommas zwischen ihren Zellen',
+    takeFor: (heading) => `Das ist: ${heading}`, leaveColumn: 'Spalte auslassen',
     isColumn: 'Diese Spalte ist', inUnit: 'Ihre Zahlen sind in',
     fromColumn: 'Aus der Spalte nehmen', numberRows: 'keiner: Zeilen zählen', sameForAll: 'In jeder Zeile gleich',
     addFrame: (id) => `${id} ist eine meiner Baugrößen: aufnehmen`,
@@ -120,6 +121,7 @@ export const de: SetUpWords = {
     folder: 'Wo die Dateien des Assistenten auf Ihrer Seite liegen werden',
     where: 'Wo Ihr Katalog auf Ihrer Seite liegen wird',
     copy: 'Kopieren', copied: 'Kopiert.',
+    saveLines: 'Diese Zeilen als Datei sichern', markedInstead: 'Der Browser lässt diese Seite nicht kopieren: Die Zeilen sind markiert, drücken Sie Strg+C oder Cmd+C.',
     steps: {
       files: [
         'Legen Sie die Dateien des Assistenten und den gesicherten Katalog auf Ihre Seite, an die Stellen, die oben stehen.',

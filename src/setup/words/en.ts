@@ -68,6 +68,7 @@ export const en: SetUpWords = {
     kept: (count) => `${count} kept as they are, for you said they are right`,
     leaveOut: (count) => (count === 1 ? 'Leave this row out' : `Leave out these ${count} rows`),
     showRow: 'Show the row', rowLine: 'The row, with commas between its cells',
+    takeFor: (heading) => `Take it for: ${heading}`, leaveColumn: 'Leave the column out',
     isColumn: 'This column is', inUnit: 'Its numbers are in',
     fromColumn: 'Take it from the column', numberRows: 'none: number the rows', sameForAll: 'The same in every row',
     addFrame: (id) => `${id} is a frame size of mine: add it`,
@@ -120,6 +121,7 @@ export const en: SetUpWords = {
     folder: 'Where the wizard’s files will be on your site',
     where: 'Where your catalogue will be on your site',
     copy: 'Copy', copied: 'Copied.',
+    saveLines: 'Save these lines as a file', markedInstead: 'The browser doesn’t let this page copy: the lines are marked, press Ctrl+C or Cmd+C.',
     steps: {
       files: [
         'Put the wizard’s files and the catalogue you saved on your site, in the places named above.',

@@ -9,7 +9,7 @@ export const es: SetUpWords = {
   languageLabel: 'Idioma',
   steps: {
     label: 'Pasos',
-    tables: (machines, units) => (machines + units === 0 ? 'ninguna todavía' : `${machines} máquinas, ${units} en el patio`),
+    tables: (machines, units) => (machines + units === 0 ? 'ninguna todavía' : `${machines} modelos, ${units} tractores`),
     columns: (open) => (open === 0 ? 'todas conocidas' : `${open} por mirar`),
     look: (faults, queries) => (faults + queries === 0 ? 'nada que hacer' : `${faults} por corregir, ${queries} por mirar`),
     terms: (missing) => (missing === 0 ? 'condiciones en todos los idiomas' : `faltan condiciones en ${missing} ${missing === 1 ? 'idioma' : 'idiomas'}`),
@@ -68,9 +68,10 @@ export const es: SetUpWords = {
     kept: (count) => `${count} quedan como están: usted dijo que son correctas`,
     leaveOut: (count) => (count === 1 ? 'Dejar fuera esta fila' : `Dejar fuera estas ${count} filas`),
     showRow: 'Mostrar la fila', rowLine: 'La fila, con comas entre sus celdas',
+    takeFor: (heading) => `Es: ${heading}`, leaveColumn: 'Dejar fuera la columna',
     isColumn: 'Esta columna es', inUnit: 'Sus números están en',
     fromColumn: 'Tomarlo de la columna', numberRows: 'ninguna: numerar las filas', sameForAll: 'Lo mismo en cada fila',
-    addFrame: (id) => `${id} es un tamaño de bastidor mío: añadirlo`,
+    addFrame: (id) => `${id} es un tamaño mío: añadirlo`,
     toTerms: 'A sus condiciones',
     notices: (count) => `${count} solo para saberlo`,
     undo: 'Deshacer el último cambio',
@@ -106,7 +107,7 @@ export const es: SetUpWords = {
     ready: (machines, units) => `El catálogo tiene ${machines} ${machines === 1 ? 'modelo' : 'modelos'} y ${units} ${units === 1 ? 'tractor' : 'tractores'} en el lote.`,
     withFaults: (count) => `${count === 1 ? 'Queda 1 punto' : `Quedan ${count} puntos`} por corregir; lo que está mal se dejó fuera y cuenta como desconocido.`,
     sold: (count) => `Dejar fuera ${count === 1 ? 'el tractor vendido' : `los ${count} tractores vendidos`}, con lo que se pagó por ${count === 1 ? 'él' : 'ellos'}`,
-    tooMany: (count, most) => `El asistente admite como mucho ${most} máquinas, tractores y aperos; aquí hay ${count}. Deje fuera lo vendido, o haga un catálogo por patio.`,
+    tooMany: (count, most) => `El asistente admite como mucho ${most} modelos, tractores y aperos; aquí hay ${count}. Deje fuera lo vendido, o haga un catálogo por lote.`,
     catalogue: 'Guardar el catálogo',
     table: (sheet) => `Guardar la tabla: ${sheet}`,
     version: (version, asOf) => `Versión ${version}, con fecha ${asOf}`,
@@ -120,6 +121,7 @@ export const es: SetUpWords = {
     folder: 'Dónde estarán los archivos del asistente en su sitio',
     where: 'Dónde estará su catálogo en su sitio',
     copy: 'Copiar', copied: 'Copiado.',
+    saveLines: 'Guardar estas líneas como archivo', markedInstead: 'El navegador no deja copiar a esta página: las líneas están marcadas, pulse Ctrl+C o Cmd+C.',
     steps: {
       files: [
         'Ponga los archivos del asistente y el catálogo guardado en su sitio, en los lugares indicados arriba.',

@@ -76,6 +76,8 @@ export interface SetUpWords {
     leaveOut(count: number): string;
     showRow: string;
     rowLine: string;
+    takeFor(heading: string): string;
+    leaveColumn: string;
     isColumn: string;
     inUnit: string;
     fromColumn: string;
@@ -132,6 +134,8 @@ export interface SetUpWords {
     where: string;
     copy: string;
     copied: string;
+    saveLines: string;
+    markedInstead: string;
     steps: Readonly<Record<'files' | 'lines', readonly string[]>>;
     policy: string;
     policyExplained: string;

@@ -9,7 +9,7 @@ const length = amount('length');
 const mass = amount('mass');
 
 const identity: readonly Heading[] = [
-  { field: 'id', heading: 'id', takes: id, example: 'rill-plus', also: ['machine id', 'machine', 'code'], ...needed },
+  { field: 'id', heading: 'id', takes: id, example: 'rill-plus', also: ['machine id', 'machine', 'maschine', 'maquina', 'code'], ...needed },
   { field: 'name', heading: 'name', takes: text, example: 'Rill Plus', also: ['machine name', 'model', 'modell', 'modele', 'modelo', 'bezeichnung'], ...needed },
   { field: 'make', heading: 'make', takes: text, example: 'Millrace', also: ['maker', 'brand', 'manufacturer', 'hersteller', 'marke', 'marque', 'marca', 'fabricante'], ...needed },
   { field: 'frame', heading: 'frame', takes: id, example: 'subcompact', also: ['frame size', 'size class', 'baugrosse'], ...needed },

@@ -16,7 +16,7 @@ const thing: Readonly<Record<(typeof fittedItems)[number], string>> = {
  */
 export const unitHeadings: readonly Heading[] = [
   { field: 'id', heading: 'id', takes: id, example: 't-1042', also: ['unit id', 'unit', 'stock number', 'stock no', 'stock', 'lagernummer'], ...needed },
-  { field: 'machine', heading: 'machine', takes: id, example: 'rill-plus', also: ['machine id', 'model', 'modell', 'modele', 'modelo'], ...needed },
+  { field: 'machine', heading: 'machine', takes: id, example: 'rill-plus', also: ['machine id', 'maschine', 'maquina', 'model', 'modell', 'modele', 'modelo'], ...needed },
   { field: 'year', heading: 'year', takes: year, example: '2021', also: ['model year', 'baujahr', 'annee', 'ano'] },
   { field: 'yearKind', heading: 'year is', takes: choice('model', 'build', 'sale'), example: 'model', also: ['year kind', 'which year'] },
   { field: 'serial', heading: 'serial', takes: text, example: 'number 388 of 2024', also: ['serial number', 'serial no', 'seriennummer', 'numero de serie'] },
