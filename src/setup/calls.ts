@@ -1,5 +1,5 @@
 import type { Base, Finding, Mapping, SheetKind } from '../sheets/sheets.ts';
-import type { View } from './desk.ts';
+import type { View } from './view.ts';
 
 /** What the page asks of the desk that changes what is on it. */
 export type Change =

@@ -1,6 +1,6 @@
 import type { Answer, Asked, Call, Stopped } from './calls.ts';
 import type { Finding } from '../sheets/sheets.ts';
-import type { View } from './desk.ts';
+import type { View } from './view.ts';
 import { workerAddress } from './worker-address.ts';
 
 export interface Progress {

@@ -1,66 +1,27 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import {
   allAtOnce, assembling, csvOf, decode, parsing, queriesOf, readingRows, unknownsOf, versionOf,
-  type Base, type ColumnMatch, type Dialect, type Finding, type Mapping, type RowsReading, type SheetKind, type Slices, type Table, type Unknown,
+  type Base, type Finding, type Mapping, type RowsReading, type SheetKind, type Slices, type Table,
 } from '../sheets/sheets.ts';
+import { blankBase } from './blank.ts';
 import { withFrames } from './frames.ts';
-import { groupsOf, type Group } from './groups.ts';
+import { groupsOf } from './groups.ts';
 import {
   cellsOf, columnOfField, emptyTable, heldOf, rewritten, rowNumbers, withCells, withColumns, withDecimalMark, withFields, withMapping, withoutRows, withRow, type Held,
 } from './held.ts';
 import { idsFrom } from './ids.ts';
 import { fromJson, kindOf } from './json-rows.ts';
+import { sheetKinds, sheetViewOf, type View } from './view.ts';
 
-export const sheetKinds = ['machines', 'units'] as const satisfies readonly SheetKind[];
+type Sheets = { readonly [S in SheetKind]?: Held | undefined };
 
-/** What is shown of a table. */
-export interface SheetView {
-  name: string;
-  rows: number;
-  /** As a spreadsheet numbers it. */
-  lastRow: number;
-  headings: readonly string[];
-  matches: readonly ColumnMatch[];
-  mapping: Mapping;
-  dialect: Dialect;
-  /** Whether it is a file that may be parted otherwise. */
-  isText: boolean;
-  /** The first cells of each column that aren't blank, to know it by. */
-  samples: readonly (readonly string[])[];
-}
+const tablesOf = (sheets: Sheets): Held[] => sheetKinds.flatMap((sheet) => sheets[sheet] ?? []);
 
-/** All that a page shows of the desk; plain data. The catalogue itself is asked for when it is wanted: it may be large. */
-export interface View {
-  sheets: Partial<Record<SheetKind, SheetView>>;
-  base: Base;
-  groups: readonly Group[];
-  unknowns: readonly Unknown[];
-  /** To choose from where a unit names its machine. */
-  machineIds: readonly string[];
-  made: { version: string; asOf: string; machines: number; units: number; sold: number; implements: number } | undefined;
-  canUndo: boolean;
-}
-
-type Sheets = { readonly [S in SheetKind]?: Held };
-
-const samplesShown = 3;
 const mostIdsNamed = 500;
 /** Of a file whose kind isn't said, so much is read to know it by its headings. */
 const headLength = 65_536;
 /** Changes that can be taken back. */
 const mostChanges = 200;
-
-const samplesOf = ({ headings, rows }: Table) => {
-  const found: string[][] = headings.map(() => []);
-  for (const row of rows) {
-    if (found.every((samples) => samples.length >= samplesShown)) break;
-    row.forEach((cell, column) => { if (cell.trim() && (found[column]?.length ?? samplesShown) < samplesShown) found[column]!.push(cell); });
-  }
-  return found;
-};
-
-/** A catalogue to begin with: nobody's, with nothing in it. */
-export const blankBase: Base = { format: 'acre-to-axle/catalogue/1', id: 'my-lot', dealer: { name: 'My lot', currency: 'USD', units: 'us', locale: 'en-US' }, frames: [] };
 
 /**
  * The dealer's work: two tables, what is in neither, and the catalogue they make. It holds no page and asks for no
@@ -109,13 +70,11 @@ export class Desk {
   openDocument(name: string, document: unknown): readonly Finding[] {
     const { base, tables, findings } = fromJson(document);
     if (!base && Object.keys(tables).length === 0) return findings;
-    if (base) {
-      this.base = base;
-      this.sheets = {};
-      this.before = [];
-    }
+    if (base) this.base = base;
     for (const sheet of sheetKinds) {
       const cells = tables[sheet];
+      // A table that the document says nothing of was brought by another file, and stays.
+      if (base?.[sheet]) this.sheets = { ...this.sheets, [sheet]: undefined };
       if (cells) this.put(sheet, heldOf(name, emptyTable(sheet, cells.headings, cells.rows), []));
     }
     return [];
@@ -238,16 +197,14 @@ export class Desk {
     }
     const base = withFrames(this.base, (readings.machines?.entries ?? []).map(({ entry }) => entry.frame));
     const { catalogue, findings } = yield* assembling({ base, asOf: this.asOf, ...readings });
-    const held = Object.values(this.sheets);
+    const held = tablesOf(this.sheets);
     const all = [
       ...held.flatMap(({ found, reading }) => [...found, ...(reading?.of.findings ?? [])]),
       ...findings, ...(catalogue ? queriesOf(catalogue, readings, this.languages) : []),
     ];
     this.made = catalogue && this.withoutSold ? withVersion({ ...catalogue, units: unsold(catalogue) }) : catalogue;
     return {
-      sheets: Object.fromEntries(held.map(({ name, table, matches, mapping, text }) => [table.sheet, {
-        name, rows: table.rows.filter((row) => row.length > 0).length, lastRow: table.rows.length + 1, headings: table.headings, matches, mapping, dialect: table.dialect, isText: text !== undefined, samples: samplesOf(table),
-      } satisfies SheetView])),
+      sheets: Object.fromEntries(held.map((each) => [each.table.sheet, sheetViewOf(each)])),
       base, groups: groupsOf(all, (sheet, column) => this.sheets[sheet]?.mapping[column - 1]?.field), unknowns: catalogue ? unknownsOf(catalogue) : [],
       machineIds: (readings.machines?.entries ?? []).slice(0, mostIdsNamed).map(({ entry }) => entry.id),
       made: catalogue && this.made && {

@@ -31,6 +31,7 @@ const own = css`
   .scroll:focus-visible, pre:focus-visible, textarea:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
   table { border-collapse: collapse; inline-size: 100%; min-inline-size: 46rem; font-size: 0.95em; }
   th, td { text-align: start; vertical-align: middle; padding: 0.4rem 0.75rem 0.4rem 0; border-block-end: 1px solid var(--line); overflow-wrap: anywhere; }
+  td:last-child { overflow-wrap: normal; }
   thead th { color: var(--muted); font-weight: 400; overflow-wrap: normal; }
   td select { min-inline-size: 9rem; }
   tbody th { font-weight: 650; }

@@ -1,14 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
-import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { PrintedWords } from '../reasons/words/words.ts';
 import { csvOf, headingsOf, type SheetKind } from '../sheets/sheets.ts';
 import type { FigureId } from '../trade/book.ts';
 import type { Change } from './calls.ts';
 import { framesWith } from './frames.ts';
-import { handOver, handOverTable } from './hand-over.ts';
+import { handOverTable } from './hand-over.ts';
 import { english, languages, languageTags, type LanguageTag, type Spoken } from './languages.ts';
 import { look } from './look.ts';
-import type { Places, Script } from './pasted.ts';
+import { Takeaway } from './takeaway.ts';
 import { columnsTemplate } from './view-of-columns.ts';
 import { dealerTemplate } from './view-of-dealer.ts';
 import { figuresAtATime, figuresTemplate, withFigure } from './view-of-figures.ts';
@@ -34,7 +33,7 @@ export class AcreSetUp extends LitElement {
   static override properties = {
     demo: {}, files: {},
     spoken: state, words: state, unfolded: state, changing: state, asking: state, added: state, kept: state, lines: state, page: state,
-    searched: state, most: state, refusedFigures: state, places: state, script: state, inside: state, tried: state, copied: state,
+    searched: state, most: state, refusedFigures: state,
   };
 
   /** Address of a catalogue to begin with. */
@@ -54,13 +53,9 @@ export class AcreSetUp extends LitElement {
   private declare searched: string;
   private declare most: number;
   private declare refusedFigures: ReadonlySet<string>;
-  private declare places: Places;
-  private declare script: Script | undefined;
-  private declare inside: string | undefined;
-  private declare tried: CatalogueDocument | undefined;
-  private declare copied: 'copied' | 'marked' | undefined;
 
   private readonly work = new Work(this, languageTags);
+  private readonly takeaway = new Takeaway(this, this.work);
 
   constructor() {
     super();
@@ -70,7 +65,6 @@ export class AcreSetUp extends LitElement {
     this.refusedFigures = new Set();
     this.searched = '';
     this.most = figuresAtATime;
-    this.places = { folder: '/acre-to-axle/', catalogue: '/acre-to-axle/catalogue.json' };
     this.startOver();
   }
 
@@ -89,19 +83,7 @@ export class AcreSetUp extends LitElement {
     this.spoken = await speak();
     await this.work.begin(usual);
     this.words = await this.spoken.rules();
-    await this.findScript();
-  }
-
-  private async findScript() {
-    if (!this.files) return;
-    try {
-      const { files } = await (await fetch(this.files)).json() as { files: Script[] };
-      const named = (tag: string) => files.find(({ file }) => file === `acre-to-axle.${tag}.js`);
-      this.script = named(this.work.base.dealer.locale.slice(0, 2)) ?? named('en');
-    } catch {
-      // Then the snippet names no hash, and says so.
-      this.script = undefined;
-    }
+    await this.takeaway.findScript(this.files);
   }
 
   /** What was said of findings is of the tables they were found in. */
@@ -113,26 +95,21 @@ export class AcreSetUp extends LitElement {
   }
 
   private async do(change: Change): Promise<boolean> {
-    this.copied = undefined;
     const isDone = await this.work.do(change);
-    if (isDone) await this.showAnew();
+    if (isDone) await this.takeaway.renew();
     return isDone;
   }
 
-  /** What shows the catalogue itself is given the new one. */
-  private async showAnew() {
-    if (this.tried) this.tried = JSON.parse((await this.work.fetch({ call: 'catalogue', spaced: false })) || 'null') ?? undefined;
-    if (this.inside !== undefined) this.inside = await this.work.fetch({ call: 'catalogue', spaced: false });
-  }
-
   private async take(files: Iterable<File>, as?: SheetKind) {
-    for (const file of files) {
+    const isJson = ({ name }: File) => /\.json$/i.test(name);
+    // What the dealer says of himself settles how his tables are read.
+    for (const file of [...files].sort((a, b) => Number(isJson(b)) - Number(isJson(a)))) {
       const bytes = new Uint8Array(await file.arrayBuffer());
-      if (/\.json$/i.test(file.name)) await this.do({ call: 'document', name: file.name, bytes });
+      if (isJson(file)) await this.do({ call: 'document', name: file.name, bytes });
       else await this.do({ call: 'open', sheet: as, name: file.name, bytes });
     }
     this.startOver();
-    await this.findScript();
+    await this.takeaway.findScript(this.files);
   }
 
   private async fromDemo() {
@@ -188,8 +165,8 @@ export class AcreSetUp extends LitElement {
   };
 
   private async set(...changed: Parameters<Work['set']>) {
-    if (await this.work.set(...changed)) await this.showAnew();
-    await this.findScript();
+    if (await this.work.set(...changed)) await this.takeaway.renew();
+    await this.takeaway.findScript(this.files);
   }
 
   private setFigure(id: FigureId, text: string) {
@@ -202,45 +179,6 @@ export class AcreSetUp extends LitElement {
   private async showLine(key: string, sheet: SheetKind, row: number) {
     const line = await this.work.fetch({ call: 'line', sheet, row });
     if (line !== undefined) this.lines = new Map([...this.lines, [key, line]]);
-  }
-
-  private async saveCatalogue() {
-    const text = await this.work.fetch({ call: 'catalogue', spaced: true });
-    if (!text) return;
-    handOver('catalogue.json', 'application/json', `${text}\n`);
-    this.work.saved();
-  }
-
-  private async saveTable(sheet: SheetKind) {
-    const text = await this.work.fetch({ call: 'csv', sheet });
-    if (text !== undefined) handOverTable(sheet, text);
-  }
-
-  private async saveScript({ file }: Script) {
-    const answer = await fetch(new URL(file, new URL(this.files!, document.baseURI)));
-    if (answer.ok) handOver(file, 'text/javascript', await answer.text());
-    else this.work.fail(`${file}: ${answer.status}`);
-  }
-
-  private async putInside(isInside: boolean) {
-    this.inside = isInside ? await this.work.fetch({ call: 'catalogue', spaced: false }) : undefined;
-    this.copied = undefined;
-  }
-
-  private async tryIt() {
-    const [text] = await Promise.all([this.work.fetch({ call: 'catalogue', spaced: false }), import('../widget/define.ts')]);
-    this.tried = text ? JSON.parse(text) as CatalogueDocument : undefined;
-  }
-
-  private async copy(text: string) {
-    try {
-      await navigator.clipboard.writeText(text);
-      this.copied = 'copied';
-    } catch {
-      // Without a secure address there is no clipboard, and a policy may forbid it.
-      getSelection()?.selectAllChildren(this.renderRoot.querySelector('[data-snippet]')!);
-      this.copied = 'marked';
-    }
   }
 
   private section(id: Step, content: unknown) {
@@ -279,14 +217,14 @@ export class AcreSetUp extends LitElement {
   }
 
   private savingSection() {
-    const { spoken, work, places, script, inside, tried, copied } = this;
+    const { spoken, work, takeaway } = this;
+    const { places, script, inside, tried, copied } = takeaway;
     return savingTemplate({
       spoken, view: work.view, withoutSold: work.withoutSold, places, script, inside, tried, copied,
-      place: (changed) => { this.places = changed; this.copied = undefined; },
-      putInside: (isInside) => void this.putInside(isInside),
-      leaveOutSold: (isLeftOut) => void this.set({}, work.asOf, isLeftOut),
-      saveCatalogue: () => void this.saveCatalogue(), saveTable: (sheet) => void this.saveTable(sheet), saveScript: (file) => void this.saveScript(file),
-      tryIt: () => void this.tryIt(), copy: (text) => void this.copy(text), saveLines: (text) => handOver('acre-to-axle.html', 'text/html', text),
+      place: (changed) => takeaway.place(changed), putInside: (isInside) => void takeaway.putInside(isInside), tryIt: () => void takeaway.tryIt(),
+      leaveOutSold: (isLeftOut) => void this.set({}, work.asOf, isLeftOut), saveCatalogue: () => void takeaway.saveCatalogue(), saveTable: (sheet) => void takeaway.saveTable(sheet),
+      saveScript: (file) => void takeaway.saveScript(file), saveLines: (text) => takeaway.saveLines(text),
+      copy: (text) => void takeaway.copy(text, this.renderRoot.querySelector('[data-snippet]')!),
     });
   }
 

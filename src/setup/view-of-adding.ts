@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { headingsOf, type Heading, type SheetKind } from '../sheets/sheets.ts';
-import type { View } from './desk.ts';
+import type { View } from './view.ts';
 import { usualFrames } from './frames.ts';
 import type { Spoken } from './languages.ts';
 import { wordsOf } from './mends.ts';

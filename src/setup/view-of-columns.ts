@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import { unitsOf } from '../units/quantity.ts';
 import { choicesOf } from './choices.ts';
-import { sheetKinds, type SheetView, type View } from './desk.ts';
+import { sheetKinds, type SheetView, type View } from './view.ts';
 import type { Spoken } from './languages.ts';
 import { headingAt } from './mends.ts';
 
@@ -22,7 +22,8 @@ export interface ColumnsView {
 }
 
 const separators = [',', ';', '\t', '|'] as const;
-const marks = ['.', ','] as const;
+/** What may set off decimals. */
+export const marks = ['.', ','] as const;
 
 /** Whether a column is known for certain and taken for that. */
 export const isKnown = ({ matches, mapping }: SheetView, index: number) => ['exact', 'same'].includes(matches[index]!.sure) && mapping[index] !== undefined;

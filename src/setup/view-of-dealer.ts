@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { Base } from '../sheets/sheets.ts';
-import { blankBase } from './desk.ts';
+import { blankBase } from './blank.ts';
 import { idOf } from './ids.ts';
 import { languages, languageTags, type Spoken } from './languages.ts';
 

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import type { Change } from './calls.ts';
-import type { View } from './desk.ts';
+import type { View } from './view.ts';
 import type { Group } from './groups.ts';
 import type { Spoken } from './languages.ts';
 import type { Mend } from './mends.ts';
-import { fieldSelect, withTaken } from './view-of-columns.ts';
+import { fieldSelect, marks, withTaken } from './view-of-columns.ts';
 
 export interface MendingView {
   spoken: Spoken;
@@ -56,6 +56,7 @@ function cellsTemplate({ words, options, mayBeBlank }: Of<'cells'>, group: Group
     </form>
     <div class="actions">
       ${options.map((text) => html`<button type="button" data-option @click=${() => write(text)}>${own.look.option(text, rows.length)}</button>`)}
+      ${finding.code === 'cell.ambiguous' ? marks.map((mark) => html`<button type="button" data-decimals-by=${mark} @click=${() => mend(key, { call: 'decimals', sheet, mark })}>${own.columns.decimals} ${own.columns.marks[mark]}</button>`) : nothing}
       ${frame === undefined ? nothing : html`<button type="button" data-frame @click=${() => addFrame(key, frame)}>${own.look.addFrame(frame)}</button>`}
       ${mayBeBlank && finding.weight === 'fault' ? html`<button type="button" data-blank @click=${() => write('')}>${own.look.blank(rows.length)}</button>` : nothing}
     </div>`;

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { SheetKind } from '../sheets/sheets.ts';
 import { mostRows } from '../widget/usable.ts';
-import { sheetKinds, type View } from './desk.ts';
+import { sheetKinds, type View } from './view.ts';
 import type { Spoken } from './languages.ts';
 import { pasted, policyOf, type Places, type Script } from './pasted.ts';
 import { isNamed } from './view-of-dealer.ts';

@@ -36,6 +36,17 @@ test('whatever a dealer types stays text', () => {
   }));
 });
 
+test('a catalogue in the tag reads back the same, and nothing it says ends or hides the script it stands in', () => {
+  // WHATWG HTML, 4.12.1.3: what begins with <!-- or <script or </script changes how the rest is read.
+  const hostile = fc.oneof(fc.string(), fc.constantFrom('</script><img src=x onerror=alert(1)>', '<!--<script>', '-->', '</SCRIPT >'));
+  fc.assert(fc.property(hostile, (name) => {
+    const html = snippet(embedding({ attributes: {}, catalogue: JSON.stringify({ name }) }));
+    const [, inside = ''] = /<script type="application\/json">(.*?)<\/script>/s.exec(html) ?? [];
+    expect(inside).not.toContain('<');
+    expect(JSON.parse(inside)).toEqual({ name });
+  }));
+});
+
 test('the policy names the hosts there are, and the second policy of Trusted Types only where words are loaded by hash', () => {
   expect(policyFor({ script: 'https://scripts.example/a.js', catalogue: 'https://dealer.example/catalogue.json', ownFile: true })).toBe(
     "script-src https://scripts.example; style-src 'self'; connect-src https://dealer.example; require-trusted-types-for 'script'; trusted-types lit-html acre-to-axle",

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blankBase, Desk, type View } from '../../src/setup/desk.ts';
+import { Desk } from '../../src/setup/desk.ts';
+import { type View } from '../../src/setup/view.ts';
+import { blankBase } from '../../src/setup/blank.ts';
 import { withFrames } from '../../src/setup/frames.ts';
 import { groupsOf } from '../../src/setup/groups.ts';
 import { idOf, idsFrom } from '../../src/setup/ids.ts';

@@ -59,6 +59,17 @@ describe('bare rows', () => {
   });
 });
 
+test('a dealer’s file leaves the tables that other files brought', () => {
+  const { machines, units, ...dealer } = demo;
+  const desk = new Desk('2026-11-20', ['en']);
+  for (const document of [{ machines }, { units }, dealer]) expect(desk.openDocument('a.json', document)).toEqual([]);
+  allAtOnce(desk.view());
+  expect([desk.catalogue!.machines.length, desk.catalogue!.units!.length]).toEqual([machines.length, units.length]);
+  expect(desk.openDocument('b.json', { ...demo, units: [] })).toEqual([]);
+  allAtOnce(desk.view());
+  expect(desk.catalogue!.units).toEqual([]);
+});
+
 test.each([['a text'], [7], [null], [[]], [{ format: 'acre-to-axle/catalogue/1' }]])('%j is refused in words', (document) => {
   const { refused, catalogue } = seen(document);
   expect(refused.length).toBeGreaterThan(0);

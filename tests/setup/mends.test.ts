@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blankBase, Desk } from '../../src/setup/desk.ts';
+import { Desk } from '../../src/setup/desk.ts';
+import { blankBase } from '../../src/setup/blank.ts';
 import { framesWith } from '../../src/setup/frames.ts';
 import type { Group } from '../../src/setup/groups.ts';
 import { allAtOnce, type FindingCode } from '../../src/sheets/sheets.ts';
