@@ -12,6 +12,7 @@ export type Change =
   | { call: 'mend'; sheet: SheetKind; column: number; rows: readonly number[]; text: string }
   | { call: 'fill'; sheet: SheetKind; rows: readonly number[] | undefined; values: Readonly<Record<string, string>> }
   | { call: 'fillFrom'; sheet: SheetKind; field: string; column: number }
+  | { call: 'partYears'; sheet: SheetKind; column: number }
   | { call: 'rewrite'; sheet: SheetKind; row: number; line: string }
   | { call: 'drop'; sheet: SheetKind; rows: readonly number[] }
   | { call: 'add'; sheet: SheetKind; values: Readonly<Record<string, string>> }

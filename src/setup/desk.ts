@@ -12,6 +12,7 @@ import {
 import { idsFrom } from './ids.ts';
 import { fromJson, kindOf } from './json-rows.ts';
 import { sheetKinds, sheetViewOf, type View } from './view.ts';
+import { yearsIn } from './years.ts';
 
 type Sheets = { readonly [S in SheetKind]?: Held | undefined };
 
@@ -127,6 +128,19 @@ export class Desk {
       const made = field === 'id' ? idsFrom(texts) : texts;
       const wider = withColumns(held, [field]);
       return withCells(wider, rows, columnOfField(wider, field), (row) => made[row - rows[0]!]!);
+    });
+  }
+
+  /** Parts first and last year where a column has both in one cell; the last ones go into the column of last years. */
+  partYears(sheet: SheetKind, column: number) {
+    this.changeSheet(sheet, (held) => {
+      const both = new Map(rowNumbers(held).flatMap((row) => {
+        const years = yearsIn(cellsOf(held, row)[column - 1] ?? '');
+        return years ? [[row, years] as const] : [];
+      }));
+      const rows = [...both.keys()];
+      const wider = withColumns(held, ['years.to']);
+      return withCells(withCells(wider, rows, column, (row) => both.get(row)!.from), rows, columnOfField(wider, 'years.to'), (row) => both.get(row)!.to);
     });
   }
 

@@ -26,7 +26,9 @@ export function groupsOf(findings: readonly Finding[], fieldOf: (sheet: SheetKin
     const { code, sheet, column, row, read, facts, place } = finding;
     // What is of a whole row is told by itself; where the same is missing, it is the same.
     const ofRow = row !== undefined && column === undefined && code !== 'row.without';
-    const key = JSON.stringify([code, sheet, column, read, ofRow ? row : 0, row === undefined ? place : 0, facts]);
+    // What goes without saying beside it is the same, whatever stands in the cell.
+    const said = code === 'cell.needs' ? '' : read;
+    const key = JSON.stringify([code, sheet, column, said, ofRow ? row : 0, row === undefined ? place : 0, facts]);
     const group = groups.get(key) ?? { key, finding, rows: [] };
     if (row !== undefined) group.rows.push(row);
     groups.set(key, group);

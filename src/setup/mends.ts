@@ -1,10 +1,11 @@
 import { headingsOf, matchColumns, type Finding, type Heading, type SheetKind } from '../sheets/sheets.ts';
 import { unitsOf } from '../units/quantity.ts';
+import { yearsIn } from './years.ts';
 
 /** How a finding is mended where it is told. */
 export type Mend =
-  /** Another text in its cells: one of some words, or any; `options` are what may be meant. */
-  | { how: 'cells'; words: readonly string[] | undefined; options: readonly string[]; mayBeBlank: boolean }
+  /** Another text in its cells: one of some words, or any; `options` are what may be meant, `isSpan` that it is a first year with its last. */
+  | { how: 'cells'; words: readonly string[] | undefined; options: readonly string[]; mayBeBlank: boolean; isSpan: boolean }
   /** What is missing in its rows, by field. */
   | { how: 'fields'; fields: readonly string[] }
   /** The row, written anew as a line of the file. */
@@ -41,7 +42,7 @@ function optionsOf({ facts }: Finding): string[] {
  * @param field  what its column is taken for, where it has one
  */
 export function mendOf(finding: Finding, field: string | undefined): Mend | undefined {
-  const { code, sheet, row, column, weight } = finding;
+  const { code, sheet, row, column, weight, read } = finding;
   if (code === 'catalogue.terms') return { how: 'terms' };
   if (sheet === 'dealer') return undefined;
   const fieldsNamed = (headings: readonly string[]): Mend => ({ how: 'fields', fields: headings.flatMap((heading) => fieldOf(sheet, heading) ?? []) });
@@ -57,7 +58,7 @@ export function mendOf(finding: Finding, field: string | undefined): Mend | unde
     case 'row.ragged-short': case 'row.ragged-long': case 'file.quote': case 'file.unclosed-quote': return { how: 'line' };
     default:
       if (row === undefined || column === undefined || weight === 'notice') return undefined;
-      return { how: 'cells', words: heading && wordsOf(heading), options: optionsOf(finding), mayBeBlank: !heading?.needed };
+      return { how: 'cells', words: heading && wordsOf(heading), options: optionsOf(finding), mayBeBlank: !heading?.needed, isSpan: field === 'years.from' && read !== undefined && yearsIn(read.replaceAll('"', '')) !== undefined };
   }
 }
 

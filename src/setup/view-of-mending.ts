@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import type { Change } from './calls.ts';
-import type { View } from './view.ts';
+import type { SheetView, View } from './view.ts';
 import type { Group } from './groups.ts';
 import type { Spoken } from './languages.ts';
-import type { Mend } from './mends.ts';
+import { headingAt, wordsOf, type Mend } from './mends.ts';
 import { fieldSelect, marks, withTaken } from './view-of-columns.ts';
 
 export interface MendingView {
@@ -45,7 +45,7 @@ function frameOf({ finding: { code, read = '' } }: Group): string | undefined {
   }
 }
 
-function cellsTemplate({ words, options, mayBeBlank }: Of<'cells'>, group: Group, sheet: SheetKind, { spoken: { own }, mend, addFrame }: MendingView) {
+function cellsTemplate({ words, options, mayBeBlank, isSpan }: Of<'cells'>, group: Group, sheet: SheetKind, { spoken: { own }, mend, addFrame }: MendingView) {
   const { key, rows, finding } = group;
   const write = (text: string) => mend(key, { call: 'mend', sheet, column: finding.column!, rows, text });
   const frame = frameOf(group);
@@ -56,6 +56,7 @@ function cellsTemplate({ words, options, mayBeBlank }: Of<'cells'>, group: Group
     </form>
     <div class="actions">
       ${options.map((text) => html`<button type="button" data-option @click=${() => write(text)}>${own.look.option(text, rows.length)}</button>`)}
+      ${isSpan ? html`<button type="button" data-span @click=${() => mend(key, { call: 'partYears', sheet, column: finding.column! })}>${own.look.partYears}</button>` : nothing}
       ${finding.code === 'cell.ambiguous' ? marks.map((mark) => html`<button type="button" data-decimals-by=${mark} @click=${() => mend(key, { call: 'decimals', sheet, mark })}>${own.columns.decimals} ${own.columns.marks[mark]}</button>`) : nothing}
       ${frame === undefined ? nothing : html`<button type="button" data-frame @click=${() => addFrame(key, frame)}>${own.look.addFrame(frame)}</button>`}
       ${mayBeBlank && finding.weight === 'fault' ? html`<button type="button" data-blank @click=${() => write('')}>${own.look.blank(rows.length)}</button>` : nothing}
@@ -68,7 +69,7 @@ const fieldsTemplate = ({ fields }: Of<'fields'>, { key, rows }: Group, sheet: S
     const values = Object.fromEntries(fields.flatMap((field) => (textOf(data, field) ? [[field, textOf(data, field)]] : [])));
     if (Object.keys(values).length > 0) mend(key, { call: 'fill', sheet, rows, values });
   }}>
-    ${fields.map((field) => writing(headingText(sheet, field), field, undefined, '', fields.length === 1))}
+    ${fields.map((field) => writing(headingText(sheet, field), field, wordsOf(headingAt(sheet, field)!), '', fields.length === 1))}
     <button type="submit">${own.look.write(rows.length)}</button>
   </form>`;
 
@@ -93,15 +94,25 @@ function unitTemplate({ units, taken }: Of<'unit'>, { key, finding: { column, he
     </form>`;
 }
 
+/** The column that a missing one is most likely to be: one nobody has taken whose heading is near; an id is made of what a row is called. */
+function likely(field: string, { matches, mapping }: SheetView): number {
+  if (field === 'id') return mapping.findIndex((taken) => taken?.field === 'name' || taken?.field === 'serial');
+  return matches.findIndex(({ nearest }, index) => mapping[index] === undefined && nearest.some((near) => near.field === field));
+}
+
 function missingTemplate({ field, words }: Of<'missing'>, { key }: Group, sheet: SheetKind, { spoken: { own }, view, mend }: MendingView) {
-  const { headings, mapping } = view.sheets[sheet]!;
-  // An id is best made of what a row is called.
-  const names = mapping.findIndex((taken) => taken?.field === 'name' || taken?.field === 'serial');
+  const table = view.sheets[sheet]!;
+  const { headings, mapping, matches } = table;
+  const from = likely(field, table);
+  // A column that is nothing yet becomes what is missing; what is something already is copied.
+  const take = (column: number) => (column > 0 && mapping[column - 1] === undefined
+    ? mend(key, { call: 'map', sheet, mapping: withTaken(mapping, column - 1, field, matches[column - 1]!.unit) })
+    : mend(key, { call: 'fillFrom', sheet, field, column }));
   return html`
-    <form class="mend" @submit=${(event: Event) => mend(key, { call: 'fillFrom', sheet, field, column: Number(textOf(typedIn(event), 'column')) })}>
+    <form class="mend" @submit=${(event: Event) => take(Number(textOf(typedIn(event), 'column')))}>
       <label><span>${own.look.fromColumn}</span><select name="column" required><option value=""></option>
         ${field === 'id' ? html`<option value="0">${own.look.numberRows}</option>` : nothing}
-        ${headings.map((heading, index) => html`<option value=${index + 1} ?selected=${field === 'id' && index === names}>${lettersOf(index + 1)} ${heading}</option>`)}</select></label>
+        ${headings.map((heading, index) => html`<option value=${index + 1} ?selected=${index === from}>${lettersOf(index + 1)} ${heading}</option>`)}</select></label>
       <button type="submit">${own.look.write(1)}</button>
     </form>
     ${field === 'id' ? nothing : html`

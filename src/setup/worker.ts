@@ -54,6 +54,7 @@ function* changed(call: Change): Slices<readonly Finding[]> {
     case 'mend': desk.mend(call.sheet, call.column, call.rows, call.text); break;
     case 'fill': desk.fill(call.sheet, call.rows, call.values); break;
     case 'fillFrom': desk.fillFrom(call.sheet, call.field, call.column); break;
+    case 'partYears': desk.partYears(call.sheet, call.column); break;
     case 'rewrite': desk.rewrite(call.sheet, call.row, call.line); break;
     case 'drop': desk.drop(call.sheet, call.rows); break;
     case 'add': desk.add(call.sheet, call.values); break;

@@ -4,6 +4,7 @@ import { Desk } from '../../src/setup/desk.ts';
 import { blankBase } from '../../src/setup/blank.ts';
 import { framesWith } from '../../src/setup/frames.ts';
 import type { Group } from '../../src/setup/groups.ts';
+import { yearsIn } from '../../src/setup/years.ts';
 import { allAtOnce, type FindingCode } from '../../src/sheets/sheets.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
@@ -52,6 +53,15 @@ describe('a finding is mended where it is told', () => {
     expect(desk.catalogue!.machines.map(({ tier }) => tier)).toEqual(['standard', 'standard']);
   });
 
+  test('of what a part lacks: at once for all rows that lack it, whatever stands beside it', () => {
+    const desk = deskWith(machines.split('\n').map((row, at) => `${row},${['tyre width over rear', '49 in', '56 in'][at]}`).join('\n'));
+    const { mend, rows } = groupOf(desk, 'cell.needs')!;
+    expect([mend, rows]).toEqual([{ how: 'fields', fields: ['tyres[1].type'] }, [2, 3]]);
+    desk.fill('machines', rows, { 'tyres[1].type': 'turf' });
+    expect(faults(desk)).toEqual([]);
+    expect(desk.catalogue!.machines.map(({ tyres }) => tyres?.[0]?.type)).toEqual(['turf', 'turf']);
+  });
+
   test('of a column that is missing: from another column, or the same in every row', () => {
     const desk = deskWith(machines.split('\n').map((row) => row.split(',').filter((_, at) => at !== 0 && at !== 6).join(',')).join('\n'));
     expect(look(desk).groups.filter(({ finding }) => finding.code === 'column.missing').map(({ mend }) => mend)).toEqual([
@@ -98,6 +108,22 @@ describe('a finding is mended where it is told', () => {
     expect(groupOf(desk, 'row.no-machine')).toBe(undefined);
     expect(groupOf(desk, 'cell.not-a-number')!.rows).toEqual([3]);
     expect(desk.csv('units')).toBe('id,machine,hours\r\nu-2,plum,abc\r\n');
+  });
+
+  test.each([['2015-2019', '2015', '2019'], ['2018 –', '2018', ''], ['2016 to 2022', '2016', '2022'], ['2020', undefined, undefined], ['2015-19', undefined, undefined]])('of years in one cell: %j is %j to %j', (cell, from, to) => {
+    expect(yearsIn(cell)).toEqual(from === undefined ? undefined : { from, to });
+  });
+
+  test('of years in one cell: by parting them in all rows', () => {
+    const desk = deskWith(machines.replace(',2015,', ',2015-2019,').replace(',2018,', ',2018 to 2021,'));
+    const before = faults(desk);
+    const { mend, finding } = look(desk).groups.find(({ mend: how }) => how?.how === 'cells' && how.isSpan)!;
+    expect(mend).toMatchObject({ how: 'cells' });
+    desk.partYears('machines', finding.column!);
+    expect(faults(desk)).toEqual([]);
+    expect(desk.catalogue!.machines.map(({ years }) => [years.from, years.to])).toEqual([[2015, 2019], [2018, 2021]]);
+    desk.undo();
+    expect(faults(desk)).toEqual(before);
   });
 
   test('unless its file is no table', () => {

@@ -71,6 +71,7 @@ export const de: SetUpWords = {
     takeFor: (heading) => `Das ist: ${heading}`, leaveColumn: 'Spalte auslassen',
     isColumn: 'Diese Spalte ist', inUnit: 'Ihre Zahlen sind in',
     fromColumn: 'Aus der Spalte nehmen', numberRows: 'keiner: Zeilen zählen', sameForAll: 'In jeder Zeile gleich',
+    partYears: 'Das sind erstes und letztes Jahr: in der ganzen Spalte trennen',
     addFrame: (id) => `${id} ist eine meiner Baugrößen: aufnehmen`,
     toTerms: 'Zu Ihren Bedingungen',
     notices: (count) => `${count} nur zur Kenntnis`,

@@ -71,6 +71,7 @@ export const en: SetUpWords = {
     takeFor: (heading) => `Take it for: ${heading}`, leaveColumn: 'Leave the column out',
     isColumn: 'This column is', inUnit: 'Its numbers are in',
     fromColumn: 'Take it from the column', numberRows: 'none: number the rows', sameForAll: 'The same in every row',
+    partYears: 'These are first and last years: part them in the whole column',
     addFrame: (id) => `${id} is a frame size of mine: add it`,
     toTerms: 'To your terms',
     notices: (count) => `${count} only to know`,

@@ -71,6 +71,7 @@ export const es: SetUpWords = {
     takeFor: (heading) => `Es: ${heading}`, leaveColumn: 'Dejar fuera la columna',
     isColumn: 'Esta columna es', inUnit: 'Sus números están en',
     fromColumn: 'Tomarlo de la columna', numberRows: 'ninguna: numerar las filas', sameForAll: 'Lo mismo en cada fila',
+    partYears: 'Son primer y último año: separarlos en toda la columna',
     addFrame: (id) => `${id} es un tamaño mío: añadirlo`,
     toTerms: 'A sus condiciones',
     notices: (count) => `${count} solo para saberlo`,

@@ -71,6 +71,7 @@ export const fr: SetUpWords = {
     takeFor: (heading) => `C’est : ${heading}`, leaveColumn: 'Laisser la colonne de côté',
     isColumn: 'Cette colonne est', inUnit: 'Ses nombres sont en',
     fromColumn: 'Le prendre dans la colonne', numberRows: 'aucune : numéroter les lignes', sameForAll: 'La même chose dans chaque ligne',
+    partYears: 'Ce sont la première et la dernière année : les séparer dans toute la colonne',
     addFrame: (id) => `${id} est un gabarit à moi : l’ajouter`,
     toTerms: 'À vos conditions',
     notices: (count) => `${count} pour information seulement`,

@@ -83,6 +83,7 @@ export interface SetUpWords {
     fromColumn: string;
     numberRows: string;
     sameForAll: string;
+    partYears: string;
     addFrame(id: string): string;
     toTerms: string;
     notices(count: number): string;
