@@ -1,11 +1,17 @@
 import { headingsOf, matchColumns, type Finding, type Heading, type SheetKind } from '../sheets/sheets.ts';
+import { nearest as nearestOf } from '../documents/nearest.ts';
+import { readYesNo } from '../sheets/cells/words.ts';
 import { unitsOf } from '../units/quantity.ts';
+import { usualFrames } from './frames.ts';
 import { yearsIn } from './years.ts';
 
 /** How a finding is mended where it is told. */
 export type Mend =
-  /** Another text in its cells: one of some words, or any; `options` are what may be meant, `isSpan` that it is a first year with its last. */
-  | { how: 'cells'; words: readonly string[] | undefined; options: readonly string[]; mayBeBlank: boolean; isSpan: boolean }
+  /**
+   * Another text in its cells: one of some words, or any. `options` are what may be meant, `isSpan` that it is a first year
+   * with its last, `better` a field that its whole column fits better.
+   */
+  | { how: 'cells'; words: readonly string[] | undefined; options: readonly string[]; mayBeBlank: boolean; isSpan: boolean; better: string | undefined }
   /** What is missing in its rows, by field. */
   | { how: 'fields'; fields: readonly string[] }
   /** The row, written anew as a line of the file. */
@@ -28,12 +34,23 @@ export function wordsOf({ takes }: Heading): readonly string[] | undefined {
 
 export const headingAt = (sheet: SheetKind, field: string): Heading | undefined => headingsOf(sheet).find((heading) => heading.field === field.replace(/\[\d+\]/, '[]'));
 
+/** What was read, without the quotes it is shown in. */
+export const unquoted = (read = '') => read.replace(/^"(.*)"$/s, '$1');
+
 const fieldOf = (sheet: SheetKind, heading: string) => matchColumns({ sheet, headings: [heading] })[0]!.field;
 
 /** What a finding says may have been meant, most likely first. */
-function optionsOf({ facts }: Finding): string[] {
+function optionsOf({ code, facts, read }: Finding): string[] {
   const { nearest, either, meant } = facts as { nearest?: unknown; either?: readonly string[]; meant?: { value: number; unit: string } };
-  return [...(typeof nearest === 'string' ? [nearest] : []), ...(either ?? []), ...(meant ? [`${meant.value} ${meant.unit}`] : [])];
+  const usual = code === 'row.no-frame' ? nearestOf(unquoted(read), usualFrames) : undefined;
+  const near = [usual, nearest].filter((each) => typeof each === 'string');
+  return [...new Set([...near, ...(either ?? []), ...(meant ? [`${meant.value} ${meant.unit}`] : [])])];
+}
+
+/** Whether a unit has a thing is often told under the name of the thing, where its id is expected. */
+function betterThan(field: string | undefined, { code, read }: Finding): string | undefined {
+  const isFitted = code === 'row.no-part' && field !== undefined && headingAt('units', `fitted.${field}`) !== undefined && readYesNo(unquoted(read)).value !== undefined;
+  return isFitted ? `fitted.${field}` : undefined;
 }
 
 /**
@@ -58,7 +75,7 @@ export function mendOf(finding: Finding, field: string | undefined): Mend | unde
     case 'row.ragged-short': case 'row.ragged-long': case 'file.quote': case 'file.unclosed-quote': return { how: 'line' };
     default:
       if (row === undefined || column === undefined || weight === 'notice') return undefined;
-      return { how: 'cells', words: heading && wordsOf(heading), options: optionsOf(finding), mayBeBlank: !heading?.needed, isSpan: field === 'years.from' && read !== undefined && yearsIn(read.replaceAll('"', '')) !== undefined };
+      return { how: 'cells', words: heading && wordsOf(heading), options: optionsOf(finding), mayBeBlank: !heading?.needed, isSpan: field === 'years.from' && yearsIn(unquoted(read)) !== undefined, better: betterThan(field, finding) };
   }
 }
 

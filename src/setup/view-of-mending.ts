@@ -4,7 +4,7 @@ import type { Change } from './calls.ts';
 import type { SheetView, View } from './view.ts';
 import type { Group } from './groups.ts';
 import type { Spoken } from './languages.ts';
-import { headingAt, wordsOf, type Mend } from './mends.ts';
+import { headingAt, unquoted, wordsOf, type Mend } from './mends.ts';
 import { fieldSelect, marks, withTaken } from './view-of-columns.ts';
 
 export interface MendingView {
@@ -34,21 +34,11 @@ const writing = (label: string, name: string, words: readonly string[] | undefin
     ? html`<select name=${name} ?required=${required}><option value=""></option>${words.map((word) => html`<option value=${word}>${word}</option>`)}</select>`
     : html`<input type="text" name=${name} autocomplete="off" ?required=${required} .value=${value} />`}</label>`;
 
-/** What a frame that isn't there is called, as its cell has it. */
-function frameOf({ finding: { code, read = '' } }: Group): string | undefined {
-  if (code !== 'row.no-frame') return undefined;
-  try {
-    const id: unknown = JSON.parse(read);
-    return typeof id === 'string' ? id : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-function cellsTemplate({ words, options, mayBeBlank, isSpan }: Of<'cells'>, group: Group, sheet: SheetKind, { spoken: { own }, mend, addFrame }: MendingView) {
+function cellsTemplate({ words, options, mayBeBlank, isSpan, better }: Of<'cells'>, group: Group, sheet: SheetKind, { spoken: { own }, view, mend, addFrame }: MendingView) {
   const { key, rows, finding } = group;
   const write = (text: string) => mend(key, { call: 'mend', sheet, column: finding.column!, rows, text });
-  const frame = frameOf(group);
+  const frame = finding.code === 'row.no-frame' ? unquoted(finding.read) : undefined;
+  const { mapping } = view.sheets[sheet]!;
   return html`
     <form class="mend" @submit=${(event: Event) => write(textOf(typedIn(event), 'text'))}>
       ${writing(own.look.instead, 'text', words, finding.weight === 'query' ? finding.read : '')}
@@ -56,6 +46,7 @@ function cellsTemplate({ words, options, mayBeBlank, isSpan }: Of<'cells'>, grou
     </form>
     <div class="actions">
       ${options.map((text) => html`<button type="button" data-option @click=${() => write(text)}>${own.look.option(text, rows.length)}</button>`)}
+      ${better ? html`<button type="button" data-better @click=${() => mend(key, { call: 'map', sheet, mapping: withTaken(mapping, finding.column! - 1, better, undefined) })}>${own.look.isColumn} ${headingText(sheet, better)}</button>` : nothing}
       ${isSpan ? html`<button type="button" data-span @click=${() => mend(key, { call: 'partYears', sheet, column: finding.column! })}>${own.look.partYears}</button>` : nothing}
       ${finding.code === 'cell.ambiguous' ? marks.map((mark) => html`<button type="button" data-decimals-by=${mark} @click=${() => mend(key, { call: 'decimals', sheet, mark })}>${own.columns.decimals} ${own.columns.marks[mark]}</button>`) : nothing}
       ${frame === undefined ? nothing : html`<button type="button" data-frame @click=${() => addFrame(key, frame)}>${own.look.addFrame(frame)}</button>`}

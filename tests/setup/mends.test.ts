@@ -96,9 +96,19 @@ describe('a finding is mended where it is told', () => {
   test('of a size that isn’t there: by one that is, or by taking it for one', () => {
     const desk = deskWith(machines.replace('small', 'smal').replace('mid', 'small'));
     expect(groupOf(desk, 'row.no-frame')!.mend).toMatchObject({ options: ['small'] });
+    expect(groupOf(deskWith(machines.replace('small', 'sub compact')), 'row.no-frame')!.mend).toMatchObject({ options: expect.arrayContaining(['subcompact']) });
     const { base } = look(desk);
     desk.set({ ...base, frames: framesWith(base.frames, ['smal']) }, '2026-11-20');
     expect(faults(desk)).toEqual([]);
+  });
+
+  test('of a column that says whether a thing is there, under the name of the thing: by taking it for that', () => {
+    const desk = deskWith('id,machine,Loader?\nu-1,plum,Y\nu-2,pear,N', 'units');
+    expect(groupOf(desk, 'row.no-part')!.mend).toMatchObject({ how: 'cells', better: 'fitted.loader' });
+    const { mapping } = look(desk).sheets.units!;
+    desk.map('units', mapping.map((taken) => (taken?.field === 'loader' ? { field: 'fitted.loader' } : taken)));
+    look(desk);
+    expect(desk.catalogue!.units!.map(({ fitted }) => fitted?.loader)).toEqual([true, false]);
   });
 
   test('of a row that has no place here: by leaving it out, and the others keep their numbers', () => {
