@@ -218,9 +218,10 @@ export class AcreSetUp extends LitElement {
 
   private savingSection() {
     const { spoken, work, takeaway } = this;
-    const { places, script, inside, tried, copied } = takeaway;
+    const { places, script, scripts, offered, inside, tried, copied } = takeaway;
     return savingTemplate({
-      spoken, view: work.view, withoutSold: work.withoutSold, places, script, inside, tried, copied,
+      spoken, view: work.view, withoutSold: work.withoutSold, places, script, scripts, offered, inside, tried, copied,
+      offer: (tag, isOffered) => takeaway.offer(tag, isOffered),
       place: (changed) => takeaway.place(changed), putInside: (isInside) => void takeaway.putInside(isInside), tryIt: () => void takeaway.tryIt(),
       leaveOutSold: (isLeftOut) => void this.set({}, work.asOf, isLeftOut), saveCatalogue: () => void takeaway.saveCatalogue(), saveTable: (sheet) => void takeaway.saveTable(sheet),
       saveScript: (file) => void takeaway.saveScript(file), saveLines: (text) => takeaway.saveLines(text),

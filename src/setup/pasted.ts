@@ -30,11 +30,12 @@ const addressOf = ({ folder }: Places, script: Script | undefined) => `${folder.
 /**
  * The lines to paste, for a dealer and the places he named.
  *
+ * @param offered  languages the buyers may choose from, where those aren't all
  * @param inside  JSON of the catalogue where it stands in the lines themselves
  */
-export const pasted = (base: Base, places: Places, script: Script | undefined, inside?: string) => snippet({
+export const pasted = (base: Base, places: Places, script: Script | undefined, offered?: readonly string[], inside?: string) => snippet({
   script: addressOf(places, script), integrity: script?.integrity, catalogue: inside,
-  attributes: { catalogue: inside === undefined ? places.catalogue : undefined, lang: base.dealer.locale.slice(0, 2) }, fallback: fallbackOf(base),
+  attributes: { catalogue: inside === undefined ? places.catalogue : undefined, lang: base.dealer.locale.slice(0, 2), languages: offered?.join(' ') }, fallback: fallbackOf(base),
 });
 
 /** What a strict policy of the page has to allow for them. */

@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { SheetKind } from '../sheets/sheets.ts';
 import { handOver, handOverTable } from './hand-over.ts';
+import { languageTags } from './languages.ts';
 import type { Places, Script } from './pasted.ts';
 import type { Work } from './work.ts';
 
@@ -9,6 +10,8 @@ import type { Work } from './work.ts';
 export class Takeaway implements ReactiveController {
   places: Places = { folder: '/acre-to-axle/', catalogue: '/acre-to-axle/catalogue.json' };
   script: Script | undefined;
+  /** Languages the buyers may choose from. */
+  offered: ReadonlySet<string> = new Set(languageTags);
   /** JSON of the catalogue, where it is to stand in the lines to paste. */
   inside: string | undefined;
   /** The catalogue the wizard is tried with; undefined until it is. */
@@ -28,7 +31,7 @@ export class Takeaway implements ReactiveController {
 
   hostConnected() {}
 
-  private show(changed: Partial<Pick<Takeaway, 'places' | 'script' | 'inside' | 'tried' | 'copied'>>) {
+  private show(changed: Partial<Pick<Takeaway, 'places' | 'script' | 'offered' | 'inside' | 'tried' | 'copied'>>) {
     Object.assign(this, { copied: undefined, ...changed });
     this.host.requestUpdate();
   }
@@ -59,6 +62,18 @@ export class Takeaway implements ReactiveController {
     if (!tried && inside === undefined) return;
     const text = await this.catalogue();
     this.show({ tried: tried && text ? JSON.parse(text) as CatalogueDocument : undefined, inside: inside === undefined ? undefined : text });
+  }
+
+  /** The files to put on a site: the script, and the words of each other language that is offered. */
+  get scripts(): readonly Script[] {
+    const { script } = this;
+    if (!script) return [];
+    const words = [...this.offered].map((tag) => [`acre-to-axle.${tag}.js`, `acre-to-axle.words.${tag}.js`] as const).filter(([whole]) => whole !== script.file);
+    return [script, ...words.flatMap(([, file]) => this.list!.scripts.find((each) => each.file === file) ?? [])];
+  }
+
+  offer(tag: string, isOffered: boolean) {
+    this.show({ offered: new Set(languageTags.filter((each) => (each === tag ? isOffered : this.offered.has(each)))) });
   }
 
   place(places: Places) {

@@ -3,7 +3,7 @@ import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { SheetKind } from '../sheets/sheets.ts';
 import { mostRows } from '../widget/usable.ts';
 import { sheetKinds, type View } from './view.ts';
-import type { Spoken } from './languages.ts';
+import { languages, languageTags, type Spoken } from './languages.ts';
 import { pasted, policyOf, type Places, type Script } from './pasted.ts';
 import { isNamed } from './view-of-dealer.ts';
 import { countsOf } from './view-of-findings.ts';
@@ -14,6 +14,9 @@ export interface SavingView {
   withoutSold: boolean;
   places: Places;
   script: Script | undefined;
+  /** It, and the words of other languages that lie beside it. */
+  scripts: readonly Script[];
+  offered: ReadonlySet<string>;
   /** JSON of the catalogue, where it is to stand in the lines to paste. */
   inside: string | undefined;
   /** The catalogue the wizard is tried with; undefined until it is. */
@@ -21,6 +24,7 @@ export interface SavingView {
   /** Whether the lines are in the clipboard, or marked to be copied by hand. */
   copied: 'copied' | 'marked' | undefined;
   place(places: Places): void;
+  offer(tag: string, isOffered: boolean): void;
   putInside(isInside: boolean): void;
   leaveOutSold(isLeftOut: boolean): void;
   saveCatalogue(): void;
@@ -55,19 +59,24 @@ function catalogueTemplate({ spoken: { own }, view, withoutSold, leaveOutSold, s
 }
 
 function pastingTemplate(shown: SavingView) {
-  const { spoken: { own: { save } }, view, places, script, inside, copied } = shown;
-  const lines = pasted(view!.base, places, script, inside);
+  const { spoken: { own: { save } }, view, places, script, scripts, offered, inside, copied } = shown;
+  const own = view!.base.dealer.locale.slice(0, 2);
+  const chosen = languageTags.filter((tag) => tag === own || offered.has(tag));
+  const lines = pasted(view!.base, places, script, chosen.length < languageTags.length ? chosen : undefined, inside);
   const typed = (key: keyof Places) => ({ target }: Event) => shown.place({ ...places, [key]: (target as HTMLInputElement).value.trim() });
   const way = (isInside: boolean, label: string) => html`
     <label class="tick"><input type="radio" name="way" data-way=${isInside ? 'lines' : 'files'} .checked=${(inside !== undefined) === isInside} @change=${() => shown.putInside(isInside)} /> ${label}</label>`;
   return html`
     <h3>${save.snippetHeading}</h3>
     <fieldset class="close"><legend>${save.how}</legend>${way(false, save.asFiles)}${way(true, save.asLines)}</fieldset>
+    <fieldset class="close"><legend>${save.offered}</legend>${languageTags.map((tag) => html`
+      <label class="tick"><input type="checkbox" data-offered=${tag} .checked=${chosen.includes(tag)} ?disabled=${tag === own} @change=${({ target }: Event) => shown.offer(tag, (target as HTMLInputElement).checked)} /> <span lang=${tag}>${languages[tag].name}</span></label>`)}
+    </fieldset>
     <div class="fields">
       <label><span>${save.folder}</span><input type="text" data-place="folder" .value=${places.folder} @input=${typed('folder')} /></label>
       ${inside === undefined ? html`<label><span>${save.where}</span><input type="text" data-place="catalogue" .value=${places.catalogue} @input=${typed('catalogue')} /></label>` : nothing}
     </div>
-    ${script ? html`<div class="actions"><button type="button" data-save-script @click=${() => shown.saveScript(script)}>${save.script(script.file)}</button></div>` : html`<p class="lesser">${save.noHash}</p>`}
+    ${script ? html`<div class="actions">${scripts.map((each) => html`<button type="button" data-save-script=${each.file} @click=${() => shown.saveScript(each)}>${each === script ? save.script(each.file) : save.wordsFile(each.file)}</button>`)}</div>` : html`<p class="lesser">${save.noHash}</p>`}
     <ol>${save.steps[inside === undefined ? 'files' : 'lines'].map((step) => html`<li>${step}</li>`)}</ol>
     ${inside === undefined ? nothing : html`<p class="lesser">${save.asLinesExplained(Math.ceil(new TextEncoder().encode(lines).length / bytesOfAKilobyte))}</p>`}
     <pre tabindex="0" role="region" aria-label=${save.snippetHeading} data-snippet><code>${lines.length > mostShown ? `${lines.slice(0, mostShown)} …` : lines}</code></pre>

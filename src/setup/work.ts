@@ -101,7 +101,7 @@ export class Work implements ReactiveController {
 
   /** Takes what is usual where a language is read, while the dealer has neither said nor opened anything. */
   async begin(usual: Pick<Base['dealer'], 'currency' | 'units' | 'locale'>) {
-    if (this.unsaved || this.base.dealer.name !== blankBase.dealer.name || Object.keys(this.view?.sheets ?? {}).length > 0) return;
+    if (this.unsaved || this.pending > 0 || this.base.dealer.name !== blankBase.dealer.name || Object.keys(this.view?.sheets ?? {}).length > 0) return;
     const { currency, units, locale } = this.base.dealer;
     if (usual.currency === currency && usual.units === units && usual.locale === locale) return;
     await this.set({ dealer: { ...this.base.dealer, ...usual } });

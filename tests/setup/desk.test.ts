@@ -149,6 +149,8 @@ test('the lines to paste are text, whatever a dealer is called', () => {
   const lines = pasted(base, { folder: '/files', catalogue: '/c.json' }, { file: 'acre-to-axle.en.js', integrity: 'sha384-x' });
   expect(lines).toContain('src="/files/acre-to-axle.en.js" integrity="sha384-x"');
   expect(lines).not.toContain('<script>alert');
+  expect(lines).not.toContain('languages=');
+  expect(pasted(base, { folder: '/files', catalogue: '/c.json' }, undefined, ['en', 'es'])).toContain('languages="en es"');
 });
 
 test.each([

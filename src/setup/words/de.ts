@@ -117,6 +117,7 @@ export const de: SetUpWords = {
     asFiles: 'Meine Seite nimmt Dateien: Ein neuer Katalog ersetzt den alten',
     asLines: 'Mein Baukasten nimmt keine solchen Dateien: Der Katalog steht in dem, was ich einfüge',
     asLinesExplained: (kilobytes) => `Was Sie einfügen, ist ${kilobytes} kB lang; mancher Baukasten nimmt weniger. Ändern sich Preise, fügen Sie es neu ein.`,
+    offered: 'Sprachen, die Ihre Käufer wählen können', wordsFile: (file) => `Seine Wörter sichern: ${file}`,
     script: (file) => `Skript des Assistenten sichern: ${file}`,
     snippetHeading: 'Was Sie in Ihre Seite einfügen',
     folder: 'Wo die Dateien des Assistenten auf Ihrer Seite liegen werden',

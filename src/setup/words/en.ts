@@ -117,6 +117,7 @@ export const en: SetUpWords = {
     asFiles: 'My site takes files: a new catalogue replaces the old one',
     asLines: 'My page builder takes no such files: the catalogue stands in what I paste',
     asLinesExplained: (kilobytes) => `What you paste is ${kilobytes} kB long; some page builders take less. When prices change, paste it anew.`,
+    offered: 'Languages your buyers may choose from', wordsFile: (file) => `Save its words: ${file}`,
     script: (file) => `Save the wizard’s script: ${file}`,
     snippetHeading: 'What to paste into your page',
     folder: 'Where the wizard’s files will be on your site',

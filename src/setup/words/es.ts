@@ -117,6 +117,7 @@ export const es: SetUpWords = {
     asFiles: 'Mi sitio admite archivos: un catálogo nuevo sustituye al anterior',
     asLines: 'Mi editor de páginas no admite tales archivos: el catálogo va en lo que pego',
     asLinesExplained: (kilobytes) => `Lo que pega ocupa ${kilobytes} kB; algunos editores admiten menos. Cuando cambien los precios, péguelo de nuevo.`,
+    offered: 'Idiomas que sus compradores pueden elegir', wordsFile: (file) => `Guardar sus palabras: ${file}`,
     script: (file) => `Guardar el programa del asistente: ${file}`,
     snippetHeading: 'Lo que se pega en su página',
     folder: 'Dónde estarán los archivos del asistente en su sitio',

@@ -117,6 +117,7 @@ export const fr: SetUpWords = {
     asFiles: 'Mon site prend des fichiers : un nouveau catalogue remplace l’ancien',
     asLines: 'Mon éditeur de pages ne prend pas de tels fichiers : le catalogue est dans ce que je colle',
     asLinesExplained: (kilobytes) => `Ce que vous collez fait ${kilobytes} ko ; certains éditeurs prennent moins. Quand les prix changent, collez-le à nouveau.`,
+    offered: 'Langues que vos acheteurs peuvent choisir', wordsFile: (file) => `Enregistrer ses mots : ${file}`,
     script: (file) => `Enregistrer le script de l’assistant : ${file}`,
     snippetHeading: 'À coller dans votre page',
     folder: 'Où seront les fichiers de l’assistant sur votre site',

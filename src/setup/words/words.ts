@@ -130,7 +130,9 @@ export interface SetUpWords {
     asFiles: string;
     asLines: string;
     asLinesExplained(kilobytes: number): string;
+    offered: string;
     script(file: string): string;
+    wordsFile(file: string): string;
     folder: string;
     where: string;
     copy: string;
