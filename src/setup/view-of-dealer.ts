@@ -76,7 +76,7 @@ export function dealerTemplate({ spoken: { own }, base, asOf, set }: DealerView)
     <p>${words.termsExplained}</p>
     ${languageTags.map((tag) => html`
       <label class="wide"><span>${words.terms(languages[tag].name)}</span>
-        <textarea rows="3" lang=${tag} data-terms=${tag} .value=${dealer.terms?.[tag]?.guidance ?? ''} @change=${({ target }: Event) => set({ id: base.id, dealer: withTerms(dealer, tag, (target as HTMLTextAreaElement).value.trim()) }, asOf)}></textarea>
+        <textarea rows="5" lang=${tag} data-terms=${tag} .value=${dealer.terms?.[tag]?.guidance ?? ''} @change=${({ target }: Event) => set({ id: base.id, dealer: withTerms(dealer, tag, (target as HTMLTextAreaElement).value.trim()) }, asOf)}></textarea>
         ${dealer.terms?.[tag] ? nothing : html`<span class="lesser">${words.termsMissing}</span>`}
       </label>`)}
   `;
