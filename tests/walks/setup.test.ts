@@ -231,6 +231,22 @@ test('hostile cells run nothing, lead nowhere, and leave as text', async () => {
   expect(complaints).toEqual([]);
 });
 
+test('files dropped together find their places, whatever they are called and in whatever order', async () => {
+  const { page, setUp, complaints } = await open();
+  const files = ['units.csv', 'machines.csv', 'dealer.json'].map((name, at) => ({ name: `${at}.${name.split('.')[1]}`, text: file(`demo/csv/${name}`).toString() }));
+  const data = await page.evaluateHandle((dropped) => {
+    const transfer = new DataTransfer();
+    for (const { name, text } of dropped) transfer.items.add(new File([text], name));
+    return transfer;
+  }, files);
+  await setUp.locator('.drop').dispatchEvent('drop', { dataTransfer: data });
+  await setUp.locator('[data-held="machines"]', { hasText: '1.csv: 12 rows' }).waitFor();
+  await settled(setUp);
+  expect(await setUp.locator('[data-held="units"]').textContent()).toBe('0.csv: 28 rows');
+  expect(await setUp.locator('[data-dealer="phone"]').inputValue()).toBe('555-555-0142');
+  expect(complaints).toEqual([]);
+});
+
 test('what is no table is refused in words, and what was there stays', async () => {
   const { setUp } = await open();
   await setUp.locator('[data-demo]').click();
