@@ -89,7 +89,7 @@ const book = ruleBook();
  * Power and year only query what is said of the exhaust: engines of that size and time mostly have a
  * filter, and one said to have none may have lost it.
  */
-function queriesExhaust({ engine, exhaust, years }: MachineDocument): boolean {
+export function queriesExhaust({ engine, exhaust, years }: MachineDocument): boolean {
   if (!engine?.power || engine.fuel !== 'diesel' || (exhaust !== 'none' && exhaust !== 'catalyst')) return false;
   const power = toSi(engine.power);
   return years.from >= book.value('exhaust.filter.year')

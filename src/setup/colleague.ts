@@ -1,12 +1,7 @@
 import type { Answer, Asked, Call, Stopped } from './calls.ts';
-import type { Finding } from '../sheets/sheets.ts';
+import type { Finding, Progress } from '../sheets/sheets.ts';
 import type { View } from './view.ts';
 import { workerAddress } from './worker-address.ts';
-
-export interface Progress {
-  done: number;
-  of: number;
-}
 
 export type Outcome = { view: View; refused: readonly Finding[] } | { text: string } | { stopped: true };
 

@@ -1,4 +1,4 @@
-import { headingText, mappingOf, matchColumns, type ColumnMatch, type Finding, type Mapping, type RowsReading, type SheetKind, type Table } from '../sheets/sheets.ts';
+import { firstRow, headingText, mappingOf, matchColumns, type ColumnMatch, type Finding, type Mapping, type RowsReading, type SheetKind, type Table } from '../sheets/sheets.ts';
 
 /** A table on the desk: its cells as they stand now, and what its columns are taken for. A change makes another. */
 export interface Held {
@@ -13,9 +13,6 @@ export interface Held {
   /** What was read of it, and by which conventions: made when it is asked for. */
   reading?: { of: RowsReading; by: string };
 }
-
-/** The headings are row 1 of a spreadsheet. */
-const firstRow = 2;
 
 export function heldOf(name: string, table: Table & { sheet: SheetKind }, found: readonly Finding[], text?: string): Held {
   const matches = matchColumns(table);

@@ -1,6 +1,8 @@
+import { folded } from '../units/folded.ts';
+
 /** An id in small letters and hyphens, from a name. */
 export const idOf = (name: string, otherwise = 'my-lot') =>
-  name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || otherwise;
+  folded(name).replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || otherwise;
 
 /** An id for each of some texts, no two alike: the second of a name has a 2 behind it. Nothing stays nothing. */
 export function idsFrom(texts: readonly string[]): string[] {

@@ -1,6 +1,4 @@
-import { noneIn } from '../sheets/headings/headings.ts';
-import { headingText, matchColumns, readBase, tableOf, type Base, type Finding, type SheetKind, type Takes } from '../sheets/sheets.ts';
-import { headingAt } from './mends.ts';
+import { headingOf, headingText, isSure, matchColumns, noneIn, readBase, tableOf, type Base, type Finding, type SheetKind, type Takes } from '../sheets/sheets.ts';
 
 type Entry = Readonly<Record<string, unknown>>;
 interface Cells {
@@ -70,7 +68,7 @@ function unitIn(takes: Takes | undefined, cells: readonly string[]): string | un
 function loose(sheet: SheetKind, entries: readonly Entry[]): Cells {
   const rows = entries.map((entry) => new Map(cellsOf(entry)));
   const columns = [...new Set(rows.flatMap((row) => [...row.keys()]))].map((path) => {
-    const documented = headingAt(sheet, path);
+    const documented = headingOf(sheet, path);
     const cells = rows.map((row) => row.get(path) ?? '');
     const [heading, unit] = [documented ? headingText(sheet, path) : path, unitIn(documented?.takes, cells)];
     return unit === undefined ? { heading, cells } : { heading: `${heading} (${unit})`, cells: cells.map((cell) => cell.split(' ')[0]!) };
@@ -80,7 +78,7 @@ function loose(sheet: SheetKind, entries: readonly Entry[]): Cells {
 
 /** Which table some headings are of: the one that knows more of them. */
 export function kindOf(headings: readonly string[], otherwise: SheetKind = 'machines'): SheetKind {
-  const known = (sheet: SheetKind) => matchColumns({ sheet, headings }).filter(({ sure }) => sure === 'exact' || sure === 'same').length;
+  const known = (sheet: SheetKind) => matchColumns({ sheet, headings }).filter(isSure).length;
   const more = known('machines') - known('units');
   return more === 0 ? otherwise : more > 0 ? 'machines' : 'units';
 }

@@ -23,23 +23,21 @@ const euros = { currency: 'EUR', units: 'metric' } as const;
 
 /** One entry a language; its words are fetched when it is chosen. */
 export const languages = {
-  en: { name: 'English', usual: { currency: 'USD', units: 'us', locale: 'en-US' }, speak: async () => english },
+  en: { usual: { currency: 'USD', units: 'us', locale: 'en-US' }, speak: async () => english },
   de: {
-    name: 'Deutsch',
     usual: { ...euros, locale: 'de-DE' },
     speak: async () => ({ own: (await import('./words/de.ts')).de, sheets: (await import('../sheets/words/de.ts')).de, rules: async () => (await import('../reasons/words/de.ts')).de }),
   },
   es: {
-    name: 'Español',
     usual: { ...euros, locale: 'es-ES' },
     speak: async () => ({ own: (await import('./words/es.ts')).es, sheets: (await import('../sheets/words/es.ts')).es, rules: async () => (await import('../reasons/words/es.ts')).es }),
   },
   fr: {
-    name: 'Français',
     usual: { ...euros, locale: 'fr-FR' },
     speak: async () => ({ own: (await import('./words/fr.ts')).fr, sheets: (await import('../sheets/words/fr.ts')).fr, rules: async () => (await import('../reasons/words/fr.ts')).fr }),
   },
-} as const satisfies Readonly<Record<string, { name: string; usual: Usual; speak(): Promise<Spoken> }>>;
+} as const satisfies Readonly<Record<string, { usual: Usual; speak(): Promise<Spoken> }>>;
 
+export { languageNames } from '../widget/language-names.ts';
 export type LanguageTag = keyof typeof languages;
 export const languageTags = Object.keys(languages) as LanguageTag[];

@@ -1,6 +1,5 @@
-import { headingsOf, matchColumns, type Finding, type Heading, type SheetKind } from '../sheets/sheets.ts';
+import { headingOf, matchColumns, readYesNo, type Finding, type Heading, type SheetKind } from '../sheets/sheets.ts';
 import { nearest as nearestOf } from '../documents/nearest.ts';
-import { readYesNo } from '../sheets/cells/words.ts';
 import { unitsOf } from '../units/quantity.ts';
 import { usualFrames } from './frames.ts';
 import { yearsIn } from './years.ts';
@@ -32,8 +31,6 @@ export function wordsOf({ takes }: Heading): readonly string[] | undefined {
   return takes.as === 'yes-no' ? yesAndNo : undefined;
 }
 
-export const headingAt = (sheet: SheetKind, field: string): Heading | undefined => headingsOf(sheet).find((heading) => heading.field === field.replace(/\[\d+\]/, '[]'));
-
 /** What was read, without the quotes it is shown in. */
 export const unquoted = (read = '') => read.replace(/^"(.*)"$/s, '$1');
 
@@ -49,7 +46,7 @@ function optionsOf({ code, facts, read }: Finding): string[] {
 
 /** Whether a unit has a thing is often told under the name of the thing, where its id is expected. */
 function betterThan(field: string | undefined, { code, read }: Finding): string | undefined {
-  const isFitted = code === 'row.no-part' && field !== undefined && headingAt('units', `fitted.${field}`) !== undefined && readYesNo(unquoted(read)).value !== undefined;
+  const isFitted = code === 'row.no-part' && field !== undefined && headingOf('units', `fitted.${field}`) !== undefined && readYesNo(unquoted(read)).value !== undefined;
   return isFitted ? `fitted.${field}` : undefined;
 }
 
@@ -63,12 +60,12 @@ export function mendOf(finding: Finding, field: string | undefined): Mend | unde
   if (code === 'catalogue.terms') return { how: 'terms' };
   if (sheet === 'dealer') return undefined;
   const fieldsNamed = (headings: readonly string[]): Mend => ({ how: 'fields', fields: headings.flatMap((heading) => fieldOf(sheet, heading) ?? []) });
-  const heading = field === undefined ? undefined : headingAt(sheet, field);
+  const heading = field === undefined ? undefined : headingOf(sheet, field);
   switch (finding.code) {
     case 'column.not-taken': case 'column.blank-heading': case 'column.twice': return { how: 'column' };
     case 'column.missing': {
       const missing = fieldOf(sheet, finding.facts.heading);
-      return missing === undefined ? undefined : { how: 'missing', field: missing, words: wordsOf(headingAt(sheet, missing)!) };
+      return missing === undefined ? undefined : { how: 'missing', field: missing, words: wordsOf(headingOf(sheet, missing)!) };
     }
     case 'column.unit-assumed': return heading?.takes.as === 'amount' ? { how: 'unit', units: unitsOf(heading.takes.of), taken: finding.facts.unit } : undefined;
     case 'row.without': case 'cell.needs': return fieldsNamed(finding.facts.headings);

@@ -5,7 +5,7 @@ import type { FigureId } from '../trade/book.ts';
 import type { Change } from './calls.ts';
 import { framesWith } from './frames.ts';
 import { handOverTable } from './hand-over.ts';
-import { english, languages, languageTags, type LanguageTag, type Spoken } from './languages.ts';
+import { english, languageNames, languages, languageTags, type LanguageTag, type Spoken } from './languages.ts';
 import { look } from './look.ts';
 import { Takeaway } from './takeaway.ts';
 import { columnsTemplate } from './view-of-columns.ts';
@@ -240,7 +240,7 @@ export class AcreSetUp extends LitElement {
           <p>${own.lead}</p>
           <label class="language">${own.languageLabel}
             <select data-language @change=${({ target }: Event) => this.speak((target as HTMLSelectElement).value as LanguageTag)}>
-              ${languageTags.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === own.language}>${languages[tag].name}</option>`)}
+              ${languageTags.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === own.language}>${languageNames[tag]}</option>`)}
             </select>
           </label>
           ${stepsTemplate(spoken, work, this.kept, this.go)}

@@ -1,10 +1,9 @@
 import { html, nothing } from 'lit';
-import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
+import { headingOf, headingText, isSure, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import { unitsOf } from '../units/quantity.ts';
 import { choicesOf } from './choices.ts';
 import { sheetKinds, type SheetView, type View } from './view.ts';
 import type { Spoken } from './languages.ts';
-import { headingAt } from './mends.ts';
 
 export interface ColumnsView {
   spoken: Spoken;
@@ -26,14 +25,14 @@ const separators = [',', ';', '\t', '|'] as const;
 export const marks = ['.', ','] as const;
 
 /** Whether a column is known for certain and taken for that. */
-export const isKnown = ({ matches, mapping }: SheetView, index: number) => ['exact', 'same'].includes(matches[index]!.sure) && mapping[index] !== undefined;
+export const isKnown = ({ matches, mapping }: SheetView, index: number) => isSure(matches[index]!) && mapping[index] !== undefined;
 
 /** Columns that nobody has said anything of yet. */
 export const openColumns = (table: SheetView | undefined) => (table?.mapping ?? []).filter((taken, index) => taken === undefined && !isKnown(table!, index)).length;
 
 /** The units that bare numbers of a field may be in. */
 function unitsFor(sheet: SheetKind, field: string | undefined): readonly string[] {
-  const takes = field === undefined ? undefined : headingAt(sheet, field)?.takes;
+  const takes = field === undefined ? undefined : headingOf(sheet, field)?.takes;
   return takes?.as === 'amount' ? unitsOf(takes.of) : [];
 }
 

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { Base } from '../sheets/sheets.ts';
 import { blankBase } from './blank.ts';
 import { idOf } from './ids.ts';
-import { languages, languageTags, type Spoken } from './languages.ts';
+import { languageNames, languageTags, type Spoken } from './languages.ts';
 
 type Dealer = Base['dealer'];
 
@@ -75,7 +75,7 @@ export function dealerTemplate({ spoken: { own }, base, asOf, set }: DealerView)
     <h3>${words.termsHeading}</h3>
     <p>${words.termsExplained}</p>
     ${languageTags.map((tag) => html`
-      <label class="wide"><span>${words.terms(languages[tag].name)}</span>
+      <label class="wide"><span>${words.terms(languageNames[tag])}</span>
         <textarea rows="5" lang=${tag} data-terms=${tag} .value=${dealer.terms?.[tag]?.guidance ?? ''} @change=${({ target }: Event) => set({ id: base.id, dealer: withTerms(dealer, tag, (target as HTMLTextAreaElement).value.trim()) }, asOf)}></textarea>
         ${dealer.terms?.[tag] ? nothing : html`<span class="lesser">${words.termsMissing}</span>`}
       </label>`)}

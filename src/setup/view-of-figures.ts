@@ -6,6 +6,7 @@ import type { Base } from '../sheets/sheets.ts';
 import { figureIds, figureRules, refusalOf, type FigureId, type Override } from '../trade/book.ts';
 import type { FigureRule } from '../trade/record.ts';
 import { formatNumber } from '../units/formats.ts';
+import { unitWord } from '../units/show.ts';
 import type { Spoken } from './languages.ts';
 
 type Own = NonNullable<Base['rules']>;
@@ -54,9 +55,8 @@ const boundsOf = ({ value, valid: [least, most], safer }: FigureRule) => [safer 
 
 function figureTemplate(id: FigureId, words: PrintedWords, { spoken: { own }, rules, refused, set }: FiguresView) {
   const rule: FigureRule = figureRules[id];
-  const unit = words.units[rule.unit];
   const inUnit = (...values: readonly number[]) =>
-    [...values.map((value) => formatNumber(value, own.language, { maximumSignificantDigits: 12 })), typeof unit === 'string' ? unit : (unit?.other ?? rule.unit)];
+    [...values.map((value) => formatNumber(value, own.language, { maximumSignificantDigits: 12 })), unitWord(rule.unit, { unitWords: words.units, locale: own.language })];
   const [least = '', most = '', word = ''] = inUnit(...boundsOf(rule));
   return html`
     <li>

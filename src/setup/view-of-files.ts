@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
-import { sayFinding, type Finding, type SheetKind } from '../sheets/sheets.ts';
-import type { Progress } from './colleague.ts';
+import { sayFinding, type Finding, type Progress, type SheetKind } from '../sheets/sheets.ts';
 import { sheetKinds, type View } from './view.ts';
 import type { Spoken } from './languages.ts';
 import { addingTemplate, type AddingView } from './view-of-adding.ts';

@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
+import { headingOf, headingText, lettersOf, type Mapping, type SheetKind } from '../sheets/sheets.ts';
 import type { Change } from './calls.ts';
 import type { SheetView, View } from './view.ts';
 import type { Group } from './groups.ts';
 import type { Spoken } from './languages.ts';
-import { headingAt, unquoted, wordsOf, type Mend } from './mends.ts';
+import { unquoted, wordsOf, type Mend } from './mends.ts';
 import { fieldSelect, marks, withTaken } from './view-of-columns.ts';
 
 export interface MendingView {
@@ -60,7 +60,7 @@ const fieldsTemplate = ({ fields }: Of<'fields'>, { key, rows }: Group, sheet: S
     const values = Object.fromEntries(fields.flatMap((field) => (textOf(data, field) ? [[field, textOf(data, field)]] : [])));
     if (Object.keys(values).length > 0) mend(key, { call: 'fill', sheet, rows, values });
   }}>
-    ${fields.map((field) => writing(headingText(sheet, field), field, wordsOf(headingAt(sheet, field)!), '', fields.length === 1))}
+    ${fields.map((field) => writing(headingText(sheet, field), field, wordsOf(headingOf(sheet, field)!), '', fields.length === 1))}
     <button type="submit">${own.look.write(rows.length)}</button>
   </form>`;
 

@@ -3,7 +3,7 @@ import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { SheetKind } from '../sheets/sheets.ts';
 import { mostRows } from '../widget/usable.ts';
 import { sheetKinds, type View } from './view.ts';
-import { languages, languageTags, type Spoken } from './languages.ts';
+import { languageNames, languageTags, type Spoken } from './languages.ts';
 import { pasted, policyOf, type Places, type Script } from './pasted.ts';
 import { isNamed } from './view-of-dealer.ts';
 import { countsOf } from './view-of-findings.ts';
@@ -70,7 +70,7 @@ function pastingTemplate(shown: SavingView) {
     <h3>${save.snippetHeading}</h3>
     <fieldset class="close"><legend>${save.how}</legend>${way(false, save.asFiles)}${way(true, save.asLines)}</fieldset>
     <fieldset class="close"><legend>${save.offered}</legend>${languageTags.map((tag) => html`
-      <label class="tick"><input type="checkbox" data-offered=${tag} .checked=${chosen.includes(tag)} ?disabled=${tag === own} @change=${({ target }: Event) => shown.offer(tag, (target as HTMLInputElement).checked)} /> <span lang=${tag}>${languages[tag].name}</span></label>`)}
+      <label class="tick"><input type="checkbox" data-offered=${tag} .checked=${chosen.includes(tag)} ?disabled=${tag === own} @change=${({ target }: Event) => shown.offer(tag, (target as HTMLInputElement).checked)} /> <span lang=${tag}>${languageNames[tag]}</span></label>`)}
     </fieldset>
     <div class="fields">
       <label><span>${save.folder}</span><input type="text" data-place="folder" .value=${places.folder} @input=${typed('folder')} /></label>

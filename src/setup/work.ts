@@ -1,9 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Base, Finding } from '../sheets/sheets.ts';
+import type { Base, Finding, Progress } from '../sheets/sheets.ts';
 import type { Change, Wanted } from './calls.ts';
-import { Colleague, type Progress } from './colleague.ts';
-import { type View } from './view.ts';
 import { blankBase } from './blank.ts';
+import { Colleague } from './colleague.ts';
+import type { View } from './view.ts';
 
 /** Changes that begin with something new: nothing of the dealer's own is lost with it. */
 const opening: readonly Change['call'][] = ['open', 'document'];

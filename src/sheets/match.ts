@@ -1,4 +1,5 @@
 import { nearest } from '../documents/nearest.ts';
+import { folded } from '../units/folded.ts';
 import { unitNamed } from './cells/numbers.ts';
 import type { SheetKind } from './finding.ts';
 import { groups, headingOf, headingsOf, headingText, type Takes } from './headings/headings.ts';
@@ -19,6 +20,9 @@ export interface ColumnMatch {
   nearest: readonly { field: string; heading: string }[];
 }
 
+/** Whether a heading is one that is documented, by whatever name; what is only near is the dealer's to confirm. */
+export const isSure = ({ sure }: Pick<ColumnMatch, 'sure'>) => sure === 'exact' || sure === 'same';
+
 /** What a column is taken for; undefined leaves it out. */
 export interface ColumnTaken {
   field: string;
@@ -31,7 +35,7 @@ export type Mapping = readonly (ColumnTaken | undefined)[];
 
 /** Letters and digits in small, without accents, single blanks between. */
 export const plain = (heading: string) =>
-  heading.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+  folded(heading).replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
 
 /** As {@link plain}, without what stands in brackets at its end: its unit. */
 const withoutUnit = (heading: string) => plain(heading.replace(/[([][^[\]]*[)\]]\s*$/, ''));

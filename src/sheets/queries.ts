@@ -1,5 +1,5 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import { checkCatalogue } from '../catalogue/check.ts';
+import { queriesExhaust } from '../catalogue/check.ts';
 import { ruleBook } from '../trade/book.ts';
 import type { Finding, SheetKind } from './finding.ts';
 import { headingText } from './headings/headings.ts';
@@ -46,10 +46,8 @@ export function queriesOf(catalogue: CatalogueDocument, sources: Sources = {}, l
       : { ...place, code: 'query.range', facts: { id, least, most, meant } };
   };
   const byId = new Map(machines.map((machine) => [machine.id, machine]));
-  const exhausts = checkCatalogue(catalogue).warnings.flatMap((warning): Finding[] => {
-    const index = Number(/^machines\[(\d+)\]\.exhaust /.exec(warning)?.[1] ?? NaN);
-    const machine = machines[index];
-    if (!machine) return [];
+  const exhausts = machines.flatMap((machine, index): Finding[] => {
+    if (!queriesExhaust(machine)) return [];
     const place = { sheet: 'machines' as const, place: `machines[${index}].exhaust`, ...(machine.exhaust && { read: machine.exhaust }) };
     return [{ ...place, code: 'catalogue.exhaust', weight: 'query', facts: { id: machine.id }, ...placed('machines', machine.id, 'exhaust') }];
   });

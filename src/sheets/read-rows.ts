@@ -41,8 +41,8 @@ interface Column {
 /** Notices that would be the same in every row are told once a column, at the first. */
 const oncePerColumn: readonly string[] = ['column.unit-assumed', 'cell.id-changed', 'cell.day-assumed'];
 const rowsASlice = 100;
-/** The headings are row 1. */
-const firstRow = 2;
+/** The row below the headings, as a spreadsheet numbers them. */
+export const firstRow = 2;
 
 /**
  * Reads the rows of a table by a mapping of its columns.

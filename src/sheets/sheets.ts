@@ -10,16 +10,17 @@
  */
 export { decode, type Decoded } from './decode.ts';
 export { parsing, type Dialect, type Table } from './table.ts';
-export { matchColumns, mappingOf, type ColumnMatch, type ColumnTaken, type Mapping } from './match.ts';
-export { readingRows, type Conventions, type RowOf, type RowsReading } from './read-rows.ts';
+export { isSure, matchColumns, mappingOf, type ColumnMatch, type ColumnTaken, type Mapping } from './match.ts';
+export { firstRow, readingRows, type Conventions, type RowOf, type RowsReading } from './read-rows.ts';
 export { assembling, readBase, type Assembled, type Base, type Parts } from './assemble.ts';
 export { queriesOf, type Sources } from './queries.ts';
 export { unknownsOf, type Unknown, type UnknownFigure } from './unknowns.ts';
 export { csvOf } from './write.ts';
 export { tableOf, type TableOfRows } from './table-of.ts';
 export { canonicalJson, versionOf } from './version.ts';
-export { headingsOf, headingText, type Heading, type Takes } from './headings/headings.ts';
+export { headingOf, headingsOf, headingText, noneIn, type Heading, type Takes } from './headings/headings.ts';
 export { limits } from './limits.ts';
+export { readYesNo } from './cells/words.ts';
 export { allAtOnce, type Progress, type Slices } from './slices.ts';
 export { type Finding, type FindingCode, type SheetKind, type Weight } from './finding.ts';
 export { lettersOf, lineOfFinding, sayFinding, sayUnknown, type SaidFinding } from './say.ts';

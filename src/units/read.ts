@@ -1,3 +1,4 @@
+import { folded } from './folded.ts';
 import { factors, type Amount, type Kind, type UnitOf } from './quantity.ts';
 
 /** Why a typed amount wasn't understood. */
@@ -41,9 +42,6 @@ const spellings: Record<string, readonly string[]> = {
   kW: ['kilowatt', 'kilowatts'],
   deg: ['°', 'degree', 'degrees', 'grad', 'grados', 'degrés'],
 };
-
-/** In small letters and without accents, which many leave out. */
-const folded = (word: string) => word.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '').replace('ß', 'ss');
 
 function unitNamed<K extends Kind>(kind: K, word: string): UnitOf<K> | undefined {
   const units = Object.keys(factors[kind]) as UnitOf<K>[];

@@ -49,7 +49,7 @@ const number = (value: number, digits: number, { locale }: Reader) =>
   formatNumber(value, locale, { maximumFractionDigits: digits });
 
 /** The word for a unit, for one of it or for several. */
-export function unitWord(unit: string, { unitWords, locale }: Reader, count = 2): string {
+export function unitWord(unit: string, { unitWords, locale }: Pick<Reader, 'unitWords' | 'locale'>, count = 2): string {
   const word = unitWords[unit] ?? unit;
   if (typeof word === 'string') return word;
   return pluralOf(count, locale) === 'one' ? word.one : word.other;

@@ -1,12 +1,13 @@
 import { html, nothing } from 'lit';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Voice } from '../reasons/say.ts';
+import { dayIn } from '../units/day.ts';
 import { mailUrl, phoneUrl, safeUrl } from './safe-url.ts';
 import type { CatalogueTrouble } from './trouble.ts';
 
 /** The day a line-up is of, in words. */
 export const dayOf = ({ asOf }: CatalogueDocument, { reader }: Voice) =>
-  new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(asOf));
+  dayIn(reader.locale, asOf);
 
 const linkTemplate = (url: string | undefined, text: string | undefined) => {
   if (!text) return [];

@@ -1,9 +1,8 @@
+import { languageNames } from './language-names.ts';
 import { languages, ownAsking, ownLanguage, type LanguageTag, type Parts } from './language-parts.ts';
 
-export { ownAsking, ownLanguage, type LanguageTag, type Parts };
+export { languageNames, ownAsking, ownLanguage, type LanguageTag, type Parts };
 
-/** What each language calls itself, for whoever reads no other. */
-export const languageNames: Readonly<Record<LanguageTag, string>> = { en: 'English', de: 'Deutsch', es: 'Español', fr: 'Français' };
 export const languageTags = Object.keys(languageNames) as LanguageTag[];
 
 /** The language that is spoken for a tag such as `de-CH`: the script's own where that isn't one of ours. */

@@ -2,9 +2,11 @@ import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { criteria, type AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
+import { reasonMarks } from '../reasons/reason-marks.ts';
 import { sayTradeOff, sayWhyBelow } from '../reasons/say-contrast.ts';
 import { sayPackagePrice } from '../reasons/say-package-price.ts';
 import { sayRobustness, sayWeights } from '../reasons/say-robustness.ts';
+import { sayTerms } from '../reasons/say-terms.ts';
 import { sayAddition, sayBecause, sayCaution, sayFrame, sayOwning, sayReason, sayWorking, type Voice } from '../reasons/say.ts';
 import { owningParts } from '../ranking/owning.ts';
 import type { Ranking } from '../ranking/rank.ts';
@@ -51,12 +53,11 @@ export interface ResultView extends ReadBackView {
 const firstShown = 3;
 /** Characters of a catalogue's version, a long number, that tell one from the next. */
 const shownOfVersion = 12;
-const marks = { for: '+', against: '–', unknown: '?', caution: '!' } as const;
 
 const money = (value: number, { reader }: Voice) => showAmount(value, 'money', reader);
 
 const pointsTemplate = (reasons: readonly Reason[], voice: Voice) => html`
-  <ul class="points">${reasons.map((reason) => html`<li class=${reason.kind} data-mark=${marks[reason.kind]}><span>${sayReason(reason, voice)}</span></li>`)}</ul>
+  <ul class="points">${reasons.map((reason) => html`<li class=${reason.kind} data-mark=${reasonMarks[reason.kind]}><span>${sayReason(reason, voice)}</span></li>`)}</ul>
 `;
 
 function reasonsTemplate(heading: string, reasons: readonly Reason[], shown: number, voice: Voice) {
@@ -205,7 +206,7 @@ function whyBelowTemplate({ behind }: Entry, voice: Voice) {
   if (!behind) return nothing;
   const { words: { contrast }, nameOf } = voice;
   const { costs, despite, lift } = sayWhyBelow(behind, voice);
-  const lines = (texts: readonly string[], kind: 'for' | 'against') => texts.map((text) => html`<li class=${kind} data-mark=${marks[kind]}><span>${text}</span></li>`);
+  const lines = (texts: readonly string[], kind: 'for' | 'against') => texts.map((text) => html`<li class=${kind} data-mark=${reasonMarks[kind]}><span>${text}</span></li>`);
   return html`
     <details>
       <summary>${contrast.whyBelow(nameOf(behind.above))}</summary>
@@ -331,7 +332,7 @@ const answersTemplate = (view: ResultView) => html`
 
 function cautionsTemplate({ shortlist, catalogue, voice }: ResultView) {
   const { words } = voice;
-  const terms = catalogue.dealer.terms?.[words.language]?.guidance ?? words.guidance;
+  const terms = sayTerms(catalogue.dealer, words);
   return html`
     <section class="close" part="cautions">
       <h3>${words.result.cautionsHeading}</h3>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayIn } from '../../src/handoff/letter/day.ts';
+import { dayIn } from '../../src/units/day.ts';
 import { shorter } from '../../src/handoff/letter/extent.ts';
 import { letterOf } from '../../src/handoff/letter/letter.ts';
 import { readHandedOn } from '../../src/handoff/link.ts';

@@ -1,14 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import type { AcreSetUp } from '../../src/setup/page.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
+import { servePaths, type Served } from '../support/serve-paths.ts';
 import { axeSource, type AxeResult } from './axe.ts';
 import { openDemo, type Demo, type Visit } from './browser.ts';
 import { walk, wizardOn } from './buyer.ts';
@@ -44,15 +44,12 @@ async function saved(page: Page, setUp: Locator, button: string): Promise<string
 }
 
 /** The dealer's own site: what he saved, the built widget, and a page with what he pasted. */
-async function site(files: ReadonlyMap<string, string | Buffer>): Promise<{ server: Server; address: string }> {
-  const types: Readonly<Record<string, string>> = { html: 'text/html; charset=utf-8', json: 'application/json', js: 'text/javascript' };
-  const server = createServer((request, response) => {
-    const body = files.get(request.url ?? '') ?? (request.url?.startsWith('/acre-to-axle/') ? file(`dist/widget/${request.url.slice('/acre-to-axle/'.length)}`) : undefined);
-    if (body === undefined) return void response.writeHead(404).end();
-    response.writeHead(200, { 'content-type': types[request.url!.split('.').pop()!] ?? 'text/html; charset=utf-8' }).end(body);
-  });
-  await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', resolve); });
-  return { server, address: `http://127.0.0.1:${(server.address() as AddressInfo).port}` };
+async function site(page: string, catalogue?: string): Promise<Served> {
+  const served = await servePaths();
+  for (const name of readdirSync(fileURLToPath(new URL('../../dist/widget', import.meta.url)))) served.put(`/acre-to-axle/${name}`, file(`dist/widget/${name}`));
+  if (catalogue !== undefined) served.put('/acre-to-axle/catalogue.json', catalogue);
+  served.put('/page.html', page);
+  return served;
 }
 
 /** What was pasted, in a page of the dealer's: without the hash of a single file, for the site has the build of several. */
@@ -106,17 +103,16 @@ test('from tables with faults to the mended catalogue, to what is pasted, to a p
   expect(value!.version).toMatch(/^sha256-[0-9a-f]{64}$/);
 
   const html = pageWith(await pastedOf(setUp));
-  const { server, address } = await site(new Map([['/', html], ['/acre-to-axle/catalogue.json', text]]));
+  const { address, close } = await site(html, text);
   try {
     const there = await page.context().newPage();
-    await there.goto(address);
+    await there.goto(`${address}/page.html`);
     const wizard = wizardOn(there);
     await wizard.locator('h2').waitFor();
     await walk(wizard, buyer);
     expect(await wizard.locator('[part="machine"]').count()).toBeGreaterThan(0);
   } finally {
-    server.close();
-    server.closeAllConnections();
+    await close();
   }
   expect(complaints).toEqual([]);
   expect(requests.filter((url) => !url.startsWith(demo.address) && !url.startsWith('data:') && !url.startsWith('blob:'))).toEqual([]);
@@ -138,10 +134,10 @@ test('a line-up typed by hand stands in the lines to paste, where a site takes n
   await settled(setUp);
   await setUp.locator('[data-snippet]', { hasText: '"name":"Orchard Yard"' }).waitFor();
 
-  const { server, address } = await site(new Map([['/', pageWith(await pastedOf(setUp))]]));
+  const { address, close } = await site(pageWith(await pastedOf(setUp)));
   try {
     const there = await page.context().newPage();
-    await there.goto(address);
+    await there.goto(`${address}/page.html`);
     await wizardOn(there).locator('h2').waitFor();
     const machines = await wizardOn(there).evaluate(async (element) => {
       const wizard = element as AcreToAxle;
@@ -152,8 +148,7 @@ test('a line-up typed by hand stands in the lines to paste, where a site takes n
     expect(await wizardOn(there).locator('option[lang]').evaluateAll((options) => options.map((each) => each.getAttribute('lang')))).toEqual(['en', 'de', 'es']);
     expect(await there.locator('body > b').count()).toBe(0);
   } finally {
-    server.close();
-    server.closeAllConnections();
+    await close();
   }
   expect(complaints).toEqual([]);
 });

@@ -1,4 +1,5 @@
 import type { NotCleared } from '../../needs/need.ts';
+import { sayTerms } from '../../reasons/say-terms.ts';
 import { sayCaution } from '../../reasons/say.ts';
 import { heading, item, paragraph } from './layout.ts';
 import type { Scene } from './scene.ts';
@@ -23,7 +24,7 @@ export function closing({ catalogue: { dealer }, voice: { words } }: Scene): str
   const reach = [dealer.phone, dealer.email, dealer.address, dealer.url].filter((each) => each !== undefined);
   return [
     ...heading(words.result.termsHeading),
-    ...paragraph(dealer.terms?.[words.language]?.guidance ?? words.guidance),
+    ...paragraph(sayTerms(dealer, words)),
     '',
     ...paragraph(`${words.result.contact}${words.joins.colon}${[dealer.name, ...reach].join(', ')}`),
   ];

@@ -3,6 +3,7 @@ import { readerFor } from '../../reasons/asking-voice.ts';
 import { namesIn, sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
+import { dayIn } from '../../units/day.ts';
 import type { Language } from '../languages.ts';
 import { cautions, closing, notCleared } from './closing.ts';
 import { decisiveNeeds } from './decisive.ts';
@@ -13,12 +14,6 @@ import { notesOf } from './notes.ts';
 import { changes, ruledOut } from './ruled-out.ts';
 import { machineOf, type Scene } from './scene.ts';
 import { waysOut } from './ways-out.ts';
-
-/** A day as it is written in a place, or as it came where no calendar has it. */
-function dayIn(locale: string, day: string): string {
-  const date = new Date(day);
-  return Number.isNaN(date.getTime()) ? day : new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
-}
 
 const title = ({ catalogue, voice: { words, reader } }: Scene): string[] => [
   ...paragraph(words.result.title),

@@ -1,6 +1,6 @@
 import { shown } from '../../documents/fault.ts';
 import { nearest } from '../../documents/nearest.ts';
-import { headingsOf, mappingOf, matchColumns, type Mapping, type SheetKind, type Table } from '../../sheets/sheets.ts';
+import { headingsOf, isSure, mappingOf, matchColumns, type Mapping, type SheetKind, type Table } from '../../sheets/sheets.ts';
 
 /** What a dealer says of his own headings: by table, his heading and the documented one, or `null` to leave the column out. */
 export type OwnHeadings = Readonly<Partial<Record<SheetKind, Readonly<Record<string, string | null>>>>>;
@@ -23,7 +23,7 @@ export function readOwnHeadings(value: unknown): { headings: OwnHeadings; wrong:
       const known: Record<string, string | null> = Object.create(null) as Record<string, string | null>;
       for (const [written, meant] of Object.entries(own)) {
         const [match] = typeof meant === 'string' ? matchColumns({ sheet, headings: [meant] }) : [];
-        if (meant === null || match?.sure === 'exact' || match?.sure === 'same') known[written] = meant as string | null;
+        if (meant === null || (match && isSure(match))) known[written] = meant as string | null;
         else refuse(`${sheet}.${written}`, meant, 'a documented heading, or null to leave the column out', nearest(String(meant), headingsOf(sheet).map(({ heading }) => heading)));
       }
       headings[sheet] = known;

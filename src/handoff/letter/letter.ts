@@ -1,8 +1,9 @@
 import type { NotCleared } from '../../needs/need.ts';
+import { sayTerms } from '../../reasons/say-terms.ts';
 import { sayConflict, sayWay } from '../../reasons/say-ways-out.ts';
 import { sayBecause, sayCaution, sayFrame, sayReason } from '../../reasons/say.ts';
+import { dayIn } from '../../units/day.ts';
 import { onOneLine } from '../one-line.ts';
-import { dayIn } from './day.ts';
 import { whole, type Extent } from './extent.ts';
 import { machineLines, taskOf } from './machine.ts';
 import type { Telling } from './telling.ts';
@@ -71,7 +72,7 @@ const cautions = ({ details }: Extent, { shortlist, voice, own }: Telling) => (d
 /** The dealer's own terms in the language of the letter, or ours, and how to reach him. */
 function closing({ details }: Extent, { catalogue: { dealer }, voice: { words } }: Telling): string[] {
   const reach = [dealer.phone, dealer.email, ...(details ? [dealer.address, dealer.url] : [])].filter((each) => each !== undefined);
-  const terms = dealer.terms?.[words.language]?.guidance ?? words.guidance;
+  const terms = sayTerms(dealer, words);
   return [
     ...(details ? section(words.result.termsHeading, [terms]) : ['', terms]),
     '', `${words.result.contact}${words.joins.colon}${[dealer.name, ...reach].join(', ')}`,

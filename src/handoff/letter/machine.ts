@@ -1,27 +1,26 @@
 import type { TaskId } from '../../answers/schema.ts';
+import { reasonMarks } from '../../reasons/reason-marks.ts';
 import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { sayAddition, sayBecause, sayReason } from '../../reasons/say.ts';
 import type { Entry, PackageEntry, Reason, UnitEntry } from '../../reasons/schema.ts';
+import { dayIn } from '../../units/day.ts';
 import { formatNumber } from '../../units/formats.ts';
 import { showAmount } from '../../units/show.ts';
-import { dayIn } from './day.ts';
 import type { Extent } from './extent.ts';
 import type { Telling } from './telling.ts';
 
 /** Additions stand with the price; that it stands, and that nobody has seen it, is said above all of them. */
 const saidElsewhere = ({ id }: Reason) => id.startsWith('addition.') || id === 'standing.musts-met' || id === 'condition.unseen';
 
-const marks = { for: '+', against: '–', unknown: '?', caution: '!' } as const;
-
 export const taskOf = ({ shortlist }: Telling, need: string): TaskId | undefined => shortlist.needs.find(({ id }) => id === need)?.task;
 
 function reasonLines(entry: Entry, { reasons, drawbacks, details }: Extent, { voice }: Telling): string[] {
   const told = entry.reasons.filter((reason) => !saidElsewhere(reason));
-  const said = (...kinds: Reason['kind'][]) => [...new Set(told.filter(({ kind }) => kinds.includes(kind)).map((reason) => `${marks[reason.kind]} ${sayReason(reason, voice)}`))];
+  const said = (...kinds: Reason['kind'][]) => [...new Set(told.filter(({ kind }) => kinds.includes(kind)).map((reason) => `${reasonMarks[reason.kind]} ${sayReason(reason, voice)}`))];
   const fors = said('for');
   const left = fors.length - reasons;
   return [
-    ...fors.slice(0, reasons), ...(details && left > 0 ? [`${marks.for} ${voice.words.result.moreReasons(left)}`] : []),
+    ...fors.slice(0, reasons), ...(details && left > 0 ? [`${reasonMarks.for} ${voice.words.result.moreReasons(left)}`] : []),
     ...said('against', 'unknown', 'caution').slice(0, drawbacks),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Heading, Takes } from '../headings/heading.ts';
+import { folded } from '../../units/folded.ts';
 import { limits } from '../limits.ts';
 import { fault, kept, type CellContext, type CellReading } from './cell.ts';
 import { readMeasure, readMoney, readPlain, readShare } from './numbers.ts';
@@ -8,7 +9,7 @@ const controls = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\ufffe\uffff]/u;
 /** What a spreadsheet leaves where its formula failed. */
 const failed = /^#(ref!|n\/a|value!|div\/0!|name\?|null!|num!|wert!|bezug!|nv|zahl!|valeur!|#+)$/i;
 const saidUnknown = /^(n\/?a|n\.a\.|-+|–|—|\?+|unknown|unbekannt|inconnue?|desconocid[oa]|tbd|k\.?\s?a\.?|s\/d|n\.?c\.?)$/i;
-export const saysNone = (cell: string) => /^(none|keine?s?|aucune?|ningun[oa]?|ninguno)$/i.test(cell.trim().normalize('NFD').replace(/\p{M}/gu, ''));
+export const saysNone = (cell: string) => /^(none|keine?s?|aucune?|ningun[oa]?|ninguno)$/i.test(folded(cell.trim()));
 
 /** Words such as "n/a" are a text, and may be an id where they have its form. */
 const meansUnknown = (cell: string, takes: Takes) =>

@@ -1,21 +1,22 @@
 import { nearest } from '../../documents/nearest.ts';
+import { folded } from '../../units/folded.ts';
 import { fault, kept, type CellContext, type CellReading } from './cell.ts';
 
 /** In small letters, without accents, blanks and hyphens alike. */
-export const folded = (word: string) =>
-  word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replace(/[\s_-]+/g, '-');
+const hyphened = (word: string) =>
+  folded(word).replace(/[\s_-]+/g, '-');
 
 const yes = ['yes', 'y', 'true', 'x', '1', 'ja', 'wahr', 'oui', 'vrai', 'si', 'verdadero'];
 const no = ['no', 'n', 'false', '0', 'nein', 'falsch', 'non', 'faux', 'falso'];
 
 export function readYesNo(cell: string): CellReading {
-  const word = folded(cell);
+  const word = hyphened(cell);
   if (yes.includes(word)) return { value: true };
   return no.includes(word) ? { value: false } : fault('cell.yes-no', {});
 }
 
 export function readChoice(cell: string, words: readonly string[], numbers: boolean): CellReading {
-  const word = words.find((each) => folded(each) === folded(cell));
+  const word = words.find((each) => hyphened(each) === hyphened(cell));
   if (word === undefined) return fault('cell.word', { words, nearest: nearest(cell, words) });
   return { value: numbers ? Number(word) : word };
 }
@@ -28,7 +29,7 @@ const month = '(jan|feb|mar|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz]
 const likeDay = new RegExp(`^(\\d{1,2}[-/. ]${month}([-/. ]\\d{2,4})?|${month}[-/. ]\\d{1,4}|\\d{1,4}[-/.]\\d{1,2}[-/.]\\d{1,4})$`, 'i');
 
 /** The id that a stock number or a name is nearest to. */
-export const idOf = (written: string): string => folded(written.trim()).replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
+export const idOf = (written: string): string => hyphened(written.trim()).replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
 
 /**
  * An id: small letters, digits, single hyphens. Capitals, accents, blanks, points, strokes and underscores between them are
