@@ -5,7 +5,7 @@ import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { letterOf, type Letter } from '../../src/handoff/letter/letter.ts';
 import { readHandedOn } from '../../src/handoff/link.ts';
 import { eml, type Posting } from '../../src/handoff/mail/eml.ts';
-import { isAddress } from '../../src/handoff/mail/header.ts';
+import { isAddress } from '../../src/documents/mail-address.ts';
 import { longestMailto, mailto } from '../../src/handoff/mail/mailto.ts';
 import { onOneLine } from '../../src/handoff/one-line.ts';
 import { shortlist } from '../../src/reasons/shortlist.ts';

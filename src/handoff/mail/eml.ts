@@ -1,6 +1,7 @@
+import { isAddress } from '../../documents/mail-address.ts';
 import type { Letter } from '../letter/letter.ts';
 import { flowed } from './flowed.ts';
-import { headerMailbox, headerText, isAddress, type Mailbox } from './header.ts';
+import { headerMailbox, headerText, type Mailbox } from './header.ts';
 import { quotedPrintable } from './quoted-printable.ts';
 
 export interface Posting {

@@ -7,14 +7,6 @@ export interface Mailbox {
   name?: string;
 }
 
-const longestAddress = 254;
-const local = "[\\w!#$%&'*+/=?^`{|}~-]+";
-const label = '[A-Za-z0-9](?:[A-Za-z0-9-]{0,61}[A-Za-z0-9])?';
-const plainAddress = new RegExp(`^(?=[^@]{1,64}@)${local}(?:\\.${local})*@(?:${label}\\.)+${label}$`);
-
-/** Whether a text is one address and nothing else: no second one, no comment, no quoted part. */
-export const isAddress = (text: string) => text.length <= longestAddress && plainAddress.test(text);
-
 /** A line with encoded words has at most 76 signs, and the longest name of ours before it nine (`Subject: `). */
 const longestWord = 76 - 9;
 const [opening, closing] = ['=?utf-8?Q?', '?='];

@@ -1,7 +1,7 @@
+import { isAddress } from '../../documents/mail-address.ts';
 import { shorter, whole } from '../letter/extent.ts';
 import { letterOf, type Letter } from '../letter/letter.ts';
 import type { Telling } from '../letter/telling.ts';
-import { isAddress } from './header.ts';
 
 /** Signs of an address that browsers and mail programs hand on whole. */
 export const longestMailto = 2_000;

@@ -1,0 +1,155 @@
+/** What a relay keeps, and the only way to it: on SQLite for one machine, on PostgreSQL for many. */
+import type { RequestDocument } from '../../request/schema.ts';
+
+/** Milliseconds since 1970, from the relay's one clock. */
+export type Instant = number;
+
+/** Whom a mail is for: the buyer, the dealer whom he let have a copy, or the buyer to be asked first whether it was he. */
+export const roles = ['buyer', 'dealer', 'confirm'] as const;
+export type Role = (typeof roles)[number];
+
+/**
+ * `queued` waits for its turn or its time; `sending` is claimed; `unsure` went out whole and was never answered, and is
+ * sent once more later under the same Message-ID; `unconfirmed` waits for the buyer's word; `held` waits for a person.
+ * The others are ends.
+ */
+export const ends = ['sent', 'refused', 'expired', 'suppressed', 'cancelled'] as const;
+export type End = (typeof ends)[number];
+export type State = 'unconfirmed' | 'queued' | 'sending' | 'unsure' | 'held' | End;
+
+/** One withdrawal from a bucket that fills up steadily. */
+export interface Take {
+  /** What is limited, such as `recipient-day:` and a keyed hash. */
+  bucket: string;
+  /** Most that are in it. */
+  most: number;
+  /** Time in which it fills from empty [ms]. */
+  fills: number;
+}
+
+export interface NewMessage {
+  role: Role;
+  /** Keyed hash of the address: what the stop list and limits go by. */
+  recipient: string;
+  /** Kept over every attempt. */
+  messageId: string;
+  /** Secret of the links to stop, and to say it wasn't I: at least 128 random bits. */
+  token: string;
+  state: 'queued' | 'unconfirmed' | 'held';
+}
+
+export interface NewRequest {
+  /** The idempotency key: a UUID. */
+  id: string;
+  dealer: string;
+  /** SHA-256 of what was handed in, in canonical form. */
+  fingerprint: string;
+  /** Keyed hash of dealer, address and answers: alike within a while is the same request under any key. */
+  likeness: string;
+  request: RequestDocument;
+  messages: readonly NewMessage[];
+}
+
+/**
+ * `repeated`: the same key with the same body, or one alike a little earlier: answered as if it were new.
+ * `other-body`: the key was used for something else. `limited`: a bucket is empty; which one is never told.
+ */
+export type Accepted = 'stored' | 'repeated' | 'other-body' | { limited: true; after: number };
+
+/** A mail to be sent now. Only who holds its fence may say what came of it. */
+export interface Claim {
+  message: string;
+  request: string;
+  role: Role;
+  messageId: string;
+  token: string;
+  /** The address it goes to is in the request, or the dealer's from the settings. */
+  document: RequestDocument;
+  dealer: string;
+  acceptedAt: Instant;
+  /** Attempts that were begun, this one included. */
+  attempt: number;
+  /** Of them, those with no outcome written, this one not included. */
+  crashes: number;
+  /** Whether an earlier one ended without an answer. */
+  wasUnsure: boolean;
+  fence: number;
+}
+
+/** What came of a claim. */
+export type Outcome =
+  | { state: 'sent'; reply: string }
+  | { state: 'refused' | 'expired' | 'suppressed' | 'cancelled' | 'held'; reason: string; reply?: string }
+  /** To be tried again, not before `at`. */
+  | { state: 'queued' | 'unsure'; at: Instant; reason: string; reply?: string };
+
+export type StopScope = { all: true } | { dealer: string };
+
+/** Waiting mail by age: how many are at most so old [ms], and how old the oldest is. */
+export interface Depth {
+  byState: Record<State, number>;
+  byAge: readonly { upTo: number; count: number }[];
+  oldest: number | undefined;
+}
+
+export interface StoredCatalogue {
+  dealer: string;
+  /** The hash the document was stored under. */
+  hash: string;
+  /** `version` of the document, as a buyer saw it. */
+  version: string | undefined;
+  asOf: string;
+  text: string;
+}
+
+export interface Store {
+  /** All or nothing, and on disk before it resolves: limits taken, key, request and messages. Stopped recipients' messages are stored as `suppressed`. */
+  accept(request: NewRequest, takes: readonly Take[], now: Instant, likeSince: Instant): Promise<Accepted>;
+  /**
+   * Mail whose time has come, new before old, at most `most`; stopped recipients are settled as `suppressed` in the same
+   * transaction and not given out. A message claimed `crashesHeld` times without an outcome is `held` instead.
+   */
+  claim(most: number, now: Instant, crashesHeld: number): Promise<Claim[]>;
+  /** @returns false where the fence is no longer the message's: somebody else has it, and nothing was written */
+  settle(claim: Pick<Claim, 'message' | 'fence'>, outcome: Outcome, now: Instant): Promise<boolean>;
+  /** Claims nobody works on any more are queued again: at the start of a relay that is alone, all of them; else those whose worker gave no sign for so long. @returns how many */
+  release(now: Instant, silentFor?: number): Promise<number>;
+  /** A sign of life for what this process has claimed. */
+  beat(now: Instant): Promise<void>;
+  /** The earliest time anything becomes due. */
+  nextDue(): Promise<Instant | undefined>;
+  depth(now: Instant): Promise<Depth>;
+
+  /** The buyer said it was he. Idempotent. @returns false where the token is unknown */
+  confirm(token: string, now: Instant): Promise<boolean>;
+  /** Stops mail by the token of one; what waits for that person is suppressed. Idempotent. @returns what it stopped, or undefined where the token is unknown */
+  stop(token: string, why: 'stop' | 'not-asked', now: Instant): Promise<{ recipient: string; dealer: string } | undefined>;
+  /** Puts an address on the list by its keyed hash (a bounce, an import). */
+  suppress(recipient: string, scope: StopScope, why: string, now: Instant, until?: Instant): Promise<void>;
+  isStopped(recipient: string, dealer: string, now: Instant): Promise<boolean>;
+
+  held(): Promise<{ message: string; request: string; dealer: string; role: Role; reason: string; since: Instant }[]>;
+  /** Queues held mail again, all or those named, with the same Message-ID. @returns how many */
+  sendAgain(messages: readonly string[] | 'all', now: Instant): Promise<number>;
+
+  /** Keeps a version of a dealer's catalogue; the same again only counts as seen. */
+  keepCatalogue(catalogue: StoredCatalogue, now: Instant): Promise<void>;
+  /** The version a buyer saw, or undefined; `version` undefined asks for the newest. */
+  catalogueOf(dealer: string, version: string | undefined): Promise<StoredCatalogue | undefined>;
+
+  /** Everything held about one address, by its keyed hash and the address itself, for whoever asks for it. */
+  exportOf(recipient: string, address: string): Promise<unknown[]>;
+  /** Erases it; the stop list keeps its keyed hash. @returns how many requests */
+  erase(recipient: string, address: string, now: Instant): Promise<number>;
+  /** Deletes what its time is over for: bodies so long after their end, keys and states later, old catalogues, spent buckets. */
+  tidy(now: Instant, keep: { bodies: number; rows: number; catalogues: number; expiresAfter: number }): Promise<void>;
+  /** Consented answers without any address, in the order they came; streamed, never all at once. */
+  statistics(dealer?: string): AsyncIterable<{ dealer: string; day: string; kind: RequestDocument['kind']; answers: RequestDocument['answers'] }>;
+
+  /** One use of a word given out by us (a ticket, a challenge). @returns false where it was used before */
+  spend(word: string, until: Instant, now: Instant): Promise<boolean>;
+
+  /** What an administrator asks first; throws where the store can't be read. */
+  health(): Promise<{ kind: 'sqlite' | 'postgres'; version: string; durable: boolean; freeBytes?: number }>;
+  close(): Promise<void>;
+}
