@@ -11,6 +11,8 @@ export interface SvgWish {
   prefix: string;
   /** Carries its own style, for print and mail; a page brings {@link lineUpStyle} itself. */
   standalone?: boolean;
+  /** Nothing in it is to be reached by a key, as on paper, though a page brings its style. */
+  still?: boolean;
 }
 
 /** A tick, a cross or a question mark: told apart without colour. */
@@ -19,7 +21,7 @@ const marks = {
   unknown: '<path d="M-2.2 -1.8a2.2 2.2 0 1 1 3.2 2q-1 .6 -1 1.6M0 3.6v.4"/>',
 } as const;
 
-function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix, standalone = false }: SvgWish): string {
+function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix, standalone = false, still = standalone }: SvgWish): string {
   const { origin, box, labels } = cell;
   const toSheet: ToSheet = ([x, y]) => [origin.x + x * scale, origin.y - y * scale];
   const said = cell.kind === 'machine' ? words.machine(cell.item) : words.thing(cell.id);
@@ -29,7 +31,7 @@ function cellSvg(cell: Placed<Cell>, { scale }: LineUp, { words, prefix, standal
   const middle = box.x + box.width / 2;
   const line = (index: number) => labels + index * paper.lineHeight;
   // On paper and in a mail there is nothing to be reached by a key.
-  const stop = cell.kind === 'machine' && !standalone ? ' tabindex="0"' : '';
+  const stop = cell.kind === 'machine' && !still ? ' tabindex="0"' : '';
   return `<g class="${cell.kind}${cell.kind === 'machine' ? ` ${cell.item.standing}` : ''}" id="${id}" role="img"${stop} aria-labelledby="${id}-name" aria-describedby="${id}-said">`
     + `<title id="${id}-name">${escaped(standing ? `${said.name}: ${standing}` : said.name)}</title><desc id="${id}-said">${escaped(said.description)}</desc>`
     + `<path class="ground" d="M${n(box.x + 4)} ${n(origin.y)}H${n(box.x + box.width - 4)}"/>`

@@ -29,6 +29,8 @@ export interface LineUpView {
   point(machine: string): void;
 }
 
+type Told = Pick<LineUpView, 'standing' | 'voice'> & { needs: readonly Pick<Need, 'id' | 'task'>[] };
+
 /** CSS pixels to the metre, so that two machines go side by side on a phone and all of a line-up on a screen. */
 const atAGlance = 21;
 /** CSS pixels from which there is room for figures too; on less they are told of the machine that is tapped. */
@@ -38,7 +40,7 @@ const withFigures = 480;
 const prefix = 'line-up';
 
 /** Why a machine doesn't stand, or what must be asked: the first of it. */
-function becauseText(machine: string, { standing, needs, voice }: LineUpView): string {
+function becauseText(machine: string, { standing, needs, voice }: Told): string {
   const { because, outcome } = [
     ...standing.ruledOut.map((entry) => ({ ...entry, outcome: 'failed' as const })),
     ...standing.askDealer.map((entry) => ({ ...entry, outcome: 'unknown' as const })),
@@ -48,7 +50,7 @@ function becauseText(machine: string, { standing, needs, voice }: LineUpView): s
 }
 
 /** What the picture shows of a machine: its sizes, and whether it goes with the buyer's own things. */
-function itemText({ machine, width, height, over, length, withLoader, reach, fits }: LineUpItem, view: LineUpView): string {
+function itemText({ machine, width, height, over, length, withLoader, reach, fits }: LineUpItem, view: Told): string {
   const { words: { lineUp: words }, reader } = view.voice;
   const long = (metres: number) => showAmount(metres, 'm', reader);
   const sizes = [
@@ -64,7 +66,8 @@ function itemText({ machine, width, height, over, length, withLoader, reach, fit
   ].filter((part) => part !== '').join(' ');
 }
 
-function wordsOf(view: LineUpView): LineUpWords {
+/** What is said in the picture, and of each machine in it. */
+export function lineUpWords(view: Told & { catalogue: Pick<Catalogue, 'machines'> }): LineUpWords {
   const { voice: { words: { lineUp: words }, reader, nameOf }, catalogue } = view;
   return {
     title: words.heading,
@@ -112,7 +115,7 @@ export function lineUpTemplate(view: LineUpView) {
         ${(['side', 'rear'] as const).map((each) => html`
           <label><input type="radio" name="line-up-view" .checked=${side === each} @change=${() => view.turn(each)} />${words.views[each]}</label>`)}
       </fieldset>
-      <div class="drawn" @click=${point} @pointerover=${point} @focusin=${focused}>${unsafeSVG(lineUpSvg(drawn, { words: wordsOf(view), prefix }))}</div>
+      <div class="drawn" @click=${point} @pointerover=${point} @focusin=${focused}>${unsafeSVG(lineUpSvg(drawn, { words: lineUpWords(view), prefix }))}</div>
       <p class="pointed" aria-live="polite">${told ? line(told) : words.hint}</p>
       <details>
         <summary>${words.inWords}</summary>

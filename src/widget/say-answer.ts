@@ -6,12 +6,18 @@ import type { AskingVoice } from '../reasons/asking-voice.ts';
 import type { Voice } from '../reasons/say.ts';
 import { sayValue } from './say-value.ts';
 
-function sayAnswerOf(field: Field, value: unknown, question: Question, { words, reader }: AskingVoice): string {
+/** What an option is called: by the words of its question, else as a job, a wish or a criterion. */
+export function sayOption(option: string, field: Pick<Field, 'at'>, question: Pick<Question, 'id'>, { words }: Pick<AskingVoice, 'words'>): string {
   const own = words.questions[question.id as QuestionId].fields[field.at]?.options ?? {};
   const wishes: Readonly<Record<string, string>> = words.wishes;
   const tasks: Readonly<Record<string, string>> = words.questions.tasks.fields.tasks?.options ?? {};
   const criteria: Readonly<Record<string, string>> = words.criteria;
-  const option = (each: string) => own[each] ?? tasks[each] ?? wishes[each] ?? criteria[each] ?? each;
+  return own[option] ?? tasks[option] ?? wishes[option] ?? criteria[option] ?? option;
+}
+
+function sayAnswerOf(field: Field, value: unknown, question: Question, voice: AskingVoice): string {
+  const { words, reader } = voice;
+  const option = (each: string) => sayOption(each, field, question, voice);
   if (Array.isArray(value)) return value.length > 0 ? value.map((each) => option(String(each))).join(', ') : words.wizard.nothingChosen;
   if (typeof value === 'boolean') return words.wizard[value ? 'yes' : 'no'];
   return typeof value === 'object' || typeof value === 'number' ? sayValue(value as Value, reader) : option(String(value));

@@ -1,4 +1,5 @@
 import type { Criterion } from '../../answers/schema.ts';
+import { decisiveSums } from '../../reasons/decisive.ts';
 import { sayTradeOff } from '../../reasons/say-contrast.ts';
 import { sayRobustness } from '../../reasons/say-robustness.ts';
 import { saySpecs } from '../../reasons/say-specs.ts';
@@ -69,8 +70,8 @@ function owningLines({ owning }: Entry, scene: Scene): string[] {
 }
 
 /** The sums behind the needs that tell the machines apart. */
-const decisiveSums = ({ reasons }: Entry, { decisive, voice: { words } }: Scene): Reckoning[] =>
-  reasons.flatMap(({ need = '', working = [] }) => (decisive.has(need) ? [{ of: words.needs[need] ?? need, sums: working }] : []));
+const reckonings = (entry: Entry, { decisive, voice: { words } }: Scene): Reckoning[] =>
+  decisiveSums(entry, decisive).map(({ need, sums }) => ({ of: words.needs[need] ?? need, sums }));
 
 /** One machine that stands, or that the dealer must be asked about: reasons, price, score, units and working. */
 export function machineBlock(entry: Entry, scene: Scene): string[] {
@@ -93,7 +94,7 @@ export function machineBlock(entry: Entry, scene: Scene): string[] {
     '',
     ...unitsOnLot(entry, scene),
     ...workingLines([
-      ...decisiveSums(entry, scene), ...('working' in entry.owning ? [{ of: words.result.owningHeading, sums: entry.owning.working }] : []),
+      ...reckonings(entry, scene), ...('working' in entry.owning ? [{ of: words.result.owningHeading, sums: entry.owning.working }] : []),
     ], 3, scene),
   ];
 }

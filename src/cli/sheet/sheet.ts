@@ -1,12 +1,12 @@
 import { sayPackagePrice } from '../../reasons/say-package-price.ts';
 import { readerFor } from '../../reasons/asking-voice.ts';
+import { decisiveNeeds } from '../../reasons/decisive.ts';
 import { namesIn, sayFrame, sayReason } from '../../reasons/say.ts';
 import type { Entry } from '../../reasons/schema.ts';
 import { ruleBook } from '../../trade/book.ts';
 import { dayIn } from '../../units/day.ts';
 import type { Language } from '../languages.ts';
 import { cautions, closing, notCleared } from './closing.ts';
-import { decisiveNeeds } from './decisive.ts';
 import { demands } from './demands.ts';
 import { heading, item, paragraph } from './layout.ts';
 import { machineBlock } from './machine-block.ts';

@@ -1,12 +1,7 @@
+import { isShownToBuyers } from '../../reasons/decisive.ts';
 import type { WorkingEntry } from '../../reasons/schema.ts';
 import { item, paragraph } from './layout.ts';
 import type { Scene } from './scene.ts';
-
-/**
- * An angle at which a machine tips must not be read as a slope it may work on: it is compared, and never
- * shown to a buyer. The shortlist document has it.
- */
-const isShown = ({ formula }: WorkingEntry) => formula !== 'slope.tip-angle';
 
 /** Sums that led to one figure, or to one need. */
 export interface Reckoning {
@@ -20,7 +15,7 @@ export function workingLines(reckonings: readonly Reckoning[], indent: number, s
   const told = new Set<string>();
   const isNew = (sum: WorkingEntry) => !told.has(JSON.stringify(sum)) && told.add(JSON.stringify(sum));
   const lines = reckonings.flatMap(({ of, sums }) => {
-    const fresh = sums.filter(isShown).filter(isNew);
+    const fresh = sums.filter(isShownToBuyers).filter(isNew);
     return fresh.length === 0 ? [] : [
       ...(of ? paragraph(`${of}${colon}`, indent) : []),
       ...fresh.flatMap((sum) => item('-', scene.notes.say(sum), indent)),

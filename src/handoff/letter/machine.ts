@@ -10,7 +10,7 @@ import type { Extent } from './extent.ts';
 import type { Telling } from './telling.ts';
 
 /** Additions stand with the price; that it stands, and that nobody has seen it, is said above all of them. */
-const saidElsewhere = ({ id }: Reason) => id.startsWith('addition.') || id === 'standing.musts-met' || id === 'condition.unseen';
+export const saidElsewhere = ({ id }: Reason) => id.startsWith('addition.') || id === 'standing.musts-met' || id === 'condition.unseen';
 
 export const taskOf = ({ shortlist }: Telling, need: string): TaskId | undefined => shortlist.needs.find(({ id }) => id === need)?.task;
 
@@ -26,12 +26,12 @@ function reasonLines(entry: Entry, { reasons, drawbacks, details }: Extent, { vo
 }
 
 /** What must be bought besides, each with its price where that is known. */
-function additionLines({ additions, unpriced }: PackageEntry, { voice }: Telling): string[] {
+export function additionTexts({ additions, unpriced }: PackageEntry, { voice }: Telling): string[] {
   const { result, joins } = voice.words;
   const isAsked = (what: string, id: string | undefined) => unpriced.some((each) => each.what === what && each.id === id);
   return additions.map((addition) => {
     const price = addition.price !== undefined ? showAmount(addition.price, 'money', voice.reader) : isAsked(addition.what, addition.id) ? result.priceUnknown : '';
-    return `* ${sayAddition(addition, voice)}${price && `${joins.colon}${price}`}`;
+    return `${sayAddition(addition, voice)}${price && `${joins.colon}${price}`}`;
   });
 }
 
@@ -47,27 +47,27 @@ function unitFacts(id: string, { catalogue, voice, own }: Telling): string {
   ].join(', ');
 }
 
-function unitLine({ unit, verdict, package: packaged, because }: UnitEntry, telling: Telling): string {
+export function unitText({ unit, verdict, package: packaged, because }: UnitEntry, telling: Telling): string {
   const { voice } = telling;
   const { result, joins } = voice.words;
   const facts = unitFacts(unit, telling);
   const rest = verdict === 'stands' ? [`${result.package}${joins.colon}${sayPackagePrice(packaged, voice)}`]
     : because.slice(0, 1).map((each) => sayBecause(each, verdict === 'ruled-out' ? 'failed' : 'unknown', taskOf(telling, each.need), voice));
-  return `* ${unit}${facts && ` (${facts})`}${joins.colon}${[result.unitVerdict[verdict], ...rest].join('. ')}`;
+  return `${unit}${facts && ` (${facts})`}${joins.colon}${[result.unitVerdict[verdict], ...rest].join('. ')}`;
 }
 
 /** One machine that stands, or that the dealer must be asked about. */
 export function machineLines(entry: Entry, extent: Extent, telling: Telling): string[] {
   const { voice } = telling;
   const { result, joins } = voice.words;
-  const units = entry.units.length === 0 ? [result.noUnits] : [`${result.unitsHeading(entry.units.length)}${joins.colon.trimEnd()}`, ...entry.units.map((unit) => unitLine(unit, telling))];
+  const units = entry.units.length === 0 ? [result.noUnits] : [`${result.unitsHeading(entry.units.length)}${joins.colon.trimEnd()}`, ...entry.units.map((unit) => `* ${unitText(unit, telling)}`)];
   const name = `${entry.rank}. ${voice.nameOf(entry.machine)}`;
   const price = sayPackagePrice(entry.package, voice);
   // Where there is room for no more, a machine is a line.
   if (!extent.details && extent.reasons === 0) return [`${name}${joins.colon}${price}`];
   return [
     '', name, `${result.package}${joins.colon}${price}`,
-    ...(extent.details ? additionLines(entry.package, telling) : []),
+    ...(extent.details ? additionTexts(entry.package, telling).map((each) => `* ${each}`) : []),
     ...reasonLines(entry, extent, telling),
     ...(extent.details ? units : []),
   ];

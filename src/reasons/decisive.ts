@@ -1,4 +1,4 @@
-import type { Entry, Shortlist } from '../../reasons/schema.ts';
+import type { Entry, Shortlist, WorkingEntry } from './schema.ts';
 
 const failedIn = ({ reasons, units, package: { additions } }: Entry) => [
   ...reasons.flatMap(({ id, need }) => (need && id.endsWith('.failed') ? [need] : [])),
@@ -11,3 +11,13 @@ export const decisiveNeeds = ({ shortlist, askDealer, ruledOut }: Shortlist): Re
   ...[...shortlist, ...askDealer].flatMap(failedIn),
   ...ruledOut.flatMap(({ because }) => because.map(({ need }) => need)),
 ]);
+
+/**
+ * An angle at which a machine tips must not be read as a slope it may work on: it is compared, and never
+ * shown to a buyer. The shortlist document has it.
+ */
+export const isShownToBuyers = ({ formula }: WorkingEntry) => formula !== 'slope.tip-angle';
+
+/** The sums behind the needs that tell the machines apart, by need. */
+export const decisiveSums = ({ reasons }: Entry, decisive: ReadonlySet<string>): { need: string; sums: readonly WorkingEntry[] }[] =>
+  reasons.flatMap(({ need = '', working = [] }) => (decisive.has(need) ? [{ need, sums: working }] : []));
