@@ -1,3 +1,6 @@
+import type { CatalogueDocument } from '../catalogue/schema.ts';
+import type { Tallied } from '../demand/tally-lines.ts';
+
 /** What the command is given of the world. Only `main.ts` has the real one. */
 export interface Io {
   /** What was typed behind the command's name. */
@@ -6,6 +9,10 @@ export interface Io {
   /** Fails as Node does, with a `code` such as ENOENT. */
   readFile(path: string): Promise<Uint8Array>;
   readStdin(): Promise<Uint8Array>;
+  /** A file's lines, or those of every file of a folder, one after the other and never all at once; `-` is standard input. Fails as Node does. */
+  lines(path: string): AsyncIterable<string>;
+  /** Judges requests, on as many processors as there are; `progress` hears now and then how many are done. */
+  tally(catalogue: CatalogueDocument, lines: readonly string[], progress: (done: number) => void): Promise<Tallied>;
   /** Fails as Node does, with a `code` such as EACCES. */
   writeFile(path: string, text: string): Promise<void>;
   /** The day it is where the command runs, as 2026-04-30. */

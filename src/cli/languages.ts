@@ -1,3 +1,8 @@
+import { de as demandDe } from '../demand/words/de.ts';
+import { en as demandEn } from '../demand/words/en.ts';
+import { es as demandEs } from '../demand/words/es.ts';
+import { fr as demandFr } from '../demand/words/fr.ts';
+import type { DemandWords } from '../demand/words/words.ts';
 import { de as wordsDe } from '../reasons/words/de.ts';
 import { en as wordsEn } from '../reasons/words/en.ts';
 import { es as wordsEs } from '../reasons/words/es.ts';
@@ -24,14 +29,15 @@ export interface Language {
   own: CliWords;
   sheets: SheetWords;
   ruleBook: RuleBookWords;
+  demand: DemandWords;
 }
 
 /** The languages a sheet can be had in. */
 export const languages = {
-  en: { words: wordsEn, own: en, sheets: sheetsEn, ruleBook: ruleBookEn },
-  de: { words: wordsDe, own: de, sheets: sheetsDe, ruleBook: ruleBookDe },
-  es: { words: wordsEs, own: es, sheets: sheetsEs, ruleBook: ruleBookEs },
-  fr: { words: wordsFr, own: fr, sheets: sheetsFr, ruleBook: ruleBookFr },
+  en: { words: wordsEn, own: en, sheets: sheetsEn, ruleBook: ruleBookEn, demand: demandEn },
+  de: { words: wordsDe, own: de, sheets: sheetsDe, ruleBook: ruleBookDe, demand: demandDe },
+  es: { words: wordsEs, own: es, sheets: sheetsEs, ruleBook: ruleBookEs, demand: demandEs },
+  fr: { words: wordsFr, own: fr, sheets: sheetsFr, ruleBook: ruleBookFr, demand: demandFr },
 } as const satisfies Record<string, Language>;
 
 export type LanguageTag = keyof typeof languages;

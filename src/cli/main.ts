@@ -1,6 +1,9 @@
 import { createReadStream } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
+import { isMainThread } from 'node:worker_threads';
 import { bytesOf } from './bytes-of.ts';
+import { tally, workAsColleague } from './demand/colleagues.ts';
+import { lines } from './demand/lines.ts';
 import { run } from './run.ts';
 
 /** Put in by the build, from package.json. */
@@ -19,13 +22,18 @@ process.stdout.on('error', onBrokenOutput);
 // Where even this can't be told, the code it ends with is all there is.
 process.stderr.on('error', () => undefined);
 
-process.exitCode = await run({
+const asCommand = () => run({
   argv: process.argv.slice(2),
   version: VERSION,
   readFile: (path) => bytesOf(createReadStream(path)),
   readStdin: () => bytesOf(process.stdin),
+  lines,
+  tally: (catalogue, requests, progress) => tally(new URL(import.meta.url), catalogue, requests, progress),
   writeFile,
   today: () => dayOf(new Date()),
   out: (line) => process.stdout.write(`${line}\n`),
   err: (line) => process.stderr.write(`${line}\n`),
 });
+
+if (isMainThread) process.exitCode = await asCommand();
+else workAsColleague();

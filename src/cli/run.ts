@@ -1,6 +1,7 @@
 import type { Command } from './command.ts';
 import { check } from './commands/check.ts';
 import { compareCommand } from './commands/compare.ts';
+import { demand } from './commands/demand.ts';
 import { helpAmong } from './commands/help.ts';
 import { importCommand } from './commands/import.ts';
 import { rulebook } from './commands/rulebook.ts';
@@ -10,7 +11,7 @@ import { oneLine } from './one-line.ts';
 import { readArguments, wrongWord } from './read-arguments.ts';
 import { helpOf, helpOfAll } from './usage.ts';
 
-const working = [shortlistCommand, compareCommand, check, importCommand, rulebook];
+const working = [shortlistCommand, compareCommand, check, importCommand, demand, rulebook];
 /** In the order of the help. */
 export const commands: readonly Command[] = [...working, helpAmong(working)];
 

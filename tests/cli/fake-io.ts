@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Io } from '../../src/cli/io.ts';
 import { run } from '../../src/cli/run.ts';
+import { tallyLines } from '../../src/demand/tally-lines.ts';
 import { root } from '../support/sources.ts';
 
 export interface Ran {
@@ -33,6 +34,17 @@ export async function runWith(files: Readonly<Record<string, Holding>>, ...argv:
     version: '1.2.3',
     readFile: async (path) => bytes(files[path]),
     readStdin: async () => bytes(files['-']),
+    async* lines(path) {
+      for (const line of new TextDecoder().decode(bytes(files[path])).split('\n')) if (line !== '') yield line;
+    },
+    tally: async (catalogue, lines, progress) => {
+      const work = tallyLines(catalogue, lines);
+      for (;;) {
+        const { done, value } = work.next();
+        if (done) return value;
+        progress(value);
+      }
+    },
     writeFile: async (path, text) => {
       ran.written = { ...ran.written, [path]: text };
     },

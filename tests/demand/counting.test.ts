@@ -1,0 +1,96 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { coverageOf, picksOf } from '../../src/demand/cover.ts';
+import { Draw } from '../../src/demand/draw.ts';
+import type { Outcome } from '../../src/demand/outcome.ts';
+import { fewest, reportOf } from '../../src/demand/report.ts';
+import { shareWithin } from '../../src/demand/share.ts';
+import { count, emptyTally, merge } from '../../src/demand/tally.ts';
+import { aMinute, runs } from '../support/arbitraries.ts';
+
+const ids = ['rill', 'cobble', 'tansy', 'crag', '__proto__', 'constructor'];
+const anOutcome = fc.oneof(
+  fc.constantFrom(...ids).map((first): Outcome => ({ served: 'stands', first, lacked: [], would: [] })),
+  fc.record({ served: fc.constantFrom<'ask' | 'none'>('ask', 'none'), lacked: fc.subarray(['bales.lift', 'budget']), would: fc.subarray(ids).map((each) => [...each].sort()) }),
+);
+const tallyOf = (outcomes: readonly Outcome[]) => {
+  const tally = emptyTally();
+  for (const outcome of outcomes) count(tally, outcome);
+  return tally;
+};
+const unserved = (outcomes: readonly Outcome[]) => outcomes.filter(({ served }) => served === 'none');
+const servedBy = (outcomes: readonly Outcome[], machines: readonly string[]) => unserved(outcomes).filter(({ would }) => would.some((each) => machines.includes(each))).length;
+const subsets = (of: number) => ids.reduce<string[][]>((all, id) => [...all, ...all.map((each) => [...each, id])], [[]]).filter(({ length }) => length === of);
+
+test('counted in parts and added up is counted in one', () => {
+  fc.assert(fc.property(fc.array(anOutcome, { maxLength: 60 }), fc.nat(60), (outcomes, at) => {
+    const parts = [tallyOf(outcomes.slice(0, at)), tallyOf(outcomes.slice(at))];
+    const whole = emptyTally();
+    parts.forEach((part) => merge(whole, part));
+    expect(whole).toEqual(tallyOf(outcomes));
+  }), runs(200));
+}, aMinute);
+
+test('the machine to bring in is the one that serves the most, and each next one the most of those left', () => {
+  fc.assert(fc.property(fc.array(anOutcome, { maxLength: 80 }), (outcomes) => {
+    const tally = tallyOf(outcomes);
+    const [first] = picksOf(tally, 1);
+    expect(first?.more ?? 0).toBe(Math.max(...subsets(1).map((each) => servedBy(outcomes, each))));
+    for (const { machine, serves } of coverageOf(tally)) expect(serves).toBe(servedBy(outcomes, [machine]));
+  }), runs(200));
+}, aMinute);
+
+test('several serve at least 1 − 1/e of what the best so many would (Nemhauser, Wolsey and Fisher 1978)', () => {
+  fc.assert(fc.property(fc.array(anOutcome, { maxLength: 80 }), fc.integer({ min: 2, max: 4 }), (outcomes, most) => {
+    const picks = picksOf(tallyOf(outcomes), most);
+    const total = picks.reduce((sum, { more }) => sum + more, 0);
+    expect(total).toBe(servedBy(outcomes, picks.map(({ machine }) => machine)));
+    expect(total).toBeGreaterThanOrEqual((1 - 1 / Math.E) * Math.max(...subsets(most).map((each) => servedBy(outcomes, each))));
+  }), runs(200));
+}, aMinute);
+
+// From memory: R, prop.test(15, 25, correct = FALSE), 95 percent confidence interval 0.4074 to 0.7660.
+test('the interval of a share is that of R', () => {
+  const { low, high } = shareWithin(15, 25);
+  expect(low).toBeCloseTo(0.4074, 4);
+  expect(high).toBeCloseTo(0.766, 4);
+});
+
+test('all are kept in their order where they are not too many, and each is as likely drawn where they are', () => {
+  const few = new Draw<number>(10);
+  for (let each = 0; each < 7; each += 1) few.offer(each);
+  expect(few.drawn).toEqual([0, 1, 2, 3, 4, 5, 6]);
+
+  const [most, of, draws] = [10, 50, 4_000];
+  const times = Array.from({ length: of }, () => 0);
+  for (let seed = 0; seed < draws; seed += 1) {
+    const draw = new Draw<number>(most, seed);
+    for (let each = 0; each < of; each += 1) draw.offer(each);
+    expect(draw.drawn).toHaveLength(most);
+    for (const each of draw.drawn) times[each]! += 1;
+  }
+  const expected = (draws * most) / of;
+  const chiSquare = times.reduce((sum, each) => sum + (each - expected) ** 2 / expected, 0);
+  // NIST/SEMATECH e-Handbook, section 1.3.6.7.4: the upper 0.1 % of chi-square with 49 degrees of freedom is 85.35; drawing without putting back lies below that.
+  expect(chiSquare).toBeLessThan(85.35);
+});
+
+test('a count that might tell of somebody is never told', () => {
+  const outcomes: Outcome[] = [
+    ...Array.from({ length: fewest - 1 }, (): Outcome => ({ served: 'none', lacked: ['bales.lift'], would: ['crag'] })),
+    ...Array.from({ length: 40 }, (): Outcome => ({ served: 'stands', first: 'rill', lacked: [], would: [] })),
+    { served: 'stands', first: 'cobble', lacked: [], would: [] },
+  ];
+  const report = reportOf(tallyOf(outcomes), { seen: outcomes.length, unreadable: 0, most: 3 });
+  expect(report.unserved).toEqual({ few: true });
+  expect(report.lacked).toEqual([{ id: 'bales.lift', told: { few: true } }]);
+  expect(report.first).toEqual([{ id: 'rill', told: { count: 40, share: 40 / 45 } }, { id: 'cobble', told: { few: true } }]);
+  expect(report.bring).toEqual([]);
+});
+
+test('what was drawn of many says within what it is right', () => {
+  const tally = tallyOf(Array.from({ length: 400 }, (_, index): Outcome => (index < 100 ? { served: 'none', lacked: [], would: ['crag'] } : { served: 'stands', first: 'rill', lacked: [], would: [] })));
+  expect(reportOf(tally, { seen: 400, unreadable: 0, most: 1 }).unserved).toEqual({ count: 100, share: 0.25 });
+  const { unserved: drawn } = reportOf(tally, { seen: 1_000_000, unreadable: 0, most: 1 });
+  expect(drawn).toMatchObject({ count: 100, share: 0.25, within: { low: expect.closeTo(0.21, 2), high: expect.closeTo(0.295, 2) } });
+});
