@@ -1,0 +1,44 @@
+/** What stands in each column of a paper, in order, by its place among all. */
+export interface Flow {
+  columns: readonly (readonly number[])[];
+  /** Whether each column holds what stands in it: what is higher than any column stands in one of its own. */
+  holds: boolean;
+}
+
+export interface Block {
+  height: number;
+  /** It may stand earlier than its place, to fill what is left of a column. */
+  floats?: true | undefined;
+}
+
+/**
+ * Puts blocks one under another, and into the next column where one is full; nothing is split.
+ *
+ * @param roomIn  height of a column, by its place, in the unit of the blocks
+ */
+export function flowed(blocks: readonly Block[], roomIn: (column: number) => number): Flow {
+  const columns: number[][] = [[]];
+  const open = blocks.map((_, index) => index);
+  let left = roomIn(0);
+  let holds = left >= 0;
+  const put = (block: number) => {
+    columns.at(-1)!.push(block);
+    open.splice(open.indexOf(block), 1);
+    left -= blocks[block]!.height;
+  };
+  while (open.length > 0) {
+    const [next] = open;
+    const fits = (block: number) => blocks[block]!.height <= left;
+    const filler = open.find((block) => blocks[block]!.floats && fits(block));
+    if (fits(next!)) put(next!);
+    else if (filler !== undefined) put(filler);
+    else if (left < roomIn(columns.length - 1) || (columns.length === 1 && left < roomIn(1))) {
+      columns.push([]);
+      left = roomIn(columns.length - 1);
+    } else {
+      holds = false;
+      put(next!);
+    }
+  }
+  return { columns, holds };
+}

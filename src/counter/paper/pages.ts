@@ -1,0 +1,25 @@
+import { html, nothing } from 'lit';
+import { mostPages, type Paper, type Part, type Told } from './paper.ts';
+
+const partTemplate = ({ id, body }: Part) => html`<section class="part" data-part=${id}>${body}</section>`;
+
+/** All of it in one column, as wide as it is on paper, to be measured. */
+export const measuredTemplate = ({ direction, language, columns }: Paper, { head, parts }: Told) => html`
+  <div class="page" lang=${language} dir=${direction}>
+    ${partTemplate(head)}
+    <div class="columns"><div class="column">${parts.map(partTemplate)}</div>${columns > 1 ? html`<div class="column"></div>` : nothing}</div>
+  </div>`;
+
+/** The pages as they are printed, each with its number. */
+export function pagesTemplate({ direction, language, columns, foot }: Paper, { head, parts }: Told, flow: readonly (readonly number[])[]) {
+  const pages = Math.max(1, Math.ceil(flow.length / columns));
+  const columnOf = (column: number) => html`<div class="column">${(flow[column] ?? []).map((each) => partTemplate(parts[each]!))}</div>`;
+  return Array.from({ length: pages }, (_, page) => html`
+    <div class="page" lang=${language} dir=${direction}>
+      ${page === 0 ? partTemplate(head) : nothing}
+      <div class="columns">${Array.from({ length: columns }, (_each, column) => columnOf(page * columns + column))}</div>
+      <footer><span><bdi>${foot}</bdi></span><span>${page + 1}/${pages}</span></footer>
+    </div>`);
+}
+
+export const isTooMuch = (columns: number, { columns: flow }: { columns: readonly unknown[] }) => flow.length > mostPages * columns;
