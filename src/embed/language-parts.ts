@@ -1,8 +1,10 @@
-/** Stands in for `widget/language-parts.ts` in a script of one file: one language comes with it, the others lie beside it. */
+/** Stands in for `language-parts.ts` and `later-parts.ts` of the widget in a script of one file: one language comes with it, the others lie beside it. */
 import { asking } from '../reasons/words/en/asking.ts';
 import { telling } from '../reasons/words/en/telling.ts';
 import type { AskingWords } from '../reasons/words/words.ts';
+import { handOn } from '../widget/hand-on/words/en.ts';
 import type { LanguageTag, Parts } from '../widget/language-parts.ts';
+import type { LaterParts } from '../widget/later-parts.ts';
 import { siblingsOf } from './siblings.ts';
 
 /** Put in by the build, which also takes the words of this language for the English above. */
@@ -13,8 +15,10 @@ export const ownLanguage = LANGUAGE;
 export const ownAsking: AskingWords = asking;
 
 const beside = siblingsOf(import.meta.url, SIBLINGS);
-const own: Parts = { asking: async () => asking, telling: async () => telling };
+const own: Parts & LaterParts = { asking: async () => asking, telling: async () => telling, handOn: async () => handOn };
 
 export const languages = Object.fromEntries(
   Object.keys(SIBLINGS).map((tag) => [tag, tag === LANGUAGE ? own : beside(tag)]),
-) as Readonly<Record<LanguageTag, Parts>>;
+) as Readonly<Record<LanguageTag, Parts & LaterParts>>;
+
+export const laterParts = languages;

@@ -1,10 +1,13 @@
 import type { AskingWords, TellingWords } from '../reasons/words/words.ts';
+import type { HandOnWords } from '../widget/hand-on/words/words.ts';
 import type { Parts } from '../widget/language-parts.ts';
+import type { LaterParts } from '../widget/later-parts.ts';
 
 /** What a file of words gives. */
 interface Sibling {
   asking: AskingWords;
   telling: TellingWords;
+  handOn: HandOnWords;
 }
 
 /** The part of Trusted Types that is used: not every browser has it, nor do the types. */
@@ -69,5 +72,7 @@ export function siblingsOf(base: string, siblings: Readonly<Record<string, { fil
     loading.catch(() => loaded.delete(tag));
     return loading;
   }
-  return (tag: string): Parts => ({ asking: async () => (await sibling(tag)).asking, telling: async () => (await sibling(tag)).telling });
+  return (tag: string): Parts & LaterParts => ({
+    asking: async () => (await sibling(tag)).asking, telling: async () => (await sibling(tag)).telling, handOn: async () => (await sibling(tag)).handOn,
+  });
 }

@@ -1,4 +1,5 @@
 import type { Keys } from './fields.ts';
+import { ours } from './in-fragment.ts';
 import { layouts, unpack, type Packed, type Unpacked } from './pack.ts';
 import { toBytes, toSigns } from './signs.ts';
 import { readTypedForm } from './typed-form.ts';
@@ -23,9 +24,6 @@ export function linkTo(page: string, packed: Pick<Packed, 'bytes'>): string | un
   const fragment = fragmentOf(packed);
   return fragment.length > longest ? undefined : `${page.split('#', 1)[0]}#${fragment}`;
 }
-
-/** Where ours stands in a fragment, perhaps among others; a mail program may have broken it over lines. */
-const ours = /(?:^|[#&])a(\d{1,3})=([\w\s-]*)/;
 
 /**
  * Answers from the fragment of an address, or why there are none; undefined where nothing of ours is in it, as on

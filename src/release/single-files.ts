@@ -14,9 +14,9 @@ const inLanguage = (tag: string): Plugin => ({
   name: 'in-language',
   enforce: 'pre',
   resolveId(asked, importer) {
-    if (asked.endsWith('/language-parts.ts') && importer === inProject('src/widget/languages.ts')) return inProject('src/embed/language-parts.ts');
-    const words = importer?.startsWith(inProject('src/embed/')) && /\/words\/en\/(\w+\.ts)$/.exec(asked)?.[1];
-    return words ? inProject(`src/reasons/words/${tag}/${words}`) : undefined;
+    if (/\/(?:language|later)-parts\.ts$/.test(asked) && importer?.startsWith(inProject('src/widget/'))) return inProject('src/embed/language-parts.ts');
+    const [, words, part] = (importer?.startsWith(inProject('src/embed/')) && /^\.\.\/(.+\/words)\/en(\/\w+)?\.ts$/.exec(asked)) || [];
+    return words ? inProject(`src/${words}/${tag}${part ?? ''}.ts`) : undefined;
   },
 });
 

@@ -10,6 +10,7 @@ import type { Fault } from '../documents/fault.ts';
 import { answered } from '../guide/answered.ts';
 import type { Place, VisitActor, Wish } from '../guide/guide.ts';
 import { openQuestions, pathOf, progressOf, questionBefore, skippedOf, type Visit } from '../guide/next-question.ts';
+import { ours } from '../handoff/in-fragment.ts';
 import { readerFor, type AskingVoice } from '../reasons/asking-voice.ts';
 import type { Ranking } from '../ranking/rank.ts';
 import type { Voice } from '../reasons/say.ts';
@@ -29,6 +30,7 @@ import type { Ready, Reckoner } from './ready.ts';
 import type { Delivered, Stock } from './stock.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
+import type { TakingAlong } from './taking-along.ts';
 import { Trail } from './trail.ts';
 import { isTrouble, type CatalogueTrouble } from './trouble.ts';
 import { version } from './version.ts';
@@ -96,6 +98,8 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @csspart stock - what is to be known of an old list or an empty lot
  * @csspart photo - a photo of a unit
  * @csspart try-again - the button that fetches the list once more
+ * @csspart hand-on - the section by which answers and shortlist are taken along
+ * @csspart opened - what came of a link with answers
  */
 export class AcreToAxle extends LitElement {
   /** Version of the script that registered the element. */
@@ -112,6 +116,8 @@ export class AcreToAxle extends LitElement {
     lang: {},
     history: {},
     languages: {},
+    linkPage: { attribute: 'link-page' },
+    fromLink: { type: Boolean, attribute: 'from-link' },
     words: { state: true },
     telling: { state: true },
     reckoner: { state: true },
@@ -144,7 +150,10 @@ export class AcreToAxle extends LitElement {
   declare history: 'none' | 'push' | undefined;
   /** Languages the buyer may choose from, such as `en es`; all by default, one alone offers no choice. */
   declare languages: string | undefined;
-
+  /** Address of the page that links and codes with a buyer's answers lead to; without it this page's own, without query and fragment. That page's wizard needs `from-link`. */
+  declare linkPage: string | undefined;
+  /** Begins with the answers that stand in the fragment of this page's address, where a link with answers led here; off by default, for the address is the page's. It is read alone, never written. */
+  declare fromLink: boolean;
   private declare words: AskingWords;
   /** All words of the language, once there may be a result to tell. */
   private declare telling: Words | undefined;
@@ -180,6 +189,7 @@ export class AcreToAxle extends LitElement {
   private unknownTasks: readonly string[] = [];
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
+  private along: TakingAlong | undefined;
   private fetching: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
@@ -199,6 +209,7 @@ export class AcreToAxle extends LitElement {
     this.faults = [];
     this.flaws = [];
     this.keepCatalogue = false;
+    this.fromLink = false;
     this.page = unfolded;
     this.side = 'side';
     this.unfolded = false;
@@ -380,6 +391,21 @@ export class AcreToAxle extends LitElement {
     this.wear(reckoner);
     this.receive(stock, reckoner);
     this.takeWaiting();
+    this.along ??= new reckoner.TakingAlong(this, (answers) => this.takeOver(answers));
+    await this.along.opened;
+  }
+
+  /** Answers that a link brought are shown with what they come to, as they were when it was made. */
+  private takeOver(answers: AnswersDocument) {
+    this.answers = answers;
+    this.visit!.send({ type: 'result.asked' });
+    this.settle();
+    this.tellResult();
+  }
+
+  /** Whether answers are on their way by a link, so that no question is worth showing yet. */
+  private get isLinked() {
+    return this.fromLink && !this.along?.isRead && ours.test(location.hash);
   }
 
   /** A catalogue written inside the tag, for hosts that can do no more than write a page. */
@@ -493,6 +519,11 @@ export class AcreToAxle extends LitElement {
     this.settle();
     this.focusNext = 'heading';
     this.page = unfolded;
+    this.along?.goOn();
+    this.tellResult();
+  }
+
+  private tellResult() {
     if (this.place !== 'result') return;
     const { shortlist: standing = [], askDealer = [] } = this.shortlist ?? {};
     const ids = (entries: readonly { machine: string }[]) => entries.map(({ machine }) => machine);
@@ -619,7 +650,7 @@ export class AcreToAxle extends LitElement {
     const { at } = this;
     const ready = this.readied;
     // The first question needs nothing of the dealer's; all others go by his units and his money.
-    if (at && !this.waiting && !this.held && (ready || at === questions[0].id)) return this.step(at, ready);
+    if (at && !this.waiting && !this.isLinked && !this.held && (ready || at === questions[0].id)) return this.step(at, ready);
     if (!ready) return html`<p role="status">${this.words.wizard.loading}</p>`;
     return this.place === 'check' ? this.check(ready) : this.result(ready);
   }
@@ -663,6 +694,7 @@ export class AcreToAxle extends LitElement {
     return ready.reckoner.resultTemplate({
       ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, flaws: this.flaws, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined, unsteered: context.unsteered?.answers,
+      takeAlong: this.along!.fold({ answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, voice: this.voice }),
       showAll: () => { this.page = { ...this.page, all: true }; },
       compare: (compared) => { this.page = { ...this.page, compared }; },
       steer: (to) => this.steer(ready, to), undoSteer: () => this.undoSteer(ready),
@@ -718,6 +750,7 @@ export class AcreToAxle extends LitElement {
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
         ${this.place === questions[0].id ? html`<slot name="intro"></slot>` : nothing}
+        ${this.along?.notice(this.words.language) ?? nothing}
         <div class="stage ${this.beside ? 'wide' : ''}">
           ${this.stage()}
           ${ready ? html`<div class="beside">${this.lineUp(ready)}</div>` : nothing}

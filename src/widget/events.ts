@@ -15,6 +15,10 @@ export interface AcreEventDetails {
   'acre-answered': { question: QuestionId; unsure: boolean };
   /** The result was shown, with the machines that stand, best first. */
   'acre-result-shown': { machines: readonly string[]; toAsk: readonly string[] };
+  /** Answers or shortlist were taken along, and how. */
+  'acre-handed-on': { how: 'link-copied' | 'typed-copied' | 'shared' | 'mail-saved' | 'mail-opened' };
+  /** A link with answers was opened: they were taken over, or why not. */
+  'acre-opened': { outcome: 'taken-over' | 'nothing' | 'not-ours' | 'too-long' | 'sign' | 'damaged' | 'newer' | 'not-understood' };
   /** Something keeps the wizard from working as it was told to; the code is stable. */
   'acre-error': { code: AcreErrorCode };
 }

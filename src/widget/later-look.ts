@@ -1,7 +1,9 @@
 import { css } from 'lit';
+import { handOnLook } from './hand-on/look.ts';
 
 /** What is seen once there is something to reckon with, and not before: the line-up, the check and the result. */
 export const laterLook = css`
+  ${handOnLook}
   .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 1em; display: grid; gap: 0.5em; }
   .notice h3 { color: var(--alert); }
   .notice ul, .points, .plain { display: grid; gap: 0.4em; padding-inline-start: 1.2em; }

@@ -18,3 +18,4 @@ export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';
 export { pictureTemplate } from './picture.ts';
 export { resultTemplate } from './result.ts';
 export { stockOf } from './stock.ts';
+export { TakingAlong } from './taking-along.ts';

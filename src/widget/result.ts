@@ -32,6 +32,8 @@ export interface ResultView extends ReadBackView {
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
   ranking: Ranking;
+  /** The section by which answers and shortlist are taken along. */
+  takeAlong: unknown;
   /** Machines put side by side; undefined until the buyer chose some. */
   compared: readonly string[] | undefined;
   /** Whether there is room for a table of them. */
@@ -394,6 +396,7 @@ export function resultTemplate(view: ResultView) {
       ${changesTemplate(view)}
       ${ruledOutTemplate(view)}
       ${contactTemplate(view.catalogue, voice)}
+      ${view.takeAlong}
       ${cautionsTemplate(view)}
       ${answersTemplate(view)}
       <slot name="result"></slot>

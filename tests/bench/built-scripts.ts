@@ -13,6 +13,8 @@ export interface BuiltScripts {
   later: readonly string[];
   /** What is fetched for a language besides. */
   words: ReadonlyMap<string, readonly string[]>;
+  /** What only somebody fetches who unfolds it or comes by a link, whatever the language, and in English besides. */
+  wanted: readonly string[];
 }
 
 /** The files reached from some of them over imports of a kind, those themselves among them. */
@@ -27,8 +29,9 @@ function reached(from: readonly string[], importsOf: (file: string) => readonly 
  * A build may leave some of them out, so it is the language that has most of them as they are.
  */
 async function languageOf(file: string): Promise<string | undefined> {
-  if (!/export\{\w+ as (?:asking|telling)\};\s*$/.test(readFileSync(file, 'utf8'))) return undefined;
-  const { asking, telling } = (await import(pathToFileURL(file).href)) as Partial<Record<'asking' | 'telling', Record<string, unknown>>>;
+  if (!/export\{\w+ as (?:asking|telling|handOn)\};\s*$/.test(readFileSync(file, 'utf8'))) return undefined;
+  const { asking, telling, handOn } = (await import(pathToFileURL(file).href)) as Partial<Record<'asking' | 'telling' | 'handOn', Record<string, unknown>>>;
+  if (handOn) return (handOn['handoff'] as { language: string }).language;
   const part = Object.entries(asking ?? telling!);
   const alike = everyLanguage.map(({ words }) => part.filter(([key, said]) => JSON.stringify(words[key as keyof typeof words]) === JSON.stringify(said)).length);
   return everyLanguage[alike.indexOf(Math.max(...alike))]!.tag;
@@ -39,19 +42,26 @@ async function filesOf(folder: string) {
   const entry = join(folder, 'acre-to-axle.js');
   const { metafile } = await build({ absWorkingDir: folder, entryPoints: [entry], bundle: true, format: 'esm', metafile: true, write: false, logLevel: 'error' });
   const name = Object.values(metafile.outputs)[0]!.entryPoint!;
-  const over = (kinds: readonly string[]) =>
-    reached([name], (file) => metafile.inputs[file]!.imports.filter(({ kind }) => kinds.includes(kind)).map(({ path }) => path)).map((file) => join(folder, file));
-  return { first: over(['import-statement']), whole: over(['import-statement', 'dynamic-import']) };
+  const at = (files: readonly string[], kind: string) => files.flatMap((file) => metafile.inputs[file]!.imports.filter((each) => each.kind === kind).map(({ path }) => path));
+  const first = reached([name], (file) => at([file], 'import-statement'));
+  const soon = reached([...first, ...at(first, 'dynamic-import')], (file) => at([file], 'import-statement'));
+  const placed = (files: readonly string[]) => files.map((file) => join(folder, file));
+  return { first: placed(first), soon: placed(soon), whole: placed(reached([name], (file) => [...at([file], 'import-statement'), ...at([file], 'dynamic-import')])) };
 }
 
 /** What must be there before the first question is. */
 export const firstScripts = async (folder: string): Promise<readonly string[]> => (await filesOf(folder)).first;
 
 export async function builtScripts(folder: string): Promise<BuiltScripts> {
-  const { first, whole } = await filesOf(folder);
-  const rest = await Promise.all(whole.filter((file) => !first.includes(file)).map(async (file) => ({ file, tag: await languageOf(file) })));
-  const of = (tag: string | undefined) => rest.filter((each) => each.tag === tag).map(({ file }) => file);
-  return { first, later: of(undefined), words: new Map(everyLanguage.map(({ tag }) => [tag, of(tag)])) };
+  const { first, soon, whole } = await filesOf(folder);
+  const told = (files: readonly string[]) => Promise.all(files.map(async (file) => ({ file, tag: await languageOf(file) })));
+  const later = await told(soon.filter((file) => !first.includes(file)));
+  const wanted = await told(whole.filter((file) => !soon.includes(file)));
+  const of = (tag: string | undefined) => later.filter((each) => each.tag === tag).map(({ file }) => file);
+  return {
+    first, later: of(undefined), words: new Map(everyLanguage.map(({ tag }) => [tag, of(tag)])),
+    wanted: wanted.filter(({ tag }) => tag === undefined || tag === 'en').map(({ file }) => file),
+  };
 }
 
 export interface Bytes {

@@ -247,6 +247,8 @@ export interface TellingWords {
     asOf(day: string): string;
     /** Said of the dealer's stock: that the list is old, that nothing is on the lot, and what a photo shows. */
     stock: { old(day: string): string; none: string; photo(what: string): string };
+    /** Above what is folded away by which a buyer takes the result along, and in place of it where it can't be had. */
+    takeAlong: { open: string; missing: string };
     must: string;
   };
   /** Why one stands above another, and what one gives up for another. */

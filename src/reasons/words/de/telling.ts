@@ -415,6 +415,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} von ${weight}`,
     dealersFigure: 'Wert dieses Händlers',
     contact: 'Händler fragen',
+    takeAlong: { open: 'Mitnehmen: als Code, Link oder E-Mail', missing: 'Dieser Teil ist gerade nicht zu haben. Klappen Sie ihn zu und wieder auf.' },
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
     stock: {
       old: (day) => `Die Liste des Händlers ist vom ${day}. Seither können sich Preise geändert haben und Traktoren verkauft worden sein. Fragen Sie nach, bevor Sie hinfahren.`,

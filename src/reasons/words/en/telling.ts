@@ -411,6 +411,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} of ${weight}`,
     dealersFigure: 'this dealer’s figure',
     contact: 'Ask the dealer',
+    takeAlong: { open: 'Take this along: as a code, a link or a mail', missing: 'This part can’t be had just now. Fold it away and open it again.' },
     asOf: (day) => `Line-up and prices as of ${day}`,
     stock: {
       old: (day) => `The dealer’s list is of ${day}. Prices may have changed since, and machines been sold. Ask before you set out.`,

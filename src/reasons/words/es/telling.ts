@@ -417,6 +417,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} de ${weight}`,
     dealersFigure: 'dato de este distribuidor',
     contact: 'Pregunte al distribuidor',
+    takeAlong: { open: 'Llevárselo: como código, enlace o correo', missing: 'Esta parte no se puede cargar ahora. Ciérrela y ábrala otra vez.' },
     asOf: (day) => `Catálogo y precios al ${day}`,
     stock: {
       old: (day) => `La lista del distribuidor es del ${day}. Desde entonces pueden haber cambiado los precios y haberse vendido tractores. Pregunte antes de desplazarse.`,

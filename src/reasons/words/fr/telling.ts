@@ -419,6 +419,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} sur ${weight}`,
     dealersFigure: 'chiffre de ce concessionnaire',
     contact: 'S’adresser au concessionnaire',
+    takeAlong: { open: 'À emporter : en code QR, en lien ou par courriel', missing: 'Cette partie n’est pas disponible pour l’instant. Repliez-la et rouvrez-la.' },
     asOf: (day) => `Gamme et prix au ${day}`,
     stock: {
       old: (day) => `La liste du concessionnaire date du ${day}. Depuis, des prix ont pu changer et des tracteurs être vendus. Renseignez-vous avant de vous déplacer.`,

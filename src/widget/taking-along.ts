@@ -1,0 +1,140 @@
+import { html, nothing, type ReactiveController, type ReactiveControllerHost } from 'lit';
+import type { AnswersDocument } from '../answers/schema.ts';
+import { ours } from '../handoff/in-fragment.ts';
+import type { Unpacked } from '../handoff/pack.ts';
+import { sayRefusal, type Refusal } from '../handoff/refusal.ts';
+import { acreEvent } from './events.ts';
+import type { HandOn, HandOnView } from './hand-on.ts';
+import type { HandOnWords } from './hand-on/words/words.ts';
+import type { LanguageTag } from './languages.ts';
+import { laterParts } from './later-parts.ts';
+
+interface Host extends EventTarget, ReactiveControllerHost {
+  readonly linkPage: string | undefined;
+  readonly fromLink: boolean;
+}
+
+/**
+ * Both ends of a link with answers: the folded section in which one is made, and what came of one that led here. Of
+ * either nothing is fetched before it is wanted.
+ */
+export class TakingAlong implements ReactiveController {
+  /** Resolves once the answers of the page's address, where there are any, are taken over or refused. */
+  opened: Promise<void> | undefined;
+  /** Whether that is so. */
+  isRead = false;
+  private isOpen = false;
+  private section: HandOn | undefined;
+  private words: HandOnWords | undefined;
+  private fetching: LanguageTag | undefined;
+  private isMissing = false;
+  private outcome: 'taken-over' | Refusal | undefined;
+
+  private fragment: string | undefined;
+
+  /** @param takeOver  is handed the answers of a link that led here */
+  constructor(private readonly host: Host, private readonly takeOver: (answers: AnswersDocument) => void) {
+    host.addController(this);
+  }
+
+  hostConnected() {
+    window.addEventListener('hashchange', this.heed);
+    this.heed();
+  }
+
+  hostDisconnected() {
+    window.removeEventListener('hashchange', this.heed);
+  }
+
+  /** A host may be told only later that it is to begin from links. */
+  hostUpdate() {
+    if (this.host.fromLink) this.heed();
+  }
+
+  /** Reads a fragment once: what the buyer changes after it counts, wherever on the page the element is put. */
+  private readonly heed = () => {
+    const { hash } = location;
+    if (!this.host.fromLink || this.fragment === hash) return;
+    this.fragment = hash;
+    this.isRead = false;
+    this.opened = this.open(hash);
+  };
+
+  /** The section, folded until the buyer unfolds it. */
+  fold(view: Omit<HandOnView, 'words' | 'page'>) {
+    const { voice: { words: { language, result, wizard } } } = view;
+    const toggled = ({ target }: Event) => {
+      this.isOpen = (target as HTMLDetailsElement).open;
+      this.isMissing = false;
+      this.host.requestUpdate();
+    };
+    if (this.isOpen) this.fetch(language as LanguageTag);
+    const { section, words, isMissing, host } = this;
+    const inside = () => {
+      if (isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
+      return section && words ? section.template({ ...view, words, page: host.linkPage }) : html`<p role="status">${wizard.loading}</p>`;
+    };
+    return html`
+      <details part="hand-on" class="along" .open=${this.isOpen} @toggle=${toggled}>
+        <summary><h3>${result.takeAlong.open}</h3></summary>
+        ${this.isOpen ? inside() : nothing}
+      </details>`;
+  }
+
+  /** Takes over what a fragment holds; what is the matter with it is told above what is shown then. */
+  private async open(fragment: string) {
+    const read = ours.test(fragment) ? await this.read(fragment) : undefined;
+    if (this.fragment !== fragment) return;
+    this.isRead = true;
+    this.host.requestUpdate();
+    if (!read) return;
+    this.outcome = 'refused' in read ? read.refused : 'taken-over';
+    if ('answers' in read) this.takeOver(read.answers);
+    this.host.dispatchEvent(acreEvent('acre-opened', { outcome: 'refused' in read ? read.refused.code : 'taken-over' }));
+  }
+
+  private async read(fragment: string): Promise<Unpacked | undefined> {
+    try {
+      return (await import('./hand-on.ts')).readFragment(fragment);
+    } catch (trouble) {
+      console.warn(`acre-to-axle: script.missing\n${String(trouble)}`);
+      this.host.dispatchEvent(acreEvent('acre-error', { code: 'script.missing' }));
+      return undefined;
+    }
+  }
+
+  /** The buyer goes on: what came of a link has been read. */
+  goOn() {
+    this.outcome = undefined;
+  }
+
+  /** What came of the link that led here. */
+  notice(language: string) {
+    const { outcome } = this;
+    if (!outcome) return nothing;
+    this.fetch(language as LanguageTag);
+    const { words } = this;
+    if (!words) return nothing;
+    if (outcome === 'taken-over') return html`<p class="opened" part="opened" role="status">${words.opened}</p>`;
+    const { what, why, mend } = sayRefusal(outcome, words.handoff);
+    return html`<div class="notice" part="opened" role="alert"><p><strong>${what}</strong></p><p>${why}</p><p>${mend}</p></div>`;
+  }
+
+  /** Words of a language, and with them what the section is made by; the page is shown anew once they are there. */
+  private async fetch(language: LanguageTag) {
+    if (this.words?.handoff.language === language && (this.section || !this.isOpen)) return;
+    if (this.fetching === language || this.isMissing) return;
+    this.fetching = language;
+    try {
+      const [words, made] = await Promise.all([laterParts[language].handOn(), this.isOpen ? import('./hand-on.ts') : undefined]);
+      if (this.fetching !== language) return;
+      this.words = words;
+      if (made) this.section ??= new made.HandOn(() => this.host.requestUpdate(), (how) => this.host.dispatchEvent(acreEvent('acre-handed-on', { how })));
+    } catch (trouble) {
+      console.warn(`acre-to-axle: ${String(trouble)}`);
+      this.isMissing = true;
+    }
+    if (this.fetching === language) this.fetching = undefined;
+    this.host.requestUpdate();
+  }
+}
