@@ -15,7 +15,8 @@ export type Role = (typeof roles)[number];
  */
 export const ends = ['sent', 'refused', 'expired', 'suppressed', 'cancelled'] as const;
 export type End = (typeof ends)[number];
-export type State = 'unconfirmed' | 'queued' | 'sending' | 'unsure' | 'held' | End;
+export const states = ['unconfirmed', 'queued', 'sending', 'unsure', 'held', ...ends] as const;
+export type State = (typeof states)[number];
 
 /** One withdrawal from a bucket that fills up steadily. */
 export interface Take {
@@ -61,6 +62,8 @@ export interface Claim {
   message: string;
   request: string;
   role: Role;
+  /** As in {@link NewMessage}. */
+  recipient: string;
   messageId: string;
   token: string;
   /** The address it goes to is in the request, or the dealer's from the settings. */
@@ -83,6 +86,12 @@ export type Outcome =
   /** To be tried again, not before `at`. */
   | { state: 'queued' | 'unsure'; at: Instant; reason: string; reply?: string };
 
+/** Whom nothing is claimed for at the moment: dealers that are paused, domains of recipients that have enough on the way (`dealer:` and his id for a dealer's copies). */
+export interface Except {
+  dealers?: readonly string[];
+  destinations?: readonly string[];
+}
+
 export type StopScope = { all: true } | { dealer: string };
 
 /** Waiting mail by age: how many are at most so old [ms], and how old the oldest is. */
@@ -103,13 +112,18 @@ export interface StoredCatalogue {
 }
 
 export interface Store {
-  /** All or nothing, and on disk before it resolves: limits taken, key, request and messages. Stopped recipients' messages are stored as `suppressed`. */
+  /**
+   * All or nothing, and on disk before it resolves: limits taken, key, request and messages. Stopped recipients' messages are stored as `suppressed`.
+   * Rejects with StoreFull where there is no room; any method rejects with StoreBroken where the disk failed.
+   */
   accept(request: NewRequest, takes: readonly Take[], now: Instant, likeSince: Instant): Promise<Accepted>;
   /**
-   * Mail whose time has come, new before old, at most `most`; stopped recipients are settled as `suppressed` in the same
-   * transaction and not given out. A message claimed `crashesHeld` times without an outcome is `held` instead.
+   * Mail whose time has come, at most `most`: half of it what became due last, so that nobody new waits for a backlog, half
+   * what has waited longest. Stopped recipients are settled as `suppressed` in the same transaction and not given out. A message
+   * claimed `crashesHeld` times without an outcome is `held` instead, and so is one that isn't as it was stored. What is due in
+   * more than a day was put off by a clock that was wrong, and is due now.
    */
-  claim(most: number, now: Instant, crashesHeld: number): Promise<Claim[]>;
+  claim(most: number, now: Instant, crashesHeld: number, except?: Except): Promise<Claim[]>;
   /** @returns false where the fence is no longer the message's: somebody else has it, and nothing was written */
   settle(claim: Pick<Claim, 'message' | 'fence'>, outcome: Outcome, now: Instant): Promise<boolean>;
   /** Claims nobody works on any more are queued again: at the start of a relay that is alone, all of them; else those whose worker gave no sign for so long. @returns how many */

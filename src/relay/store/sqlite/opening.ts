@@ -1,0 +1,115 @@
+import { accessSync, constants, existsSync, readdirSync, renameSync, statSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import Database from 'better-sqlite3';
+import { StoreUnusable } from '../failures.ts';
+import { migrate } from './schema.ts';
+
+/** The first release without the fault that could lose pages when two connections write and checkpoint at once (sqlite.org/releaselog/3_51_3.html). */
+const soundSince = [3, 51, 3];
+/** Pages in the log before they are brought home, and most bytes it is left with: a full disk is told early. */
+const [checkpointPages, mostLog] = [200, 4_194_304];
+/** Another program may look into the file for a moment [ms]. */
+const patience = 2_000;
+
+const older = (version: string) => {
+  const parts = version.split('.').map(Number);
+  const differs = soundSince.findIndex((part, place) => part !== (parts[place] ?? 0));
+  return differs >= 0 && (parts[differs] ?? 0) < soundSince[differs]!;
+};
+
+/** @throws StoreUnusable where SQLite is a release that can lose what it confirmed */
+export function checkVersion(version: string): void {
+  if (older(version)) throw new StoreUnusable(`SQLite ${version} can lose what it confirmed: use ${soundSince.join('.')} or newer, as the package better-sqlite3 brings it.`);
+}
+
+const setAsideAs = (file: string) => `${file}.damaged`;
+
+function asideOf(file: string): string | undefined {
+  const name = readdirSync(dirname(file)).find((name) => name.startsWith(basename(setAsideAs(file))) && !/-(wal|shm)$/.test(name));
+  return name && join(dirname(file), name);
+}
+
+/** Never deleted: what was promised may still be in it. */
+function setAside(file: string, now: number): string {
+  const aside = `${setAsideAs(file)}-${new Date(now).toISOString().replaceAll(':', '-')}`;
+  for (const tail of ['', '-wal', '-shm']) if (existsSync(file + tail)) renameSync(file + tail, aside + tail);
+  return aside;
+}
+
+const recover = (aside: string, file: string) =>
+  `recover it with "sqlite3 ${aside} .recover | sqlite3 ${file}" or put a backup at ${file}; to begin with nothing, move ${aside} to another folder`;
+
+function checkPlace(file: string): void {
+  const folder = dirname(file);
+  if (!existsSync(folder)) throw new StoreUnusable(`The folder ${folder} of the store isn’t there: make it, or name another.`);
+  if (!statSync(folder).isDirectory()) throw new StoreUnusable(`${folder} is no folder: name one for the store.`);
+  for (const each of [folder, file, `${file}-wal`]) {
+    if (!existsSync(each)) continue;
+    try {
+      accessSync(each, constants.R_OK | constants.W_OK);
+    } catch {
+      throw new StoreUnusable(`${each} can’t be written to: give it to the user the relay runs as, or name another.`);
+    }
+  }
+}
+
+/** Held for as long as the process lives: the system lets go of it however the process ends. */
+function lock(file: string): Database.Database {
+  const holder = new Database(`${file}.lock`, { timeout: 0 });
+  try {
+    holder.exec('BEGIN EXCLUSIVE');
+    return holder;
+  } catch (error) {
+    holder.close();
+    if (!String((error as { code?: unknown }).code).startsWith('SQLITE_BUSY')) throw new StoreUnusable(`${file}.lock can’t be used as a lock: delete it.`, { cause: error });
+    throw new StoreUnusable(`Another relay works on ${file}: stop it first, or name another file.`);
+  }
+}
+
+function prepared(file: string): Database.Database {
+  const db = new Database(file, { timeout: patience });
+  try {
+    db.pragma('journal_mode = WAL');
+    // After the line above, and on every connection: the library is built to fall back to less after the first write.
+    db.pragma('synchronous = FULL');
+    db.pragma(`wal_autocheckpoint = ${checkpointPages}`);
+    db.pragma(`journal_size_limit = ${mostLog}`);
+    db.pragma('foreign_keys = ON');
+    // What is erased is gone from the file too.
+    db.pragma('secure_delete = ON');
+    const found = db.pragma('quick_check(1)', { simple: true });
+    if (found !== 'ok') throw Object.assign(new Error(String(found)), { code: 'SQLITE_CORRUPT' });
+    migrate(db, file);
+    return db;
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+}
+
+export interface Opened {
+  db: Database.Database;
+  lock: Database.Database;
+}
+
+/** @throws StoreUnusable, with one line that names the file and what to do */
+export function open(file: string, now: number): Opened {
+  checkPlace(file);
+  const held = lock(file);
+  try {
+    const probe = new Database(':memory:');
+    checkVersion(probe.prepare('SELECT sqlite_version()').pluck().get() as string);
+    probe.close();
+    const aside = existsSync(file) ? undefined : asideOf(file);
+    if (aside) throw new StoreUnusable(`${file} was damaged and set aside: ${recover(aside, file)}.`);
+    if (existsSync(file) && statSync(file).size === 0) throw Object.assign(new Error('empty'), { code: 'SQLITE_CORRUPT' });
+    return { db: prepared(file), lock: held };
+  } catch (error) {
+    held.close();
+    if (error instanceof StoreUnusable) throw error;
+    const code = String((error as { code?: unknown }).code ?? '');
+    if (!/^SQLITE_(CORRUPT|NOTADB)/.test(code)) throw new StoreUnusable(`${file} can’t be opened (${code || String(error)}): look at the disk and at whom the file belongs to.`, { cause: error });
+    const aside = setAside(file, now);
+    throw new StoreUnusable(`${file} is damaged and was set aside: ${recover(aside, file)}.`, { cause: error });
+  }
+}
