@@ -29,6 +29,7 @@ export interface HandOnView {
 
 type How = AcreEventDetails['acre-handed-on']['how'];
 type Outcome = 'copied' | 'marked' | 'not-shared' | 'saved';
+type Place = 'link' | 'typed' | 'mail';
 
 /** All that is made of a result to be taken along. */
 interface Made {
@@ -41,7 +42,7 @@ interface Made {
 export class HandOn {
   private made: Made | undefined;
   private of: readonly unknown[] = [];
-  private outcome: Outcome | undefined;
+  private outcome: { at: Place; is: Outcome } | undefined;
 
   /**
    * @param changed  shows the page anew
@@ -58,8 +59,8 @@ export class HandOn {
         <p>${words.explained}</p>
         ${link === undefined ? html`<p>${words.noLink}</p>` : this.answersTemplate(link, packed, words)}
         ${leftOut ? html`<p>${leftOut}</p>` : nothing}
-        ${mailsTemplate(mails, words, { saved: () => this.went('saved', 'mail-saved'), opened: () => this.tell('mail-opened') })}
-        <p class="lesser" role="status">${this.outcomeText(words)}</p>
+        ${mailsTemplate(mails, words, { saved: () => this.went('mail', 'saved', 'mail-saved'), opened: () => this.tell('mail-opened') })}
+        ${this.outcomeTemplate('mail', words)}
       </div>`;
   }
 
@@ -82,41 +83,46 @@ export class HandOn {
       <div class="taken">
         <div class="close">${codeTemplate(link, words.handoff.codeTitle)}<p class="lesser">${words.code}</p></div>
         <div class="stack">
-          ${this.fieldTemplate('hand-on-link', link, words.link, 'link-copied', canShare(data) ? html`<button type="button" @click=${() => this.share(data)}>${words.share}</button>` : nothing)}
-          ${'text' in typed ? this.fieldTemplate('hand-on-typed', typed.text, words.typed, 'typed-copied')
+          ${this.fieldTemplate('link', link, words, canShare(data) ? html`<button type="button" @click=${() => this.share(data)}>${words.share}</button>` : nothing)}
+          ${'text' in typed ? this.fieldTemplate('typed', typed.text, words)
             : html`<p>${words.handoff.tooLongToType(typed.tooLong.length, typed.tooLong.most)}</p>`}
         </div>
       </div>`;
   }
 
   /** What can be copied, at the press of a button or by hand. */
-  private fieldTemplate(id: string, text: string, { label, copy }: { label: string; copy: string }, how: How, besides: unknown = nothing) {
+  private fieldTemplate(place: 'link' | 'typed', text: string, words: HandOnWords, besides: unknown = nothing) {
+    const { label, copy } = words[place];
+    const id = `hand-on-${place}`;
+    const how = `${place}-copied` as const;
     const press = async ({ currentTarget }: Event) => {
       const field = (currentTarget as Element).closest('.field')!.querySelector('textarea')!;
       const outcome = await copied(field);
-      this.went(outcome, outcome === 'copied' ? how : undefined);
+      this.went(place, outcome, outcome === 'copied' ? how : undefined);
     };
     return html`
       <div class="close field">
         <label for=${id}>${label}</label>
         <textarea id=${id} rows="2" readonly spellcheck="false" dir="ltr" .value=${text} @copy=${() => this.tell(how)}></textarea>
-        <div class="actions"><button type="button" @click=${press}>${copy}</button>${besides}</div>
+        <div class="actions"><button type="button" @click=${press}>${copy}</button>${besides}${this.outcomeTemplate(place, words)}</div>
       </div>`;
   }
 
   private async share(data: ShareData) {
     const outcome = await shared(data);
-    if (outcome) this.went(outcome === 'shared' ? undefined : outcome, outcome === 'shared' ? 'shared' : undefined);
+    if (outcome === 'shared') this.went('link', undefined, outcome);
+    else if (outcome) this.went('link', outcome, undefined);
   }
 
-  private went(outcome: Outcome | undefined, how: How | undefined) {
-    this.outcome = outcome;
+  private went(at: Place, is: Outcome | undefined, how: How | undefined) {
+    this.outcome = is && { at, is };
     if (how) this.tell(how);
     this.changed();
   }
 
-  private outcomeText(words: HandOnWords): string {
-    if (this.outcome === undefined) return '';
-    return { copied: words.copied, marked: words.marked, 'not-shared': words.notShared, saved: words.mail.saved(`${words.mail.file}.eml`) }[this.outcome];
+  /** How it went, said beside what was pressed. */
+  private outcomeTemplate(place: Place, words: HandOnWords) {
+    const said = { copied: words.copied, marked: words.marked, 'not-shared': words.notShared, saved: words.mail.saved(`${words.mail.file}.eml`) };
+    return html`<p class="lesser" role="status">${this.outcome?.at === place ? said[this.outcome.is] : ''}</p>`;
   }
 }

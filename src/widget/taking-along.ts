@@ -2,7 +2,7 @@ import { html, nothing, type ReactiveController, type ReactiveControllerHost } f
 import type { AnswersDocument } from '../answers/schema.ts';
 import { ours } from '../handoff/in-fragment.ts';
 import type { Unpacked } from '../handoff/pack.ts';
-import { sayRefusal, type Refusal } from '../handoff/refusal.ts';
+import { sayRefusal, type Refusal, type RefusalCode } from '../handoff/refusal.ts';
 import { acreEvent } from './events.ts';
 import type { HandOn, HandOnView } from './hand-on.ts';
 import type { HandOnWords } from './hand-on/words/words.ts';
@@ -13,6 +13,9 @@ interface Host extends EventTarget, ReactiveControllerHost {
   readonly linkPage: string | undefined;
   readonly fromLink: boolean;
 }
+
+/** What a buyer can do about a link; of the others nothing but to answer here. */
+const mendOf: Partial<Record<RefusalCode, 'again' | 'newer'>> = { damaged: 'again', 'too-long': 'again', newer: 'newer' };
 
 /**
  * Both ends of a link with answers: the folded section in which one is made, and what came of one that led here. Of
@@ -116,8 +119,8 @@ export class TakingAlong implements ReactiveController {
     const { words } = this;
     if (!words) return nothing;
     if (outcome === 'taken-over') return html`<p class="opened" part="opened" role="status">${words.opened}</p>`;
-    const { what, why, mend } = sayRefusal(outcome, words.handoff);
-    return html`<div class="notice" part="opened" role="alert"><p><strong>${what}</strong></p><p>${why}</p><p>${mend}</p></div>`;
+    const { what, ...mends } = words.notOpened;
+    return html`<div class="notice" part="opened" role="alert"><p><strong>${what}</strong></p><p>${sayRefusal(outcome, words.handoff).why}</p><p>${mends[mendOf[outcome.code] ?? 'other']}</p></div>`;
   }
 
   /** Words of a language, and with them what the section is made by; the page is shown anew once they are there. */

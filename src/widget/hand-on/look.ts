@@ -8,7 +8,7 @@ export const handOnLook = css`
   .code svg { display: block; inline-size: 100%; block-size: auto; }
   textarea {
     font: inherit; font-family: ui-monospace, monospace; font-size: 0.95em; color: inherit; background: var(--paper); border: 1.5px solid var(--line); border-radius: var(--radius);
-    padding: 0.55em 0.7em; inline-size: 100%; max-inline-size: 34em; resize: none; overflow-wrap: anywhere;
+    padding: 0.55em 0.7em; inline-size: 100%; max-inline-size: 34em; resize: none; field-sizing: content; overflow-wrap: anywhere;
   }
   textarea:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
   a.button { color: inherit; text-decoration: none; border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55em 1.1em; min-block-size: 2.9em; display: inline-flex; align-items: center; }

@@ -3,7 +3,7 @@ import type { HandOnWords } from './words.ts';
 
 export const handOn: HandOnWords = {
   handoff,
-  explained: 'Code, Link und Zeile zum Tippen enthalten Ihre Antworten und nichts darüber, wer Sie sind. Wer sie öffnet, sieht dasselbe Ergebnis. Diese Seite sendet und speichert nichts.',
+  explained: 'Code, Link und Zeile zum Tippen enthalten Ihre Antworten und nichts darüber, wer Sie sind. Wer sie öffnet, sieht, was an dem Tag dazu passt. Dafür wird nichts gesendet und nichts gespeichert.',
   code: 'Mit dem Handy scannen oder an der Theke zeigen.',
   noLink: 'So lange Antworten fasst kein Link und kein Code. In der E-Mail stehen sie trotzdem.',
   link: { label: 'Link zu Ihren Antworten', copy: 'Link kopieren' },
@@ -25,4 +25,10 @@ export const handOn: HandOnWords = {
     file: 'traktor-auswahl',
   },
   opened: 'Das sind die Antworten aus Ihrem Link, und was sich daraus ergibt. Unten können Sie jede ändern.',
+  notOpened: {
+    what: 'Die Antworten aus Ihrem Link ließen sich nicht übernehmen.',
+    again: 'Öffnen Sie den ganzen Link noch einmal, oder beantworten Sie die Fragen hier.',
+    newer: 'Laden Sie diese Seite neu, oder beantworten Sie die Fragen hier.',
+    other: 'Beantworten Sie die Fragen hier.',
+  },
 };

@@ -3,7 +3,7 @@ import type { HandOnWords } from './words.ts';
 
 export const handOn: HandOnWords = {
   handoff,
-  explained: 'The code, the link and the line to type hold your answers, and nothing about who you are. Whoever opens one sees this same result. Nothing is sent or kept by this page.',
+  explained: 'The code, the link and the line to type hold your answers, and nothing about who you are. Whoever opens one sees what fits them that day. Nothing is sent or kept for it.',
   code: 'Scan it with a phone, or show it at the counter.',
   noLink: 'These answers are longer than a link or a code can be. The mail has them all the same.',
   link: { label: 'Link to your answers', copy: 'Copy the link' },
@@ -25,4 +25,10 @@ export const handOn: HandOnWords = {
     file: 'tractor-shortlist',
   },
   opened: 'These are the answers from your link, and what they come to. You can change any of them below.',
+  notOpened: {
+    what: 'The answers of your link couldn’t be taken over.',
+    again: 'Open the whole link once more, or answer the questions here.',
+    newer: 'Load this page anew, or answer the questions here.',
+    other: 'Answer the questions here.',
+  },
 };

@@ -3,7 +3,7 @@ import type { HandOnWords } from './words.ts';
 
 export const handOn: HandOnWords = {
   handoff,
-  explained: 'El código, el enlace y la clave contienen sus respuestas, y nada sobre quién es usted. Quien los abra verá este mismo resultado. Esta página no envía ni guarda nada.',
+  explained: 'El código, el enlace y la clave contienen sus respuestas, y nada sobre quién es usted. Quien los abra verá lo que hay para ellas ese día. Para eso no se envía ni se guarda nada.',
   code: 'Escanéelo con un teléfono o muéstrelo en el mostrador.',
   noLink: 'Estas respuestas son más largas de lo que cabe en un enlace o un código. El correo sí las lleva.',
   link: { label: 'Enlace a sus respuestas', copy: 'Copiar el enlace' },
@@ -25,4 +25,10 @@ export const handOn: HandOnWords = {
     file: 'tractores',
   },
   opened: 'Estas son las respuestas de su enlace y lo que resulta de ellas. Más abajo puede cambiar cualquiera.',
+  notOpened: {
+    what: 'No se pudieron tomar las respuestas de su enlace.',
+    again: 'Abra otra vez el enlace completo, o responda aquí las preguntas.',
+    newer: 'Vuelva a cargar esta página, o responda aquí las preguntas.',
+    other: 'Responda aquí las preguntas.',
+  },
 };

@@ -3,7 +3,7 @@ import type { HandOnWords } from './words.ts';
 
 export const handOn: HandOnWords = {
   handoff,
-  explained: 'Le code QR, le lien et le code à taper contiennent vos réponses, et rien sur qui vous êtes. Qui les ouvre voit ce même résultat. Cette page n’envoie ni ne garde rien.',
+  explained: 'Le code QR, le lien et le code à taper contiennent vos réponses, et rien sur qui vous êtes. Qui les ouvre voit ce qui y répond ce jour-là. Rien n’est envoyé ni gardé pour cela.',
   code: 'Scannez-le avec un téléphone, ou montrez-le au comptoir.',
   noLink: 'Ces réponses sont trop longues pour un lien ou un code QR. Le courriel les contient tout de même.',
   link: { label: 'Lien vers vos réponses', copy: 'Copier le lien' },
@@ -25,4 +25,10 @@ export const handOn: HandOnWords = {
     file: 'tracteurs',
   },
   opened: 'Voici les réponses de votre lien, et ce qui en résulte. Vous pouvez en changer plus bas.',
+  notOpened: {
+    what: 'Les réponses de votre lien n’ont pas pu être reprises.',
+    again: 'Ouvrez de nouveau le lien entier, ou répondez ici aux questions.',
+    newer: 'Rechargez cette page, ou répondez ici aux questions.',
+    other: 'Répondez ici aux questions.',
+  },
 };

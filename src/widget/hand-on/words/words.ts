@@ -29,4 +29,6 @@ export interface HandOnWords {
   };
   /** A link brought answers, and here is what they come to. */
   opened: string;
+  /** A link brought none that can be used: that it is so, and what to do; the reason is said between. */
+  notOpened: { what: string; again: string; newer: string; other: string };
 }
