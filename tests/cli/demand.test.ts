@@ -20,8 +20,8 @@ test('the sheet says what the season is, and how the buyers are served', async (
 test('a machine somebody thinks of is judged with the line-up, and its faults are told by place', async () => {
   const { machines, units, ...lot } = JSON.parse(demoCatalogue);
   const crag = { ...machines.find(({ id }: { id: string }) => id === 'comfrey-first'), id: 'thought-of', name: 'Thought of' };
-  const few = { 'lot.json': JSON.stringify({ ...lot, machines: machines.filter(({ id }: { id: string }) => ['rill', 'cobble'].includes(id)), units: units.filter(({ machine }: { machine: string }) => ['rill', 'cobble'].includes(machine)) }) };
-  const heavy = JSON.stringify({ format: 'acre-to-axle/answers/1', land: { slope: 'flat', overhead: 'open' }, tasks: [{ task: 'lift-pallets', must: true, weight: { value: 1500, unit: 'lb' }, height: { value: 4, unit: 'ft' } }] });
+  const few = { 'lot.json': JSON.stringify({ ...lot, machines: machines.filter(({ id }: { id: string }) => id === 'rill'), units: units.filter(({ machine }: { machine: string }) => machine === 'rill') }) };
+  const heavy = JSON.stringify({ format: 'acre-to-axle/answers/1', land: { slope: 'flat', overhead: 'open' }, drivers: { least: 'experienced', under18: false }, tasks: [{ task: 'lift-pallets', must: true, weight: { value: 900, unit: 'lb' }, height: { value: 4, unit: 'ft' } }] });
   const { bring } = await report({ ...few, 'requests.jsonl': `${heavy}\n`.repeat(6), 'thought.json': JSON.stringify(crag) }, '--machine', 'thought.json');
   expect(bring[0]).toMatchObject({ machine: 'thought-of', more: { count: 6, share: 1 } });
   const { code, err } = await demand({ ...few, 'thought.json': JSON.stringify([{ ...crag, tier: 'delux' }]) }, '--machine', 'thought.json');

@@ -26,7 +26,7 @@ test.each(buyers)('$name: with an empty lot, what would serve him is what stands
 });
 
 test('what the nearest unit lacks is told, and bringing in what has it serves', () => {
-  const heavy: AnswersDocument = { format: 'acre-to-axle/answers/1', land: { slope: 'flat', overhead: 'open' }, drivers: { least: 'experienced', under18: false }, tasks: [{ task: 'lift-pallets', must: true, weight: { value: 1500, unit: 'lb' }, height: { value: 4, unit: 'ft' } }] };
+  const heavy: AnswersDocument = { format: 'acre-to-axle/answers/1', land: { slope: 'flat', overhead: 'open' }, drivers: { least: 'experienced', under18: false }, tasks: [{ task: 'lift-pallets', must: true, weight: { value: 900, unit: 'lb' }, height: { value: 4, unit: 'ft' } }] };
   const small: CatalogueDocument = { ...lot, units: (lot.units ?? []).filter(({ machine }) => machine === 'rill') };
   const { served, lacked, would } = outcome(small, heavy);
   expect(served).toBe('none');
