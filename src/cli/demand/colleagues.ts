@@ -21,10 +21,10 @@ export function workAsColleague() {
   for (;;) {
     const { done, value } = work.next();
     if (done) {
-      parentPort!.postMessage({ tallied: value } satisfies Told);
+      parentPort!.postMessage({ tallied: value } satisfies Told, []);
       return;
     }
-    if (value % tellEvery === 0) parentPort!.postMessage({ done: value } satisfies Told);
+    if (value % tellEvery === 0) parentPort!.postMessage({ done: value } satisfies Told, []);
   }
 }
 
