@@ -15,26 +15,26 @@ export class Metrics {
 
   constructor(store: Store, clock: Clock, isOpen: () => boolean) {
     collectDefaultMetrics({ register: this.registry });
-    const gauge = (name: string, help: string, read: () => number | undefined | Promise<number | undefined>) => new Gauge({
-      name, help, registers: [this.registry],
+    const gauge = (name: string, help: string, read: () => number | undefined | Promise<number | undefined>) => this.registry.registerMetric(new Gauge({
+      name, help, registers: [],
       async collect() { this.set(await read() ?? 0); },
-    });
+    }));
     gauge('acre_open', 'Whether requests are taken.', () => Number(isOpen()));
     gauge('acre_disk_free_bytes', 'Room on the disk.', async () => (await store.health()).freeBytes);
     gauge('acre_store_durable', 'Whether what is taken is on disk before it is answered.', async () => Number((await store.health()).durable));
     gauge('acre_waiting_oldest_seconds', 'Age of the oldest mail that waits.', async () => ((await store.depth(clock.now())).oldest ?? 0) / inSecond);
-    new Gauge({
-      name: 'acre_messages', help: 'Mails by state.', labelNames: ['state'] as const, registers: [this.registry],
+    this.registry.registerMetric(new Gauge({
+      name: 'acre_messages', help: 'Mails by state.', labelNames: ['state'] as const, registers: [],
       async collect() {
         for (const [state, count] of Object.entries((await store.depth(clock.now())).byState)) this.set({ state }, count);
       },
-    });
-    new Gauge({
-      name: 'acre_waiting', help: 'Mails that wait, by the age they have at most, in minutes.', labelNames: ['minutes'] as const, registers: [this.registry],
+    }));
+    this.registry.registerMetric(new Gauge({
+      name: 'acre_waiting', help: 'Mails that wait, by the age they have at most, in minutes.', labelNames: ['minutes'] as const, registers: [],
       async collect() {
         for (const { upTo, count } of (await store.depth(clock.now())).byAge) this.set({ minutes: Number.isFinite(upTo) ? String(upTo / (60 * inSecond)) : 'more' }, count);
       },
-    });
+    }));
   }
 
   answered(route: string, status: number, code: string, milliseconds: number): void {

@@ -25,7 +25,7 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
   app.addHook('onRequest', async (request, reply) => allowReading(request, reply, known));
   for (const path of [paths.ticket, paths.keys, paths.health]) app.options(path, (request, reply) => answerPreflight(request, reply, known, 'GET'));
 
-  app.get<{ Querystring: { dealer?: unknown } }>(paths.ticket, async (request) => {
+  app.get<{ Querystring: { dealer?: unknown } }>(paths.ticket, (request, reply) => {
     const origin = originOf(request, known, own);
     if (origin === undefined) throw new Refusal('origin');
     const dealer = intake.dealerOf(String(request.query.dealer ?? ''), origin);
@@ -34,7 +34,7 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
     const needs = guard.loaded ? bits.loaded : dealer.proofOfWork || intake.doubts(network) ? bits.usual : 0;
     const now = clock.now();
     const ticket = newTicket(keys.ticketSecrets(now)[0]!, { dealer: dealer.id, origin }, now, needs);
-    return { ticket, goodFor: longestOpen / second, ...(needs > 0 && { work: { bits: needs } }) };
+    return reply.send({ ticket, goodFor: longestOpen / second, ...(needs > 0 && { work: { bits: needs } }) });
   });
 
   app.get(paths.keys, async () => {

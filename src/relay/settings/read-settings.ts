@@ -77,7 +77,7 @@ async function dealersIn(file: string, faults: string[]): Promise<DealerDocument
   for (const { place, read, expected, nearest: near } of [...reading.faults, ...reading.unknownKeys]) {
     faults.push(`${file}: ${place || 'the whole'}: read ${read}, expected ${expected}${near ? ` (nearest: ${near})` : ''}`);
   }
-  return (reading.value?.dealers ?? []).map((each) => ({ ...each, catalogue: /^https:/.test(each.catalogue) ? each.catalogue : resolve(dirname(file), each.catalogue) }));
+  return (reading.value?.dealers ?? []).map((each) => ({ ...each, catalogue: each.catalogue.startsWith('https:') ? each.catalogue : resolve(dirname(file), each.catalogue) }));
 }
 
 async function readDealers(path: string, faults: string[]): Promise<Map<string, Dealer>> {

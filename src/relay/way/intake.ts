@@ -88,7 +88,7 @@ export class Intake {
   #deviceOf(token: string | undefined, { devices }: Dealer): string | undefined {
     if (token === undefined) return undefined;
     const hash = sha256(token);
-    const found = devices.filter((each) => same(each.hash, hash)).at(0);
+    const found = devices.find((each) => same(each.hash, hash));
     if (!found) throw new Refusal('device');
     return found.id;
   }
