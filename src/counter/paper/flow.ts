@@ -12,7 +12,8 @@ export interface Block {
 }
 
 /**
- * Puts blocks one under another, and into the next column where one is full; nothing is split.
+ * Puts blocks one under another, and into the next column where one is full; nothing is split. Where the next has no room the tallest
+ * that floats and has fills it.
  *
  * @param roomIn  height of a column, by its place, in the unit of the blocks
  */
@@ -29,7 +30,7 @@ export function flowed(blocks: readonly Block[], roomIn: (column: number) => num
   while (open.length > 0) {
     const [next] = open;
     const fits = (block: number) => blocks[block]!.height <= left;
-    const filler = open.find((block) => blocks[block]!.floats && fits(block));
+    const [filler] = open.filter((block) => blocks[block]!.floats && fits(block)).sort((a, b) => blocks[b]!.height - blocks[a]!.height);
     if (fits(next!)) put(next!);
     else if (filler !== undefined) put(filler);
     else if (left < roomIn(columns.length - 1) || (columns.length === 1 && left < roomIn(1))) {

@@ -5,12 +5,12 @@ import { dayIn } from '../../units/day.ts';
 import type { Paper, Part, Told } from './paper.ts';
 import { answersPart } from './sheet/answers.ts';
 import { cautionsPart, checksPart, termsPart } from './sheet/closing.ts';
-import { drawingPart } from './sheet/drawing.ts';
+import { drawable, drawingPart, type Drawable } from './sheet/drawing.ts';
 import { extents, type Extent } from './sheet/extent.ts';
 import { headPart } from './sheet/head.ts';
 import { machinePart } from './sheet/machine.ts';
 import { askPart, changesParts, notClearedParts, ruledOutParts, standingPart, waysOutParts } from './sheet/outcome.ts';
-import { isCut, planOf } from './sheet/plan.ts';
+import { gathered, isCut, planOf, type Gathered } from './sheet/plan.ts';
 import type { SheetView } from './sheet/view.ts';
 
 /** What the code carries is what is read back: no text that somebody typed gets on paper. */
@@ -19,15 +19,22 @@ function carriedBy(packed: Packed): AnswersDocument {
   return 'answers' in read ? read.answers : noAnswers;
 }
 
-function toldOf(packed: Packed, extent: Extent, view: SheetView): Told {
-  const plan = planOf(view, extent);
+interface Prepared {
+  packed: Packed;
+  answers: AnswersDocument;
+  machines: Gathered;
+  drawn: Drawable;
+}
+
+function toldOf({ packed, answers, machines: all, drawn }: Prepared, extent: Extent, view: SheetView): Told {
+  const plan = planOf(all, extent);
   const machines = plan.machines.map(({ entry }) => entry.machine);
-  const drawing = machines.length > 0 && extent.drawing > 0 ? [drawingPart(machines, extent, view)] : [];
+  const drawing = machines.length > 0 && extent.drawing > 0 ? [drawingPart(machines, extent, drawn, view)] : [];
   const of = (asks: boolean) => plan.machines.filter((each) => each.asks === asks).map((each) => machinePart(each, extent, view));
   const asked = of(true);
   const parts: Part[] = [
-    ...notClearedParts(view), answersPart(carriedBy(packed), extent, view), standingPart(plan, view), ...drawing, ...of(false),
-    ...(asked.length > 0 ? [askPart(view), ...asked] : []), ...waysOutParts(extent, view), ...ruledOutParts(extent, view), ...changesParts(extent, view),
+    ...notClearedParts(view), answersPart(answers, extent, view), standingPart(plan, view), ...of(false),
+    ...(asked.length > 0 ? [askPart(view), ...asked] : []), ...drawing, ...waysOutParts(extent, view), ...ruledOutParts(extent, view), ...changesParts(extent, view),
     checksPart(view), cautionsPart(extent, view), termsPart(view),
   ];
   return { head: headPart(packed, isCut(plan, extent, view), view), parts };
@@ -37,9 +44,10 @@ function toldOf(packed: Packed, extent: Extent, view: SheetView): Told {
 export function sheetPaper(view: SheetView): Paper {
   const { catalogue: { dealer, asOf }, voice: { words, reader }, size } = view;
   const packed = pack(view.answers);
+  const prepared: Prepared = { packed, answers: carriedBy(packed), machines: gathered(view), drawn: drawable(view) };
   return {
     size, language: words.language, direction: words.direction, columns: 1,
     foot: `${dealer.name} · ${words.result.asOf(dayIn(reader.locale, asOf))}`,
-    tellings: extents.map((extent) => () => toldOf(packed, extent, view)),
+    tellings: extents.map((extent) => () => toldOf(prepared, extent, view)),
   };
 }

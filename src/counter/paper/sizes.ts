@@ -12,11 +12,11 @@ export const pixelsAnInch = 96;
 export const toPixels = (millimetres: number) => (millimetres * pixelsAnInch) / millimetresAnInch;
 
 /** Millimetres on each side that most printers can't print on, with some to spare. */
-export const margin = 12;
+export const margin = 10;
 /** Of a page, for its foot. */
 export const footHeight = 6;
 /** Between two columns. */
-export const columnGap = 7;
+export const columnGap = 6;
 /** Kept free on each page: a printer's letters may run a little wider than a screen's, and break a line once more. */
 const spare = 5;
 /** A page a hair too high would be followed by an empty one. */

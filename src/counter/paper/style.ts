@@ -54,12 +54,13 @@ ol.plain { counter-reset: way; }
 ol.plain > li { counter-increment: way; padding-inline-start: 5mm; text-indent: -5mm; }
 ol.plain > li::before { content: counter(way) "."; display: inline-block; inline-size: 5mm; text-indent: 0; }
 .drawing svg { display: block; }
-.question h3 { font-size: 9.5pt; line-height: 1.2; }
+.question h3 { max-inline-size: 100%; font-size: 9pt; line-height: 1.15; }
+.part:has(> .pen-7), .part:has(> .pen-6) { padding-block-end: 1.2mm; }
 .question h3 .lesser { font-weight: 400; }
 .number { display: inline-block; min-inline-size: 4mm; }
-.fields { display: flex; flex-wrap: wrap; column-gap: 2.5mm; }
+.question { display: flex; flex-wrap: wrap; column-gap: 2.5mm; align-items: flex-end; }
 .field { flex: 1 1 auto; max-inline-size: 100%; display: flex; flex-wrap: wrap; align-items: flex-end; column-gap: 2.2mm; font-size: 9pt; line-height: 1.15; }
-.ticked { row-gap: .8mm; padding-block: .8mm; }
+.ticked { row-gap: .6mm; padding-block: .6mm; }
 .written { flex-wrap: nowrap; column-gap: 1.5mm; }
 .pen-9 .written { min-block-size: 9mm; } .pen-8 .written { min-block-size: 8mm; } .pen-7 .written { min-block-size: 7mm; } .pen-6 .written { min-block-size: 6mm; }
 .written:has(> .wide) { flex-wrap: wrap; }
@@ -68,11 +69,15 @@ ol.plain > li::before { content: counter(way) "."; display: inline-block; inline
 .unit { flex: none; }
 .wide { flex: 1 0 100%; }
 .option { display: inline-flex; align-items: flex-start; gap: 1.2mm; }
+.option:has(.line) { align-items: flex-end; }
 .option > .line { flex: none; inline-size: 18mm; }
 .list { display: grid; grid-template-columns: 1fr 1fr 1fr; column-gap: 8mm; row-gap: 1.2mm; }
-.second { margin-inline-start: auto; }
-.form-head h3 { margin-block-start: 1.5mm; }
-.second .box { border-width: 1.5pt; }
+.list { flex-basis: 100%; }
+.list .second { margin-inline-start: auto; }
+.form-head > [data-part] { margin-block-start: 1.5mm; }
+.form-head header { display: flex; justify-content: space-between; align-items: baseline; gap: 4mm; }
+.form-head h1 { margin-block: 0 .5mm; }
+.second .box { border-width: 2pt; }
 `;
 
 /** How a paper looks on a sheet of that size; its lengths are those the room is reckoned with. */

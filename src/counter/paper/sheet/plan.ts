@@ -2,7 +2,7 @@ import { saidElsewhere, unitText } from '../../../handoff/letter/machine.ts';
 import { decisiveNeeds, decisiveSums, isShownToBuyers } from '../../../reasons/decisive.ts';
 import { reasonMarks } from '../../../reasons/reason-marks.ts';
 import { sayReason, sayWorking, type SaidWorking, type Voice } from '../../../reasons/say.ts';
-import type { Entry, Reason, Shortlist } from '../../../reasons/schema.ts';
+import type { Entry, Reason, WorkingEntry } from '../../../reasons/schema.ts';
 import type { Extent } from './extent.ts';
 import type { SheetView } from './view.ts';
 
@@ -43,36 +43,51 @@ function drawbacksOf(entry: Entry, asks: boolean, voice: Voice): Point[] {
   return points.length > 0 ? points : [{ mark: reasonMarks.unknown, text: sayReason(unseen, voice) }];
 }
 
-/** The sums of a machine that haven't been told of one before it. */
+/** A part of these would tell a rate or an instalment without all that goes with it (Regulation Z, 12 CFR 1026.24): its reason has it whole. */
+const isLoan = ({ formula }: WorkingEntry) => formula.startsWith('loan.');
+
+/** The sums of a machine that haven't been told of one before it: what each need comes to, then what led to it. */
 function sumsOf(entry: Entry, decisive: ReadonlySet<string>, told: Set<string>, voice: Voice): MachinePlan['sums'] {
   const isNew = (sum: unknown) => !told.has(JSON.stringify(sum)) && told.add(JSON.stringify(sum));
-  return decisiveSums(entry, decisive).flatMap(({ need, sums }) =>
-    sums.filter(isShownToBuyers).filter(isNew).map((sum) => ({ of: voice.words.needs[need] ?? need, ...sayWorking(sum, voice) })));
+  const all = decisiveSums(entry, decisive).flatMap(({ need, sums }) => {
+    const shown = sums.filter((sum) => isShownToBuyers(sum) && !isLoan(sum));
+    return shown.map((sum) => ({ need, sum, isLast: sum === shown.at(-1) }));
+  });
+  return [...all.filter(({ isLast }) => isLast), ...all.filter(({ isLast }) => !isLast)].filter(({ sum }) => isNew(sum))
+    .map(({ need, sum }) => ({ of: voice.words.needs[need] ?? need, ...sayWorking(sum, voice) }));
 }
 
-const askedAbout = ({ askDealer }: Shortlist, entry: Entry) => askDealer.includes(entry);
+/** All that there is to tell of each machine that stands or is to be asked about: said once, for sheets of every extent. */
+export type Gathered = readonly Omit<MachinePlan, 'more'>[];
 
-/** What a sheet of an extent tells of the machines. */
-export function planOf(view: SheetView, extent: Extent): Plan {
+export function gathered(view: SheetView): Gathered {
   const { shortlist, catalogue, handoff } = view;
-  const entries = [...shortlist.shortlist, ...shortlist.askDealer];
   const decisive = decisiveNeeds(shortlist);
   const told = new Set<string>();
-  const machines = entries.slice(0, extent.machines).map((entry): MachinePlan => {
+  return [...shortlist.shortlist, ...shortlist.askDealer].map((entry) => {
     const voice = { ...view.voice, machine: entry.machine };
-    const asks = askedAbout(shortlist, entry);
-    const reasons = pointsOf(entry, ['for'], voice);
-    const drawbacks = drawbacksOf(entry, asks, voice);
-    const sums = sumsOf(entry, decisive, told, voice);
-    const units = entry.units.map((unit) => unitText(unit, { shortlist, catalogue, voice, own: handoff }));
-    const left = (all: readonly unknown[], most: number) => Math.max(0, all.length - most);
+    const asks = shortlist.askDealer.includes(entry);
     return {
-      entry, asks, reasons: reasons.slice(0, extent.reasons), drawbacks: drawbacks.slice(0, extent.drawbacks), sums: sums.slice(0, extent.sums),
-      units: units.slice(0, extent.units),
-      more: { reasons: left(reasons, extent.reasons), drawbacks: left(drawbacks, extent.drawbacks), sums: left(sums, extent.sums), units: left(units, extent.units) },
+      entry, asks, reasons: pointsOf(entry, ['for'], voice), drawbacks: drawbacksOf(entry, asks, voice), sums: sumsOf(entry, decisive, told, voice),
+      units: entry.units.map((unit) => unitText(unit, { shortlist, catalogue, voice, own: handoff })),
     };
   });
-  return { machines, named: entries.slice(extent.machines) };
+}
+
+/** What a sheet of an extent tells of the machines. */
+export function planOf(all: Gathered, extent: Extent): Plan {
+  const cut = <T>(list: readonly T[], most: number) => ({ told: list.slice(0, most), left: Math.max(0, list.length - most) });
+  const machines = all.slice(0, extent.machines).map(({ entry, asks, ...lists }): MachinePlan => {
+    const reasons = cut(lists.reasons, extent.reasons);
+    const drawbacks = cut(lists.drawbacks, extent.drawbacks);
+    const sums = cut(lists.sums, extent.sums);
+    const units = cut(lists.units, extent.units);
+    return {
+      entry, asks, reasons: reasons.told, drawbacks: drawbacks.told, sums: sums.told, units: units.told,
+      more: { reasons: reasons.left, drawbacks: drawbacks.left, sums: sums.left, units: units.left },
+    };
+  });
+  return { machines, named: all.slice(extent.machines).map(({ entry }) => entry) };
 }
 
 /** Whether a sheet tells less than there is. */

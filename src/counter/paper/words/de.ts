@@ -37,7 +37,7 @@ export const de: PaperWords = {
   form: {
     title: 'Was soll der Traktor tun?',
     explained: 'Kreuzen Sie an oder schreiben Sie auf die Linie. Lassen Sie weg, wobei Sie nicht sicher sind. Name und Anschrift gehören nicht auf dieses Blatt.',
-    secondBox: 'Kreuzen Sie auch das zweite Kästchen an, wo es ein Muss ist. Ein Muss schließt jede Maschine aus, die es nicht kann.',
+    secondBox: 'Kreuzen Sie auch das dicke Kästchen an, wo es ein Muss ist: Das schließt jede Maschine aus, die es nicht kann.',
     onlyIf: (options) => `Nur für: ${options}`,
     number: (places) => `Nummerieren Sie, was am meisten zählt, von 1 bis ${places}.`,
   },

@@ -37,7 +37,7 @@ export const en: PaperWords = {
   form: {
     title: 'What should the tractor do?',
     explained: 'Tick a box or write on the line. Leave out what you aren’t sure of. No name or address is wanted on this form.',
-    secondBox: 'Tick the second box too where it is a must. A must rules out every machine that can’t do it.',
+    secondBox: 'Tick the thick box too where it is a must: that rules out every machine that can’t do it.',
     onlyIf: (options) => `Only for: ${options}`,
     number: (places) => `Number them by what matters most, 1 to ${places}.`,
   },

@@ -37,7 +37,7 @@ export const es: PaperWords = {
   form: {
     title: '¿Qué debe hacer el tractor?',
     explained: 'Marque una casilla o escriba en la línea. Deje en blanco lo que no sepa. En esta hoja no hace falta nombre ni dirección.',
-    secondBox: 'Marque también la segunda casilla si es imprescindible. Lo imprescindible descarta toda máquina que no pueda hacerlo.',
+    secondBox: 'Marque también la casilla gruesa si es imprescindible: eso descarta toda máquina que no pueda.',
     onlyIf: (options) => `Solo para: ${options}`,
     number: (places) => `Numere lo que más importa, de 1 a ${places}.`,
   },

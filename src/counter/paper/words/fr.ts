@@ -37,7 +37,7 @@ export const fr: PaperWords = {
   form: {
     title: 'Que doit faire le tracteur ?',
     explained: 'Cochez une case ou écrivez sur la ligne. Laissez vide ce dont vous n’êtes pas sûr. Ni nom ni adresse sur cette feuille.',
-    secondBox: 'Cochez aussi la seconde case si c’est indispensable. L’indispensable écarte toute machine qui ne peut pas le faire.',
+    secondBox: 'Cochez aussi la case épaisse si c’est indispensable : cela écarte toute machine qui ne peut pas.',
     onlyIf: (options) => `Seulement pour : ${options}`,
     number: (places) => `Numérotez ce qui compte le plus, de 1 à ${places}.`,
   },

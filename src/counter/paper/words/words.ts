@@ -31,7 +31,7 @@ export interface PaperWords {
   form: {
     title: string;
     explained: string;
-    /** Says what a second box behind an option is for. */
+    /** Says what a second box, with a thick edge, is for. */
     secondBox: string;
     onlyIf(options: string): string;
     /** How options are put in order by pen. */
