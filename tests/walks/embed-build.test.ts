@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
 import { policyFor, snippet } from '../../src/embed/snippet.ts';
 import { integrityOf, singleFiles } from '../../src/release/single-files.ts';
 import { packageFile } from '../../src/release/project.ts';
+import type { HandOnWords } from '../../src/widget/hand-on/words/words.ts';
 // @ts-expect-error: plain module without types, shared with the test runner
 import { findChromium } from '../support/chromium.mjs';
 import { servePaths, type Served } from '../support/serve-paths.ts';
@@ -75,7 +76,7 @@ const errorsOf = (page: Page) => page.evaluate(() => {
 });
 const heard = (page: Page) => page.evaluate(() => (globalThis as unknown as { heard: string[] }).heard);
 
-test.each(['en', 'de', 'es', 'fr'])('the script of %s is all there is to fetch, speaks its language and finds a result', async (tag) => {
+test.each(['en', 'de', 'es', 'fr'])('the script of %s is all there is to fetch, speaks its language, finds a result and makes a code of it', async (tag) => {
   const { page, requests, complaints } = await open(tag);
   await heading(page).waitFor();
   await settled(page);
@@ -86,6 +87,12 @@ test.each(['en', 'de', 'es', 'fr'])('the script of %s is all there is to fetch, 
   }, JSON.parse(readFileSync('demo/answers/first-acre.json', 'utf8')) as never);
   expect(await sheetIn(page, tag).count()).toBe(1);
   expect(entries).toBeGreaterThan(0);
+  const wizard = page.locator('acre-to-axle');
+  await wizard.locator('[part="see-result"]').click();
+  await wizard.locator('[part="hand-on"] > summary').click();
+  await wizard.locator('[part="hand-on"] .code svg').waitFor();
+  const { handOn } = (await import(`../../src/widget/hand-on/words/${tag}.ts`)) as { handOn: HandOnWords };
+  expect(await wizard.locator('[part="hand-on"]').textContent()).toContain(handOn.explained);
   expect(requests.filter((path) => path !== '/icon.png').sort()).toEqual([`/${scriptOf(tag)}`, '/catalogue.json', '/lot.html']);
   expect(complaints).toEqual([]);
 });

@@ -5,7 +5,7 @@ export const handOnLook = css`
   .along > summary h3 { display: inline; font-size: 1.1em; }
   .taken { display: grid; gap: 1.25em; }
   .code { inline-size: min(100%, 15em); border: 1.5px solid var(--line); border-radius: var(--radius); overflow: hidden; forced-color-adjust: none; }
-  .code svg { display: block; inline-size: 100%; block-size: auto; }
+  .code svg { display: block; inline-size: 100%; block-size: auto; direction: ltr; }
   textarea {
     font: inherit; font-family: ui-monospace, monospace; font-size: 0.95em; color: inherit; background: var(--paper); border: 1.5px solid var(--line); border-radius: var(--radius);
     padding: 0.55em 0.7em; inline-size: 100%; max-inline-size: 34em; resize: none; field-sizing: content; overflow-wrap: anywhere;
