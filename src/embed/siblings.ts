@@ -2,12 +2,14 @@ import type { AskingWords, TellingWords } from '../reasons/words/words.ts';
 import type { HandOnWords } from '../widget/hand-on/words/words.ts';
 import type { Parts } from '../widget/language-parts.ts';
 import type { LaterParts } from '../widget/later-parts.ts';
+import type { MailWords } from '../widget/mail/words/words.ts';
 
 /** What a file of words gives. */
 interface Sibling {
   asking: AskingWords;
   telling: TellingWords;
   handOn: HandOnWords;
+  mail: MailWords;
 }
 
 /** The part of Trusted Types that is used: not every browser has it, nor do the types. */
@@ -74,5 +76,6 @@ export function siblingsOf(base: string, siblings: Readonly<Record<string, { fil
   }
   return (tag: string): Parts & LaterParts => ({
     asking: async () => (await sibling(tag)).asking, telling: async () => (await sibling(tag)).telling, handOn: async () => (await sibling(tag)).handOn,
+    mail: async () => (await sibling(tag)).mail,
   });
 }

@@ -2,3 +2,4 @@
 export { asking } from '../reasons/words/en/asking.ts';
 export { telling } from '../reasons/words/en/telling.ts';
 export { handOn } from '../widget/hand-on/words/en.ts';
+export { mail } from '../widget/mail/words/en.ts';

@@ -19,6 +19,7 @@ import type { SteerId } from '../reasons/steers.ts';
 import type { AskingWords, Words } from '../reasons/words/words.ts';
 import { afterPaint } from './after-paint.ts';
 import { boxesOf, readBoxes, type Box, type Boxes, type StepFault } from './box.ts';
+import type { ByMail } from './by-mail.ts';
 import { Counting, type Counted } from './counting.ts';
 import { acreEvent } from './events.ts';
 import { whenIdle } from './in-slices.ts';
@@ -100,6 +101,9 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @csspart try-again - the button that fetches the list once more
  * @csspart hand-on - the section by which answers and shortlist are taken along
  * @csspart opened - what came of a link with answers
+ * @csspart by-mail - the button that has the form shown by which a shortlist is mailed
+ * @csspart mail - that form, and what came of it
+ * @csspart send-mail - the button that sends it
  */
 export class AcreToAxle extends LitElement {
   /** Version of the script that registered the element. */
@@ -118,6 +122,7 @@ export class AcreToAxle extends LitElement {
     languages: {},
     linkPage: { attribute: 'link-page' },
     fromLink: { type: Boolean, attribute: 'from-link' },
+    relay: {},
     words: { state: true },
     telling: { state: true },
     reckoner: { state: true },
@@ -154,6 +159,9 @@ export class AcreToAxle extends LitElement {
   declare linkPage: string | undefined;
   /** Begins with the answers that stand in the fragment of this page's address, where a link with answers led here; off by default, for the address is the page's. It is read alone, never written. */
   declare fromLink: boolean;
+  /** Address of the relay that mails the shortlist, such as `https://mail.example/`; without it no mail is offered. */
+  declare relay: string | undefined;
+
   private declare words: AskingWords;
   /** All words of the language, once there may be a result to tell. */
   private declare telling: Words | undefined;
@@ -190,6 +198,7 @@ export class AcreToAxle extends LitElement {
   /** Answers set before there was anything to check them with. */
   private waiting: AnswersDocument | undefined;
   private along: TakingAlong | undefined;
+  private byMail: ByMail | undefined;
   private fetching: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
@@ -391,6 +400,7 @@ export class AcreToAxle extends LitElement {
     this.wear(reckoner);
     this.receive(stock, reckoner);
     this.takeWaiting();
+    this.byMail ??= new reckoner.ByMail(this);
     this.along ??= new reckoner.TakingAlong(this, (answers) => this.takeOver(answers));
     await this.along.opened;
   }
@@ -694,6 +704,7 @@ export class AcreToAxle extends LitElement {
     return ready.reckoner.resultTemplate({
       ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, flaws: this.flaws, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined, unsteered: context.unsteered?.answers,
+      byMail: this.byMail!.fold({ answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, voice: this.voice }),
       takeAlong: this.along!.fold({ answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, voice: this.voice }),
       showAll: () => { this.page = { ...this.page, all: true }; },
       compare: (compared) => { this.page = { ...this.page, compared }; },

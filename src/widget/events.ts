@@ -19,6 +19,10 @@ export interface AcreEventDetails {
   'acre-handed-on': { how: 'link-copied' | 'typed-copied' | 'shared' | 'mail-saved' | 'mail-opened' };
   /** A link with answers was opened: they were taken over, or why not. */
   'acre-opened': { outcome: 'taken-over' | 'nothing' | 'not-ours' | 'too-long' | 'sign' | 'damaged' | 'newer' | 'not-understood' };
+  /** The form by which a shortlist is mailed, or word of one asked for, was sent off by the buyer; a page that calls `preventDefault` keeps it from being sent. */
+  'acre-before-submit': { kind: 'shortlist' | 'notify' };
+  /** The relay took it. */
+  'acre-submitted': { kind: 'shortlist' | 'notify' };
   /** Something keeps the wizard from working as it was told to; the code is stable. */
   'acre-error': { code: AcreErrorCode };
 }
@@ -31,5 +35,5 @@ declare global {
 }
 
 /** Events leave the element once and reach any listener above it. */
-export const acreEvent = <E extends keyof AcreEventDetails>(type: E, detail: AcreEventDetails[E]) =>
-  new CustomEvent(type, { detail, bubbles: true, composed: true });
+export const acreEvent = <E extends keyof AcreEventDetails>(type: E, detail: AcreEventDetails[E], cancelable = false) =>
+  new CustomEvent(type, { detail, bubbles: true, composed: true, cancelable });

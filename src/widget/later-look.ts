@@ -106,4 +106,6 @@ export const laterLook = css`
     .first .balloon { background: none; color: var(--ink); border-color: var(--ink); }
     .machine { border-color: var(--line); box-decoration-break: clone; }
   }
+  .bait { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .mail .field input { inline-size: 100%; max-inline-size: 28em; }
 `;

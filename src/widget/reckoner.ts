@@ -12,6 +12,7 @@ export { namesIn } from '../reasons/say.ts';
 export { standingSoFar } from '../reasons/standing-so-far.ts';
 export { shortlist } from '../reasons/shortlist.ts';
 export { steerTo } from '../reasons/steers.ts';
+export { ByMail } from './by-mail.ts';
 export { checkTemplate } from './check.ts';
 export { laterLook } from './later-look.ts';
 export { foldedLineUpTemplate, lineUpTemplate } from './line-up.ts';

@@ -32,6 +32,8 @@ export interface ResultView extends ReadBackView {
   /** Whether all that stand are shown, or the first three. */
   all: boolean;
   ranking: Ranking;
+  /** What has the shortlist mailed. */
+  byMail: unknown;
   /** The section by which answers and shortlist are taken along. */
   takeAlong: unknown;
   /** Machines put side by side; undefined until the buyer chose some. */
@@ -385,6 +387,7 @@ export function resultTemplate(view: ResultView) {
       ${notClearedTemplate(view)}
       ${repeat(shown, ({ machine }) => machine, (entry) => machineTemplate(entry, true, view))}
       ${more > 0 ? html`<div class="actions"><button type="button" @click=${view.showAll}>${result.moreMachines(more)}</button></div>` : nothing}
+      ${view.byMail}
       ${standing.length > 0 ? steersTemplate(view) : nothing}
       ${comparisonTemplate(shown, view)}
       ${askDealer.length > 0 ? html`

@@ -14,6 +14,9 @@ type Told = { done: number } | { tallied: Tallied };
 /** Requests between two signs of how far it is, and from how many on others help. */
 const [tellEvery, worthHelp] = [50, 200];
 
+/** Memory of a colleague: what was judged before is remembered as long as there is room. */
+const resourceLimits = { maxOldGenerationSizeMb: 200, maxYoungGenerationSizeMb: 32 };
+
 /** What a colleague does: this program again, in a thread of its own. */
 export function workAsColleague() {
   const { catalogue, lines } = workerData as Task;
@@ -30,7 +33,7 @@ export function workAsColleague() {
 
 function colleague(program: URL, task: Task, progress: (done: number) => void): Promise<Tallied> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(program, { workerData: task });
+    const worker = new Worker(program, { workerData: task, resourceLimits });
     worker.on('message', (told: Told) => ('done' in told ? progress(told.done) : resolve(told.tallied)));
     worker.on('error', reject);
   });

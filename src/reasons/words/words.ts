@@ -247,6 +247,8 @@ export interface TellingWords {
     asOf(day: string): string;
     /** Said of the dealer's stock: that the list is old, that nothing is on the lot, and what a photo shows. */
     stock: { old(day: string): string; none: string; photo(what: string): string };
+    /** What has the form shown by which a shortlist is mailed or word asked for, and in place of it where it can't be had. */
+    byMail: Readonly<Record<'shortlist' | 'notify' | 'missing', string>>;
     /** Above what is folded away by which a buyer takes the result along, and in place of it where it can't be had. */
     takeAlong: { open: string; missing: string };
     must: string;

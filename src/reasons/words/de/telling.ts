@@ -415,6 +415,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} von ${weight}`,
     dealersFigure: 'Wert dieses Händlers',
     contact: 'Händler fragen',
+    byMail: { shortlist: 'Diese Auswahl per E-Mail schicken', notify: 'Sagen Sie mir, wenn eine hereinkommt', missing: 'Das Formular ließ sich nicht laden. Prüfen Sie das Netz und versuchen Sie es noch einmal.' },
     takeAlong: { open: 'Mitnehmen: als Code, Link oder E-Mail', missing: 'Dieser Teil ist gerade nicht zu haben. Klappen Sie ihn zu und wieder auf.' },
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
     stock: {

@@ -411,6 +411,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} of ${weight}`,
     dealersFigure: 'this dealer’s figure',
     contact: 'Ask the dealer',
+    byMail: { shortlist: 'Send me this shortlist by mail', notify: 'Tell me when one comes in', missing: 'The form couldn’t be fetched. Look at your network and try again.' },
     takeAlong: { open: 'Take this along: as a code, a link or a mail', missing: 'This part can’t be had just now. Fold it away and open it again.' },
     asOf: (day) => `Line-up and prices as of ${day}`,
     stock: {

@@ -417,6 +417,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} de ${weight}`,
     dealersFigure: 'dato de este distribuidor',
     contact: 'Pregunte al distribuidor',
+    byMail: { shortlist: 'Enviarme esta selección por correo', notify: 'Avisarme cuando entre una', missing: 'No se pudo cargar el formulario. Compruebe la red e inténtelo de nuevo.' },
     takeAlong: { open: 'Llevárselo: como código, enlace o correo', missing: 'Esta parte no se puede cargar ahora. Ciérrela y ábrala otra vez.' },
     asOf: (day) => `Catálogo y precios al ${day}`,
     stock: {

@@ -419,6 +419,7 @@ export const telling: TellingWords = {
     points: (points, weight) => `${points} sur ${weight}`,
     dealersFigure: 'chiffre de ce concessionnaire',
     contact: 'S’adresser au concessionnaire',
+    byMail: { shortlist: 'M’envoyer cette sélection par courriel', notify: 'Me prévenir quand il en rentre une', missing: 'Le formulaire n’a pas pu être chargé. Vérifiez le réseau et réessayez.' },
     takeAlong: { open: 'À emporter : en code QR, en lien ou par courriel', missing: 'Cette partie n’est pas disponible pour l’instant. Repliez-la et rouvrez-la.' },
     asOf: (day) => `Gamme et prix au ${day}`,
     stock: {
