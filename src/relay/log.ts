@@ -15,11 +15,17 @@ export interface Log {
 
 const mostFrames = 6;
 function described(thrown: unknown): Fields {
+  if (thrown === undefined) return {};
   if (!(thrown instanceof Error)) return { thrown: typeof thrown };
   const { code } = thrown as { code?: unknown };
   const frames = (thrown.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line)).slice(0, mostFrames).map((line) => line.trim());
   return { thrown: thrown.name, ...(typeof code === 'string' && { code }), at: frames.join(' < ') };
 }
+
+const longestField = 600;
+/** A second net: what looks like an address of a person is left out, and no field makes a line longer than a screen. */
+const plain = (fields: Fields): Fields => Object.fromEntries(Object.entries(fields).map(([name, value]) =>
+  [name, typeof value === 'string' ? value.replace(/[^\s<>@]+@[^\s<>@]+/g, '(address)').slice(0, longestField) : value]));
 
 /** @param to  standard output where it isn't said */
 export function logTo(level: Settings['log'], to?: DestinationStream): Log {
@@ -28,9 +34,9 @@ export function logTo(level: Settings['log'], to?: DestinationStream): Log {
   if (!to) (destination as ReturnType<typeof pino.destination>).on('error', () => undefined);
   const lines = pino({ level, base: undefined, timestamp: pino.stdTimeFunctions.isoTime, formatters: { level: (label) => ({ level: label }) } }, destination);
   return {
-    debug: (event, fields = {}) => lines.debug(fields, event),
-    info: (event, fields = {}) => lines.info(fields, event),
-    warn: (event, fields = {}) => lines.warn(fields, event),
-    error: (event, thrown, fields = {}) => lines.error({ ...fields, ...described(thrown) }, event),
+    debug: (event, fields = {}) => lines.debug(plain(fields), event),
+    info: (event, fields = {}) => lines.info(plain(fields), event),
+    warn: (event, fields = {}) => lines.warn(plain(fields), event),
+    error: (event, thrown, fields = {}) => lines.error(plain({ ...fields, ...described(thrown) }), event),
   };
 }

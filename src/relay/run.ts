@@ -7,7 +7,8 @@ import { sha256 } from './hashes.ts';
 import { logTo } from './log.ts';
 import { KeysFault, rotateKeys } from './settings/keys.ts';
 import { readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
-import { keysFileOf, keysFor, startRelay, storeFileOf, type Sender, type SenderNeeds } from './start.ts';
+import { keysFileOf, keysFor, startRelay, storeFileOf, type SenderNeeds } from './start.ts';
+import type { Sender } from './sender/sender.ts';
 import { StoreUnusable } from './store/failures.ts';
 import { openSqlite } from './store/sqlite/sqlite-store.ts';
 

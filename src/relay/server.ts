@@ -82,16 +82,20 @@ export function serverOf(parts: Omit<Parts, 'networkOf'>, times: { [Name in keyo
   }
 
   app.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
-  app.setNotFoundHandler((request, reply) => {
+  function refuseUnknown(request: FastifyRequest, reply: FastifyReply) {
     const path = request.url.split('?')[0]!;
     const allowed = methodsAt.find(([form]) => form.test(path))?.[1];
     if (allowed) void reply.header('allow', allowed);
     return refuse(new Refusal(allowed ? 'method' : 'not-found'), request, reply);
-  });
+  }
+  app.setNotFoundHandler(refuseUnknown);
 
-  app.addHook('onRequest', async (_request, reply) => {
+  app.addHook('onRequest', async (request, reply) => {
     void reply.headers(usualHeaders);
     if (guard.closed === 'closing') void reply.header('connection', 'close');
+    // Before a body is read that belongs to nothing.
+    if (request.is404) return refuseUnknown(request, reply);
+    return undefined;
   });
   app.addHook('onResponse', async (request, reply) => {
     const route = request.is404 ? 'none' : request.routeOptions.url ?? 'none';

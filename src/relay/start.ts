@@ -9,17 +9,11 @@ import { Metrics } from './metrics.ts';
 import { serverOf } from './server.ts';
 import { makeKeys, readKeys, type Keys } from './settings/keys.ts';
 import { SettingsFault, type Settings } from './settings/read-settings.ts';
+import type { Sender } from './sender/sender.ts';
 import { openSqlite } from './store/sqlite/sqlite-store.ts';
 import type { Store } from './store/store.ts';
 import { Guard } from './way/guard.ts';
 import { Intake } from './way/intake.ts';
-
-/** What sends: begun, woken when there may be something new, stopped in so many milliseconds. */
-export interface Sender {
-  start(): Promise<void> | void;
-  wake(): void;
-  stop(within: number): Promise<void>;
-}
 
 export interface SenderNeeds {
   store: Store;
@@ -159,7 +153,7 @@ async function begin({ settings, log, clock, keys, store, newSender, begun, onBr
     return stopping;
   };
   onBroken(() => {
-    log.error('store broken', new Error());
+    log.error('store broken', undefined);
     guard.close();
     ended(false);
   });

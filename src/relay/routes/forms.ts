@@ -47,5 +47,5 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
     if (guard.closed) throw new Refusal(guard.closed);
     return { ready: true, dealers: settings.dealers.size };
   });
-  app.get('/v1/openapi.json', async (_request, reply) => reply.header('content-type', 'application/vnd.oai.openapi+json;version=3.1').send(JSON.stringify(openApi)));
+  app.get('/v1/openapi.json', async (_request, reply) => reply.header('content-type', 'application/vnd.oai.openapi+json').send(JSON.stringify(openApi)));
 }
