@@ -15,6 +15,7 @@ const policy = "default-src 'none'; script-src 'self'; style-src 'self'; require
 const types = { html: 'text/html', js: 'text/javascript', css: 'text/css' } as const;
 
 export interface PaperBrowser {
+  browser: Browser;
   page: Page;
   /** Errors and warnings of the console, breaches of the policy among them, and what was thrown. */
   complaints: string[];
@@ -43,8 +44,27 @@ export async function openPaperBrowser(): Promise<PaperBrowser> {
   });
   await page.goto(address);
   await page.waitForFunction(() => 'papers' in globalThis);
-  return { page, complaints, close: () => browser.close() };
+  return { browser, page, complaints, close: () => browser.close() };
 }
 
-/** Pages of a PDF, counted in its page tree (ISO 32000-2, 7.7.3.2). */
+/** Pages of a PDF (ISO 32000-2, 7.7.3.3). */
 export const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page(?![a-zA-Z])/g)?.length ?? 0;
+
+/** Width and height of a PDF's pages in points, a seventy-second of an inch each (ISO 32000-2, 14.11.2). */
+export const sizesOf = (pdf: Buffer) => [...pdf.toString('latin1').matchAll(/\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/g)].map(([, width, height]) => [Number(width), Number(height)] as const);
+
+/** What a camera would see of a picture: its pixels, read by a browser. */
+export async function pixelsOf(browser: Browser, png: Buffer): Promise<{ pixels: Uint8ClampedArray; width: number; height: number }> {
+  const page = await browser.newPage();
+  const read = await page.evaluate(async (base64) => {
+    const image = await createImageBitmap(new Blob([Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0))]));
+    const context = new OffscreenCanvas(image.width, image.height).getContext('2d')!;
+    context.drawImage(image, 0, 0);
+    const { data } = context.getImageData(0, 0, image.width, image.height);
+    let bytes = '';
+    for (const byte of data) bytes += String.fromCharCode(byte);
+    return { bytes: btoa(bytes), width: image.width, height: image.height };
+  }, png.toString('base64'));
+  await page.close();
+  return { pixels: new Uint8ClampedArray(Buffer.from(read.bytes, 'base64')), width: read.width, height: read.height };
+}

@@ -1,0 +1,46 @@
+import { isAddress } from '../documents/mail-address.ts';
+import type { Task } from './control/tasks.ts';
+import { checkSettings, doTask, newDevice, rotate, serve, type Ending, type World } from './run.ts';
+import { sendingBy } from './sending.ts';
+import { compose } from './mail/compose.ts';
+
+/** What the command line can have the relay do. */
+export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'token'; dealer: string } | Task;
+
+const signals = ['SIGTERM', 'SIGINT'] as const;
+/** A terminal that goes away is no wish to stop: mail goes on. */
+const ignored = 'SIGHUP';
+
+const worldWith = (told: Pick<World, 'out' | 'err'>): World => ({
+  ...told,
+  env: process.env,
+  exit: (code) => process.exit(code),
+  onStop(stop) {
+    const deaf = () => {};
+    signals.forEach((signal) => process.on(signal, stop));
+    process.on(ignored, deaf);
+    return () => {
+      signals.forEach((signal) => process.off(signal, stop));
+      process.off(ignored, deaf);
+    };
+  },
+});
+
+/**
+ * @param settings  a file or folder, where one was named
+ * @returns 0 well, 1 what was given has faults, 70 the disk failed
+ */
+export async function run(task: RelayTask, settings: string | undefined, told: Pick<World, 'out' | 'err'>): Promise<Ending> {
+  const world = worldWith(told);
+  if ('address' in task && !isAddress(task.address)) {
+    told.err(`${JSON.stringify(task.address)}: expected one address, such as ann@buyer.example`);
+    return 1;
+  }
+  switch (task.task) {
+    case 'serve': return serve(settings, (needs) => sendingBy(needs, compose), world);
+    case 'check': return checkSettings(settings, world);
+    case 'token': return newDevice(settings, task.dealer, world);
+    case 'rotate': return rotate(settings, world);
+    default: return doTask(settings, task, world);
+  }
+}
