@@ -10,7 +10,7 @@ function fieldAt(place: string, { tasks = [] }: AnswersDocument): string {
   return index === undefined ? place : `tasks.${tasks[Number(index)]?.task}.${rest}`;
 }
 
-function sayPlace(place: string, answers: AnswersDocument, { words }: Voice, { kept }: HandOnWords): string {
+function sayPlace(place: string, answers: AnswersDocument, { words }: Voice, { kept }: Pick<HandOnWords, 'kept'>): string {
   const at = fieldAt(place, answers);
   const question = questions.find(({ fields }) => fields.some((field) => field.at === at));
   const label = question && words.questions[question.id as QuestionId].fields[at]?.label;
@@ -21,7 +21,7 @@ function sayPlace(place: string, answers: AnswersDocument, { words }: Voice, { k
 }
 
 /** What doesn't go along with the answers, in a sentence; undefined where all of it does. */
-export function sayLeftOut(leftOut: readonly LeftOut[], answers: AnswersDocument, voice: Voice, own: HandOnWords): string | undefined {
+export function sayLeftOut(leftOut: readonly LeftOut[], answers: AnswersDocument, voice: Voice, own: Pick<HandOnWords, 'kept' | 'handoff'>): string | undefined {
   if (leftOut.length === 0) return undefined;
   return own.handoff.leftOut(voice.words.list([...new Set(leftOut.map(({ place }) => sayPlace(place, answers, voice, own)))]));
 }
