@@ -18,5 +18,5 @@ export type Refusal =
 export type RefusalCode = Refusal['code'];
 
 /** A refusal in words: what happened, why, and what to do. */
-export const sayRefusal = (refusal: Refusal, { refusals }: HandoffWords): SaidRefusal =>
+export const sayRefusal = (refusal: Refusal, { refusals }: Pick<HandoffWords, 'refusals'>): SaidRefusal =>
   refusals[refusal.code](refusal.code === 'sign' ? refusal : { sign: '', group: 0 });
