@@ -107,5 +107,6 @@ export const laterLook = css`
     .machine { border-color: var(--line); box-decoration-break: clone; }
   }
   .bait { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .mail { border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 1em; display: grid; gap: 0.75em; }
   .mail .field input { inline-size: 100%; max-inline-size: 28em; }
 `;

@@ -113,7 +113,7 @@ export const look = css`
   .options > .last { border-block-start: 1px solid var(--line); padding-block-start: 0.6em; margin-block-start: 0.15em; }
   .inset { margin-inline-start: 1em; padding-inline-start: 1em; border-inline-start: 2px solid var(--line); }
 
-  input[type='text'], select {
+  input:is([type='text'], [type='email'], [type='tel']), select {
     font: inherit; color: inherit; background: var(--paper); border: 1.5px solid var(--ink); border-radius: var(--radius);
     padding: 0.55em 0.7em; inline-size: 100%; max-inline-size: 20em; min-block-size: 2.9em;
   }

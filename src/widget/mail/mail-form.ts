@@ -119,7 +119,7 @@ export function mailFormTemplate(view: MailFormView) {
   const { mailing: { state, kind }, words } = view;
   const busy = state.at === 'sending' || state.at === 'working';
   return html`
-    <section class="notice mail" part="mail">
+    <section class="mail" part="mail">
       <h3 id="mail-heading" tabindex="-1">${words[kind].heading}</h3>
             <div role="status" class="stack">
         ${busy ? html`<p>${state.at === 'working' ? words.working : words.sending}</p>` : nothing}

@@ -25,7 +25,7 @@ export const mail: MailWords = {
   phoneFault: 'Geben Sie eine Nummer ein oder lassen Sie das Feld leer',
   goodTime: 'Gute Zeit für einen Anruf',
   goodTimes: { any: 'Jederzeit', morning: 'Morgens', midday: 'Mittags', afternoon: 'Nachmittags', evening: 'Abends' },
-  privacy: 'Ihre Adresse wird eine Woche nach dem Versand gelöscht. In jeder Nachricht steht ein Link, der weitere verhindert.',
+  privacy: 'Ihre Adresse wird nach dem Versand noch eine Woche aufbewahrt und dann gelöscht. In jeder Nachricht steht ein Link, der weitere verhindert.',
   sending: 'Wird geschickt…',
   working: 'Es wird gezeigt, dass hier kein Automat schreibt; einige Sekunden…',
   sentTo: (address) => `Sie geht an ${address}.`,
