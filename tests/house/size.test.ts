@@ -18,8 +18,8 @@ const budgets: Readonly<Record<string, number>> = {
   'before the first question': 29_600,
   // With the line-up, the result and English: comes while the first question is read.
   'the whole in English': 144_500,
-  // The section by which answers and shortlist are taken along, with its words: comes when it is unfolded, or by a link.
-  'taken along in English': 14_500,
+  // The sections by which answers and shortlist are taken along and mailed, with their words: each comes when it is wanted.
+  'wanted in English': 22_100,
   // What a page in another language fetches besides, in place of the English.
   'words of de': 25_700,
   'words of es': 24_700,
@@ -48,7 +48,7 @@ const read = (files: readonly string[]) => files.map((file) => readFileSync(file
 async function textsOf(outDir: string): Promise<Texts> {
   const { first, later, words, wanted } = await builtScripts(outDir);
   const others = [...words].filter(([tag]) => tag !== 'en').map(([tag, files]) => [`words of ${tag}`, read(files)] as const);
-  return { 'before the first question': read(first), 'the whole in English': read([...first, ...later, ...words.get('en')!]), 'taken along in English': read(wanted), ...Object.fromEntries(others) };
+  return { 'before the first question': read(first), 'the whole in English': read([...first, ...later, ...words.get('en')!]), 'wanted in English': read(wanted), ...Object.fromEntries(others) };
 }
 
 const over = (texts: Texts) => Object.entries(texts).flatMap(([what, each]) => {
