@@ -19,6 +19,7 @@ import { telling } from '../../src/reasons/words/en/telling.ts';
 import type { AcreToAxle, AcreEventDetails } from '../../src/widget/define.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
+import { afterwards, instead, putBack } from '../support/instead.ts';
 import { closing, opening, pseudoWords } from '../support/pseudo-words.ts';
 import { painted, scan } from '../support/scan.ts';
 import { all, settled } from './on-page.ts';
@@ -64,22 +65,14 @@ function heard<E extends keyof AcreEventDetails>(type: E) {
   const details: AcreEventDetails[E][] = [];
   const hear = (event: Event) => { details.push((event as CustomEvent<AcreEventDetails[E]>).detail); };
   document.addEventListener(type, hear);
-  undo.push(() => document.removeEventListener(type, hear));
+  afterwards(() => document.removeEventListener(type, hear));
   return details;
-}
-
-const undo: (() => void)[] = [];
-/** Puts something in the place of what the browser has, until the test is over. */
-function instead(of: object, name: string, value: unknown) {
-  const before = Object.getOwnPropertyDescriptor(of, name);
-  Object.defineProperty(of, name, { configurable: true, writable: true, value });
-  undo.push(() => (before ? Object.defineProperty(of, name, before) : Reflect.deleteProperty(of, name)));
 }
 
 const address = location.href;
 afterEach(() => {
   document.body.replaceChildren();
-  for (const each of undo.splice(0).reverse()) each();
+  putBack();
   history.replaceState(null, '', address);
 });
 
@@ -139,8 +132,7 @@ it('where a page may not copy, the text is selected and that is said; copied by 
     assert.deepEqual(events, []);
     link.dispatchEvent(new ClipboardEvent('copy', { bubbles: true }));
     assert.deepEqual(events, [{ how: 'link-copied' }]);
-    undo.pop()!();
-    undo.pop()!();
+    putBack();
   }
 });
 
@@ -198,9 +190,7 @@ it('a mail is saved as a file whose address is given up later', async () => {
   instead(window, 'setTimeout', (act: () => void) => later.push(act));
   const events = heard('acre-handed-on');
   button(wizard, english.mail.save).click();
-  undo.pop()!();
-  undo.pop()!();
-  undo.pop()!();
+  putBack();
   assert.equal(saved[0], 'tractor-shortlist.eml');
   const message = await fetch(saved[1]!);
   assert.equal(message.headers.get('content-type'), 'message/rfc822');

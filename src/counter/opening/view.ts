@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import { sayRefusal } from '../../handoff/refusal.ts';
 import type { CameraState } from './camera.ts';
@@ -57,7 +58,7 @@ export function openingTemplate(view: OpeningView) {
           <label for="opening-field">${words.field.label}</label>
           <p class="hint" id="opening-hint">${words.field.hint}</p>
           ${faultTemplate(view)}
-          <input type="text" id="opening-field" autocomplete="off" autocapitalize="characters" spellcheck="false" dir="ltr" .value=${opening.text}
+          <input type="text" id="opening-field" autocomplete="off" autocapitalize="characters" spellcheck="false" dir="ltr" .value=${live(opening.text)}
             aria-describedby="opening-hint${opening.refused ? ' opening-fault' : ''}" aria-invalid=${opening.refused ? 'true' : nothing}
             @input=${({ target }: Event) => opening.type((target as HTMLInputElement).value)} />
         </div>
