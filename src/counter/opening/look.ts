@@ -9,6 +9,7 @@ export const openingLook = css`
   .camera { inline-size: min(100%, 30em); aspect-ratio: 4 / 3; object-fit: cover; background: #000; border: 1.5px solid var(--ink); border-radius: var(--radius); }
   .buyer-code .code { inline-size: min(100%, 20em); }
   .buyer-code dt { font-weight: 650; }
+  .buyer-code dd + dt { margin-block-start: 0.6em; }
   .line { font-family: ui-monospace, monospace; overflow-wrap: anywhere; user-select: all; }
   .typed { font-size: 1.4em; overflow-wrap: normal; }
   @container (min-width: 38em) {

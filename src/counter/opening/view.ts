@@ -62,7 +62,7 @@ export function openingTemplate(view: OpeningView) {
             aria-describedby="opening-hint${opening.refused ? ' opening-fault' : ''}" aria-invalid=${opening.refused ? 'true' : nothing}
             @input=${({ target }: Event) => opening.type((target as HTMLInputElement).value)} />
         </div>
-        <div class="actions"><button class=${opening.camera.state.is === 'off' ? '' : 'main'} type="submit">${words.field.open}</button></div>
+        <div class="actions"><button class=${opening.camera.state.is === 'absent' ? 'main' : ''} type="submit">${words.field.open}</button></div>
       </form>
     </section>`;
 }

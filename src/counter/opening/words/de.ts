@@ -4,7 +4,7 @@ import type { OpeningWords } from './words.ts';
 export const opening: OpeningWords = {
   handoff,
   heading: 'Antworten eines Käufers öffnen',
-  explained: 'Von seinem Handy, seinem Papier oder aus einer E-Mail. Darin steht, was er geantwortet hat, und nichts darüber, wer er ist.',
+  explained: 'Vom Handy, vom Papier oder aus einer E-Mail. Darin steht, was geantwortet wurde, und nichts darüber, von wem.',
   field: { label: 'Link oder Zeile', hint: 'Link einfügen, oder die Zeile tippen, wie sie vorgelesen wird: groß oder klein, mit Strichen oder ohne.', open: 'Öffnen' },
   refusals: {
     nothing: () => ({ what: 'Es wurde nichts geöffnet.', why: 'Das Feld ist leer.', mend: 'Fügen Sie den Link ein, oder tippen Sie die Zeile.' }),

@@ -4,7 +4,7 @@ import type { OpeningWords } from './words.ts';
 export const opening: OpeningWords = {
   handoff,
   heading: 'Open a buyer’s answers',
-  explained: 'From his phone, his paper or a mail. It holds what he answered, and nothing about who he is.',
+  explained: 'From a phone, a paper or a mail. It holds what was answered, and nothing about who answered.',
   field: { label: 'Link or line', hint: 'Paste the link, or type the line as it is read out: small or capital letters, with hyphens or without.', open: 'Open' },
   refusals: {
     nothing: () => ({ what: 'Nothing was opened.', why: 'The box is empty.', mend: 'Paste the link, or type the line.' }),
@@ -34,7 +34,7 @@ export const opening: OpeningWords = {
       newer: 'The code was made with a newer version than this counter has. Load this page anew.',
     },
   },
-  kept: { delivery: 'the postcode for delivery', tradeIn: 'what is traded in', owned: 'makes and names of what he owns', material: 'the material, where it is a rare one', species: 'the kind of wood, where it is a rare one' },
+  kept: { delivery: 'the postcode for delivery', tradeIn: 'what is traded in', owned: 'makes and names of what is owned already', material: 'the material, where it is a rare one', species: 'the kind of wood, where it is a rare one' },
   ask: (things) => `A link holds choices and figures alone. Ask, where it matters: ${things}.`,
   takeAlong: {
     heading: 'To take along', scan: 'Scan it with your phone. It holds your answers, and nothing about who you are.', link: 'As a link', typed: 'As a line to type',

@@ -4,7 +4,7 @@ import type { OpeningWords } from './words.ts';
 export const opening: OpeningWords = {
   handoff,
   heading: 'Abrir las respuestas de un comprador',
-  explained: 'Desde su teléfono, su papel o un correo. Contiene lo que respondió, y nada sobre quién es.',
+  explained: 'Desde un teléfono, un papel o un correo. Contiene lo que se respondió, y nada sobre quién respondió.',
   field: { label: 'Enlace o clave', hint: 'Pegue el enlace, o escriba la clave como se la leen: en mayúsculas o minúsculas, con guiones o sin ellos.', open: 'Abrir' },
   refusals: {
     nothing: () => ({ what: 'No se abrió nada.', why: 'La casilla está vacía.', mend: 'Pegue el enlace o escriba la clave.' }),
@@ -34,7 +34,7 @@ export const opening: OpeningWords = {
       newer: 'El código se hizo con una versión más nueva que la de este mostrador. Vuelva a cargar esta página.',
     },
   },
-  kept: { delivery: 'el código postal de entrega', tradeIn: 'lo que se entrega a cuenta', owned: 'marcas y nombres de lo que ya tiene', material: 'el material, si es poco común', species: 'la madera, si es poco común' },
+  kept: { delivery: 'el código postal de entrega', tradeIn: 'lo que se entrega a cuenta', owned: 'marcas y nombres de los aperos que ya hay', material: 'el material, si es poco común', species: 'la madera, si es poco común' },
   ask: (things) => `Un enlace solo lleva opciones y cifras. Pregunte, si importa: ${things}.`,
   takeAlong: {
     heading: 'Para llevar', scan: 'Escanéelo con su teléfono. Contiene sus respuestas, y nada sobre quién es usted.', link: 'Como enlace', typed: 'Como clave para escribir',

@@ -4,7 +4,7 @@ import type { OpeningWords } from './words.ts';
 export const opening: OpeningWords = {
   handoff,
   heading: 'Ouvrir les réponses d’un acheteur',
-  explained: 'Depuis son téléphone, son papier ou un courriel. On y trouve ses réponses, et rien sur qui il est.',
+  explained: 'Depuis un téléphone, un papier ou un courriel. On y trouve les réponses, et rien sur qui a répondu.',
   field: { label: 'Lien ou code', hint: 'Collez le lien, ou tapez le code comme on vous le dicte : en majuscules ou en minuscules, avec ou sans tirets.', open: 'Ouvrir' },
   refusals: {
     nothing: () => ({ what: 'Rien n’a été ouvert.', why: 'La case est vide.', mend: 'Collez le lien, ou tapez le code.' }),
@@ -34,7 +34,7 @@ export const opening: OpeningWords = {
       newer: 'Ce code QR vient d’une version plus récente que celle de ce comptoir. Rechargez cette page.',
     },
   },
-  kept: { delivery: 'le code postal de livraison', tradeIn: 'ce qui est repris', owned: 'marques et noms de ce qu’il a déjà', material: 'le matériau, s’il est peu courant', species: 'l’essence du bois, si elle est peu courante' },
+  kept: { delivery: 'le code postal de livraison', tradeIn: 'ce qui est repris', owned: 'marques et noms des outils déjà là', material: 'le matériau, s’il est peu courant', species: 'l’essence du bois, si elle est peu courante' },
   ask: (things) => `Un lien ne contient que des choix et des chiffres. Demandez, si cela compte : ${things}.`,
   takeAlong: {
     heading: 'À emporter', scan: 'Scannez-le avec votre téléphone. Il contient vos réponses, et rien sur qui vous êtes.', link: 'En lien', typed: 'En code à taper',
