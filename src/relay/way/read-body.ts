@@ -65,7 +65,11 @@ function placedOf({ place, expected }: Fault): PlacedFault {
   return { place: (strange === -1 ? parts : parts.slice(0, strange)).join('.'), expected };
 }
 
-const refused = (faults: readonly Fault[]) => new Refusal('not-a-request', { faults: faults.slice(0, mostFaults).map(placedOf) });
+function refused(faults: readonly Fault[]): Refusal {
+  // Several checks of one text say the same.
+  const told = new Map(faults.slice(0, mostFaults).map(placedOf).map((fault) => [`${fault.place} ${fault.expected}`, fault]));
+  return new Refusal('not-a-request', { faults: [...told.values()] });
+}
 
 /** @throws Refusal `not-a-request` */
 export function readPlain(document: unknown): RequestDocument {
