@@ -28,14 +28,15 @@ describe('what stands where on the pages', () => {
 
   test('everything once; what doesn’t float in its order; no column fuller than it is, unless it says so', () => fc.assert(fc.property(blocks, firstRoom, (all, first) => {
     const roomIn = (column: number) => (column === 0 ? first : room);
-    const { columns, holds } = flowed(all, roomIn);
+    const { columns, holds, left } = flowed(all, roomIn);
     const placed = columns.flat();
     expect([...placed].sort((a, b) => a - b)).toEqual(all.map((_, index) => index));
     const kept = placed.filter((index) => !all[index]!.floats);
     expect(kept).toEqual([...kept].sort((a, b) => a - b));
     // All are lower than a whole column, so that each has a place.
     expect(holds).toBe(true);
-    for (const [column, inIt] of columns.entries()) expect(inIt.reduce((sum, index) => sum + all[index]!.height, 0)).toBeLessThanOrEqual(roomIn(column));
+    for (const [column, inIt] of columns.entries()) expect(left[column]).toBe(roomIn(column) - inIt.reduce((sum, index) => sum + all[index]!.height, 0));
+    expect(left.filter((room) => room < 0)).toEqual([]);
   }), runs(300)));
 
   test('what floats fills what the next has no room in', () => {
@@ -43,7 +44,7 @@ describe('what stands where on the pages', () => {
   });
 
   test('what is higher than any column is told of', () => {
-    expect(flowed([{ height: 10 }, { height: 120 }, { height: 10 }], () => 100)).toEqual({ columns: [[0], [1], [2]], holds: false });
+    expect(flowed([{ height: 10 }, { height: 120 }, { height: 10 }], () => 100)).toEqual({ columns: [[0], [1], [2]], left: [90, -20, 90], holds: false });
   });
 
   // ISO 216: A4 is 210 × 297 mm. US Letter is 8.5 × 11 in. A CSS inch is 96 px (CSS Values and Units 4, 6.2).

@@ -47,7 +47,7 @@ export function fitToPages(host: HTMLElement, paper: Paper): Fitted {
     const flow = flowOf(paper, told, root);
     const fits = flow.holds && !isTooMuch(paper.columns, flow);
     if (!fits && telling < last) continue;
-    render(html`${pagesTemplate(paper, told, flow.columns)}`, root);
+    render(html`${pagesTemplate(paper, told, flow)}`, root);
     return { pages: root.querySelectorAll('.page').length, telling, fits };
   }
   throw new Error('a paper tells nothing');

@@ -1,6 +1,8 @@
 /** What stands in each column of a paper, in order, by its place among all. */
 export interface Flow {
   columns: readonly (readonly number[])[];
+  /** What is left of each column. */
+  left: readonly number[];
   /** Whether each column holds what stands in it: what is higher than any column stands in one of its own. */
   holds: boolean;
 }
@@ -41,5 +43,6 @@ export function flowed(blocks: readonly Block[], roomIn: (column: number) => num
       put(next!);
     }
   }
-  return { columns, holds };
+  const heightOf = (column: readonly number[]) => column.reduce((sum, block) => sum + blocks[block]!.height, 0);
+  return { columns, left: columns.map((column, index) => roomIn(index) - heightOf(column)), holds };
 }

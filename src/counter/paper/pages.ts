@@ -1,5 +1,10 @@
 import { html, nothing } from 'lit';
+import type { Flow } from './flow.ts';
 import { mostPages, type Paper, type Part, type Told } from './paper.ts';
+import { toPixels } from './sizes.ts';
+
+/** What is left of a column goes between its parts, up to this [mm]. */
+const mostBetween = 2.5;
 
 const partTemplate = ({ id, body }: Part) => html`<section class="part" data-part=${id}>${body}</section>`;
 
@@ -11,9 +16,11 @@ export const measuredTemplate = ({ direction, language, columns }: Paper, { head
   </div>`;
 
 /** The pages as they are printed, each with its number. */
-export function pagesTemplate({ direction, language, columns, foot }: Paper, { head, parts }: Told, flow: readonly (readonly number[])[]) {
+export function pagesTemplate({ direction, language, columns, foot }: Paper, { head, parts }: Told, { columns: flow, left }: Flow) {
   const pages = Math.max(1, Math.ceil(flow.length / columns));
-  const columnOf = (column: number) => html`<div class="column">${(flow[column] ?? []).map((each) => partTemplate(parts[each]!))}</div>`;
+  const between = (column: number) => Math.max(0, Math.min(toPixels(mostBetween), (left[column] ?? 0) / Math.max(1, (flow[column]?.length ?? 0) - 1)));
+  // Through the property: a style attribute, which Lit's own directive writes at first, breaks a strict policy.
+  const columnOf = (column: number) => html`<div class="column" .style=${`row-gap:${between(column)}px`}>${(flow[column] ?? []).map((each) => partTemplate(parts[each]!))}</div>`;
   return Array.from({ length: pages }, (_, page) => html`
     <div class="page" lang=${language} dir=${direction}>
       ${page === 0 ? partTemplate(head) : nothing}
@@ -22,4 +29,4 @@ export function pagesTemplate({ direction, language, columns, foot }: Paper, { h
     </div>`);
 }
 
-export const isTooMuch = (columns: number, { columns: flow }: { columns: readonly unknown[] }) => flow.length > mostPages * columns;
+export const isTooMuch = (columns: number, { columns: flow }: Flow) => flow.length > mostPages * columns;

@@ -4,7 +4,7 @@ import { pack, unpack, type Packed } from '../../handoff/pack.ts';
 import { dayIn } from '../../units/day.ts';
 import type { Paper, Part, Told } from './paper.ts';
 import { answersPart } from './sheet/answers.ts';
-import { cautionsPart, checksPart, termsPart } from './sheet/closing.ts';
+import { cautionsPart, checksPart, termsParts } from './sheet/closing.ts';
 import { drawable, drawingPart, type Drawable } from './sheet/drawing.ts';
 import { extents, type Extent } from './sheet/extent.ts';
 import { headPart } from './sheet/head.ts';
@@ -35,7 +35,7 @@ function toldOf({ packed, answers, machines: all, drawn }: Prepared, extent: Ext
   const parts: Part[] = [
     ...notClearedParts(view), answersPart(answers, extent, view), standingPart(plan, view), ...of(false),
     ...(asked.length > 0 ? [askPart(view), ...asked] : []), ...drawing, ...waysOutParts(extent, view), ...ruledOutParts(extent, view), ...changesParts(extent, view),
-    checksPart(view), cautionsPart(extent, view), termsPart(view),
+    checksPart(view), cautionsPart(extent, view), ...termsParts(view),
   ];
   return { head: headPart(packed, isCut(plan, extent, view), view), parts };
 }

@@ -11,7 +11,7 @@ const look = `
 .page + .page { break-before: page; }
 .part { display: flow-root; padding-block-end: 1.8mm; break-inside: avoid; }
 .columns { display: flex; align-items: flex-start; }
-.column { flex: 1 1 0; min-inline-size: 0; }
+.column { flex: 1 1 0; min-inline-size: 0; display: flex; flex-direction: column; }
 footer { position: absolute; inset-inline: 0; inset-block-end: 0; display: flex; justify-content: space-between; gap: 4mm; border-block-start: .5pt solid #000; padding-block-start: 1mm; font-size: 9pt; white-space: nowrap; }
 footer span:first-child { overflow: hidden; text-overflow: ellipsis; }
 h1 { font-size: 15pt; line-height: 1.15; margin-block: 1.5mm .5mm; }

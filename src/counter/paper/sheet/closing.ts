@@ -28,7 +28,21 @@ export function cautionsPart({ cautions: told }: Extent, { shortlist: { cautions
   };
 }
 
+/** Letters that may stand in one piece: a dealer's contract is longer than a page. */
+const longestPiece = 1_200;
+
+/** A text in pieces that end where its sentences do. */
+function pieces(text: string): string[] {
+  const all: string[] = [];
+  for (const sentence of text.split(/(?<=[.!?;:])\s+|\n+/u)) {
+    const longer = `${all.at(-1) ?? ''} ${sentence}`.trim();
+    if (all.length > 0 && longer.length <= longestPiece) all[all.length - 1] = longer;
+    else all.push(sentence);
+  }
+  return all;
+}
+
 /** The dealer's own terms in the language of the sheet, or ours. */
-export const termsPart = ({ catalogue: { dealer }, voice: { words } }: SheetView): Part => ({
-  id: 'terms', body: html`<h2>${words.result.termsHeading}</h2><p>${sayTerms(dealer, words)}</p>`,
-});
+export const termsParts = ({ catalogue: { dealer }, voice: { words } }: SheetView): Part[] => pieces(sayTerms(dealer, words)).map((piece, index) => ({
+  id: index === 0 ? 'terms' : `terms-${index + 1}`, body: html`${index === 0 ? html`<h2>${words.result.termsHeading}</h2>` : nothing}<p>${piece}</p>`,
+}));

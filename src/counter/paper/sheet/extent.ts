@@ -28,6 +28,7 @@ const whole: Extent = {
 const rich = { reasons: 6, drawbacks: 6, sums: 3, units: 4, drawing: 75, figures: true };
 const good = { reasons: 4, drawbacks: 4, sums: 2, units: 3, drawing: 70, figures: true };
 const plain = { reasons: 3, drawbacks: 3, sums: 1, units: 2, drawing: 66, figures: false };
+const brief = { reasons: 3, drawbacks: 2, sums: 1, units: 1, drawing: 58, figures: false };
 const lean = { reasons: 2, drawbacks: 2, sums: 1, units: 1, drawing: 58, figures: false };
 
 /** From much to little. Three machines are kept as long as there is any room for them. */
@@ -42,9 +43,11 @@ const less: readonly Partial<Extent>[] = [
   { ...plain, machines: 4, ways: 5 },
   { ...good, machines: 3 },
   { ...plain, ways: 4 },
+  { ...brief },
   { ...lean },
   { ...good, machines: 2 },
   { ...plain, ways: 3 },
+  { ...brief },
   { ...lean },
   { whyNot: 'untold', ways: 2 },
   { ...good, machines: 1 },

@@ -9,7 +9,7 @@ export const de: PaperWords = {
   gives: (result) => `ergibt ${result}`,
   source: (source) => `Quelle: ${source}.`,
   onlyNamed: {
-    machines: (names, count) => (count === 1 ? `Kein Platz war hier für eine weitere, die in Frage kommt: ${names}.` : `Kein Platz war hier für ${count} weitere, die in Frage kommen: ${names}.`),
+    machines: (names, count) => (count === 1 ? `Hier war kein Platz für eine weitere, die in Frage kommt: ${names}.` : `Hier war kein Platz für ${count} weitere, die in Frage kommen: ${names}.`),
     reasons: (count) => (count === 1 ? 'Ein weiterer Grund dafür' : `${count} weitere Gründe dafür`),
     drawbacks: (count) => (count === 1 ? 'Eines mehr dagegen oder nicht bekannt' : `${count} mehr dagegen oder nicht bekannt`),
     sums: (count) => (count === 1 ? 'eine weitere Rechnung' : `${count} weitere Rechnungen`),
