@@ -24,7 +24,7 @@ export function newRequest({ name, dealer = 'demo-lot', address = 'ann@buyer.exa
   return {
     id: name, dealer, fingerprint: `print of ${name}`, likeness, request,
     messages: roles.map((role) => ({
-      role, state, recipient: role === 'dealer' ? `hash of ${dealer}` : recipient, messageId: `<${name}.${role}@relay.example>`, token: `token ${name} ${role}`,
+      role, state, recipient: role === 'dealer' ? `hash of ${dealer}` : recipient, messageId: `<${name}.${role}@relay.example>`, token: `token-${name}-${role}`,
     })),
   };
 }

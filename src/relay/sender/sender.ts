@@ -34,8 +34,8 @@ const lastWord = 2 * second;
 const crashesHeld = 3;
 /** Signs of life, and the silence after which what another process claimed is taken to be left [ms]. */
 const [beatEvery, silentFor] = [10 * second, 60 * second];
-/** Longest and shortest sleep [ms]: clocks are put forward and back, and what was left out of a claim gets free without a word. */
-const [longestSleep, shortestSleep] = [30 * second, 1 * second];
+/** Shortest and longest sleep [ms], for clocks are put forward and back; where others store too, nobody says that they did. */
+const [shortestSleep, longestAlone, longestTogether] = [1 * second, 60 * second, 2 * second];
 /** After the store failed, so long until it is asked again [ms]. */
 const afterTrouble = 5 * second;
 
@@ -135,7 +135,7 @@ export function createSender(parts: SenderParts): Sender {
 
   const destinationOf = ({ role, dealer, document }: Claim) => (role === 'dealer' ? `dealer:${dealer}` : document.address.slice(document.address.lastIndexOf('@') + 1).toLowerCase());
 
-  /** Claims one, where one more may go. @returns how long until it is worth trying again [ms], 0 at once, or undefined: until something ends */
+  /** Claims one, where one more may go. @returns how long until it is worth trying again [ms], 0 at once, or undefined: until something happens */
   async function next(): Promise<number | undefined> {
     const now = clock.elapsed();
     const { wait, most: bearable } = brake.all(now);
@@ -160,7 +160,7 @@ export function createSender(parts: SenderParts): Sender {
     }
     const due = await store.nextDue();
     if (except.dealers.length + except.destinations.length > 0) dryWithout = without;
-    return due === undefined ? longestSleep : Math.max(shortestSleep, due - clock.now());
+    return due === undefined ? undefined : Math.max(shortestSleep, due - clock.now());
   }
 
   /** Waits for what is on its way, so long at most [ms]. */
@@ -189,7 +189,7 @@ export function createSender(parts: SenderParts): Sender {
         wait = afterTrouble;
       }
       if (wait !== 0 && isRunning()) {
-        await asleep(Math.min(wait ?? longestSleep, longestSleep, busy.size > 0 ? beatEvery : longestSleep));
+        await asleep(Math.min(wait ?? Infinity, isAlone ? longestAlone : longestTogether, busy.size > 0 ? beatEvery : Infinity));
         if (!roused) dryWithout = undefined;
       }
     }

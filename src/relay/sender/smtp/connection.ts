@@ -49,14 +49,18 @@ export class SmtpFailure extends Error {
   }
 }
 
-/** A text in pieces, which notes that the last one was taken: the final dot follows it. */
+const piece = 16_384;
+
+/** A text in pieces, as fast as they are taken. It notes when the first is asked for, and that the last one was taken: the final dot follows it. */
 function noted(raw: Uint8Array, begun: () => void, ended: () => void): Readable {
-  let given = false;
+  let given = 0;
   const stream = new Readable({
+    highWaterMark: piece,
     read() {
-      if (!given) begun();
-      this.push(given ? null : raw);
-      given = true;
+      if (given === 0) begun();
+      if (this.destroyed) return;
+      this.push(given < raw.length ? raw.subarray(given, given + piece) : null);
+      given += piece;
     },
   });
   return stream.once('end', ended);
@@ -88,7 +92,8 @@ export class Connection {
       socketTimeout: this.#waits.dot, socketCloseTimeout: 0, maxResponseSize: 65_536,
     });
     this.#smtp.on('error', (error: Failure) => this.#over(error));
-    this.#smtp.on('end', () => this.#over({ code: 'ECONNECTION' }));
+    // Whatever ended it is told by itself, right after.
+    this.#smtp.on('end', () => queueMicrotask(() => this.#over({ code: 'ECONNECTION' })));
   }
 
   #over(failure: Failure): void {
@@ -143,7 +148,11 @@ export class Connection {
   /** @returns what the server said; @throws SmtpFailure */
   async send({ envelope, raw }: OutgoingMail): Promise<string> {
     this.#enter('envelope', this.#waits.command);
-    const text = noted(raw, () => this.#enter('data', this.#waits.text), () => this.#enter('done', this.#waits.dot));
+    const text = noted(raw, () => {
+      // Whoever doesn't ask for the text has said something else too much or too little: no later answer could be trusted.
+      if (/^354[ -]/.test(String(this.#smtp.lastServerResponse))) this.#enter('data', this.#waits.text);
+      else this.close();
+    }, () => this.#enter('done', this.#waits.dot));
     const info = await this.#step<{ response?: string }>((done) => this.#smtp.send({ from: envelope.from, to: [envelope.to], size: raw.length }, text, (error, value) => done(error as Failure | null, value)));
     this.sent += 1;
     return String(info.response ?? '');

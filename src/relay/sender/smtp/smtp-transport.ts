@@ -19,10 +19,12 @@ export function smtpTransport(options: SmtpOptions): Transport {
     idle.push({ connection, timer });
   }
 
-  function kept(): Connection | undefined {
+  async function kept(): Promise<Connection | undefined> {
     const found = idle.pop();
     clearTimeout(found?.timer);
-    return found?.connection;
+    // What the server said too much is read first, and ends it.
+    if (found) await new Promise((resolve) => setImmediate(resolve));
+    return found?.connection.isOpen ? found.connection : undefined;
   }
 
   async function opened(): Promise<Connection> {
@@ -52,12 +54,12 @@ export function smtpTransport(options: SmtpOptions): Transport {
 
   return {
     async send(mail) {
-      const old = kept();
+      const old = await kept();
       if (old) {
         try {
           return await sendOn(old, mail);
         } catch (error) {
-          // It had ended while it lay there: nothing of this mail was said yet.
+          // It had ended while it lay there, or said something too much: of this mail's text nothing went out.
           const ended = error instanceof SmtpFailure && error.stage === 'envelope' && error.failure.responseCode === undefined;
           if (!ended) return judged(error);
         }
