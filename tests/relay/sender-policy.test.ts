@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { waitAfter } from '../../src/relay/sender/schedule.ts';
 import type { Verdict } from '../../src/relay/sender/verdict.ts';
 import { bench, plainMail, type Bench } from './sender-bench.ts';
@@ -11,6 +11,9 @@ const later = (reason = 'rcpt 450', more: object = {}): Verdict => ({ kind: 'lat
 const unreached = later('not reached', { unreached: true });
 const sent: Verdict = { kind: 'sent', reply: '250 taken' };
 const refused = (more: object = {}): Verdict => ({ kind: 'refused', reason: 'envelope 550', noSuchAddress: false, ours: false, ...more });
+
+// Days go by here, a minute at a time.
+vi.setConfig({ testTimeout: 60_000 });
 
 let b: Bench;
 afterEach(() => b.end());
@@ -208,7 +211,7 @@ describe('a queue', () => {
     expect(await b.states()).toEqual({ sent: count + 1 });
     expect(b.transport.mails).toHaveLength(count + 1);
     expect(new Set(b.transport.mails.map(({ name }) => name)).size).toBe(count + 1);
-  }, 120_000);
+  });
 
   test('a new one overtakes a backlog', async () => {
     b = bench({ most: 2 });
