@@ -26,13 +26,20 @@ function fileOf(path) {
   return file.startsWith(root) ? file : undefined;
 }
 
-/** The rule book with this dealer's figures, as the built command prints it for whoever wants the page on his site. */
-async function ruleBook(language = 'en') {
+/** What the built command prints. */
+async function printed(...asked) {
   const command = fileURLToPath(new URL('../dist/cli/acre-to-axle.js', import.meta.url));
-  const asked = ['rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json'), '--language', language, '--translations', 'rulebook.{language}.html'];
   const { stdout } = await promisify(execFile)(process.execPath, [command, ...asked], { maxBuffer: 2 ** 24 });
   return stdout;
 }
+
+/** The pages the command prints for whoever wants them on his site, by what their addresses begin with. */
+const printedPages = {
+  // The rule book with this dealer's figures.
+  rulebook: (language) => printed('rulebook', '--format', 'html', '--catalogue', join(demo, 'catalogue.json'), '--language', language, '--translations', 'rulebook.{language}.html'),
+  // What an invented season asked for, of a lot from which much is sold.
+  demand: (language) => printed('demand', '--format', 'html', '--catalogue', join(demo, 'season', 'lot.json'), '--requests', join(demo, 'season', 'requests.jsonl'), '--language', language),
+};
 
 /** The wizard's files as one a language with their hashes, where they were built; none where they weren't. */
 const hashes = () => readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
@@ -45,9 +52,9 @@ export async function serve(port = 0) {
   const server = createServer(async (request, response) => {
     try {
       const { pathname } = new URL(request.url ?? '/', 'http://demo');
-      const book = /^\/rulebook(?:\.([a-z]{2}))?\.html$/.exec(pathname);
-      if (book) {
-        const page = await ruleBook(book[1]);
+      const [, name, language = 'en'] = /^\/(rulebook|demand)(?:\.([a-z]{2}))?\.html$/.exec(pathname) ?? [];
+      if (name) {
+        const page = await printedPages[name](language);
         response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(page);
         return;
       }

@@ -12,4 +12,4 @@ const { address } = await serve(wanted).catch((trouble) => {
   console.log(`Port ${wanted} is taken; another is used.`);
   return serve(0);
 });
-console.log(`\nThe demo dealer's page is at ${address}\nThe rule book it goes by is at ${address}rulebook.html\nA dealer sets up his own at ${address}setup/\nStop it with Ctrl+C.`);
+console.log(`\nThe demo dealer's page is at ${address}\nThe rule book it goes by is at ${address}rulebook.html\nWhat an invented season asked for is at ${address}demand.html\nA dealer sets up his own at ${address}setup/\nStop it with Ctrl+C.`);

@@ -23,7 +23,7 @@ export const de: DemandWords = {
   bringExplained: 'In dieser Reihenfolge bedient jede Maschine die meisten von denen, die keine vor ihr bedient. Die erste ist die beste, die es gibt; zusammen bedienen sie mindestens 63 % dessen, was ebenso viele Maschinen höchstens könnten.',
   bring: (place, machine, more) => `${place}. ${machine}: ${more} mehr`,
   alone: (many) => `${many} für sich allein`,
-  nobody: 'Niemand blieb unbedient, den eine Maschine des Programms bedienen würde.',
+  nobody: 'Keine Maschine des Programms würde 5 oder mehr derer bedienen, die unbedient blieben.',
   buyers: 'Käufer',
   machine: 'Maschine',
   need: 'Anforderung',

@@ -23,7 +23,7 @@ export const en: DemandWords = {
   bringExplained: 'In this order each machine serves the most of those whom none before it serves. The first is the best there is; together they serve at least 63 % of the most that as many machines could.',
   bring: (place, machine, more) => `${place}. ${machine}: ${more} more`,
   alone: (many) => `${many} by itself`,
-  nobody: 'Nobody went unserved whom a machine of the line-up would serve.',
+  nobody: 'No machine of the line-up would serve 5 or more of those who went unserved.',
   buyers: 'Buyers',
   machine: 'Machine',
   need: 'Need',

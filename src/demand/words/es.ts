@@ -23,7 +23,7 @@ export const es: DemandWords = {
   bringExplained: 'En este orden, cada máquina atiende a la mayoría de los que ninguna anterior atiende. La primera es la mejor que hay; juntas atienden al menos al 63 % de lo máximo que podrían tantas máquinas.',
   bring: (place, machine, more) => `${place}. ${machine}: ${more} más`,
   alone: (many) => `${many} por sí sola`,
-  nobody: 'Nadie quedó sin atender a quien una máquina de la gama atendería.',
+  nobody: 'Ninguna máquina de la gama atendería a 5 o más de los que quedaron sin atender.',
   buyers: 'Compradores',
   machine: 'Máquina',
   need: 'Exigencia',

@@ -23,7 +23,7 @@ export const fr: DemandWords = {
   bringExplained: 'Dans cet ordre, chaque machine sert le plus de ceux qu’aucune avant elle ne sert. La première est la meilleure qui soit ; ensemble elles servent au moins 63 % du plus qu’autant de machines pourraient.',
   bring: (place, machine, more) => `${place}. ${machine} : ${more} de plus`,
   alone: (many) => `${many} à elle seule`,
-  nobody: 'Personne n’est resté sans réponse qu’une machine de la gamme servirait.',
+  nobody: 'Aucune machine de la gamme ne servirait 5 ou plus de ceux qui sont restés sans réponse.',
   buyers: 'Acheteurs',
   machine: 'Machine',
   need: 'Exigence',
