@@ -4,6 +4,7 @@ import { compareCommand } from './commands/compare.ts';
 import { demand } from './commands/demand.ts';
 import { helpAmong } from './commands/help.ts';
 import { importCommand } from './commands/import.ts';
+import { relay } from './commands/relay.ts';
 import { rulebook } from './commands/rulebook.ts';
 import { shortlistCommand } from './commands/shortlist.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -11,7 +12,7 @@ import { oneLine } from './one-line.ts';
 import { readArguments, wrongWord } from './read-arguments.ts';
 import { helpOf, helpOfAll } from './usage.ts';
 
-const working = [shortlistCommand, compareCommand, check, importCommand, demand, rulebook];
+const working = [shortlistCommand, compareCommand, check, importCommand, demand, rulebook, relay];
 /** In the order of the help. */
 export const commands: readonly Command[] = [...working, helpAmong(working)];
 

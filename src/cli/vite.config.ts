@@ -5,9 +5,17 @@ import { defineConfig } from 'vite';
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(readFileSync(here('../../package.json'), 'utf8')) as { version: string };
 
+/** The relay is built for itself, with packages this file does without; it lies beside it. */
+const relayBeside = {
+  name: 'relay-beside',
+  enforce: 'pre' as const,
+  resolveId: (id: string) => (id.endsWith('/relay/main.ts') ? { id: '../relay/acre-to-axle-relay.js', external: true } : undefined),
+};
+
 /** The command line as one file for Node, dependencies bundled in: it starts faster and needs no install. */
 export default defineConfig({
   publicDir: false,
+  plugins: [relayBeside],
   define: { VERSION: JSON.stringify(version) },
   build: {
     target: 'node20',

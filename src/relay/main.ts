@@ -2,10 +2,13 @@ import { isAddress } from '../documents/mail-address.ts';
 import type { Task } from './control/tasks.ts';
 import { checkSettings, doTask, newDevice, rotate, serve, type Ending, type World } from './run.ts';
 import { sendingBy } from './sending.ts';
-import { compose } from './mail/compose.ts';
+import type { Compose } from './sender/composed.ts';
 
 /** What the command line can have the relay do. */
 export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'token'; dealer: string } | Task;
+
+/** Until mails are made here they are held, and none is lost: `relay again all` sends them once they are. */
+const compose: Compose = () => Promise.reject(new Error('No mail can be made yet.'));
 
 const signals = ['SIGTERM', 'SIGINT'] as const;
 /** A terminal that goes away is no wish to stop: mail goes on. */
@@ -31,6 +34,8 @@ const worldWith = (told: Pick<World, 'out' | 'err'>): World => ({
  * @returns 0 well, 1 what was given has faults, 70 the disk failed
  */
 export async function run(task: RelayTask, settings: string | undefined, told: Pick<World, 'out' | 'err'>): Promise<Ending> {
+  // What is made here is for the user it runs as, and nobody else.
+  process.umask(0o077);
   const world = worldWith(told);
   if ('address' in task && !isAddress(task.address)) {
     told.err(`${JSON.stringify(task.address)}: expected one address, such as ann@buyer.example`);

@@ -5,7 +5,7 @@ const files = { lot: demoCatalogue, answers: demoAnswers('first-acre') };
 const needed = ['--catalogue', 'lot', '--answers', 'answers'];
 
 test.each<[string, string[], string]>([
-  ['nothing', [], 'shortlist, compare, check, import, demand, rulebook, help'],
+  ['nothing', [], 'shortlist, compare, check, import, demand, rulebook, relay, help'],
   ['a slip in the command', ['chekc'], '(nearest: check)'],
   ['a slip in an option of all', ['--verison'], '(nearest: --version)'],
   ['a slip in an option', ['shortlist', '--catalog', 'lot'], '(nearest: --catalogue)'],

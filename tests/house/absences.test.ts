@@ -63,6 +63,10 @@ const absences: Absence[] = [
   { what: 'a timer', finds: refersTo('setTimeout', 'setInterval', 'queueMicrotask', 'requestAnimationFrame'), rooms: pure, trap: 'setTimeout(() => 1, 1);', innocent: '// setTimeout(1)\nexport const a = 1;' },
   { what: 'secrets', finds: refersTo('crypto'), rooms: pure, trap: 'export const a = crypto.randomUUID();', innocent: "export const a = 'crypto';" },
   { what: 'the page', finds: refersTo('globalThis', 'navigator', 'localStorage', 'sessionStorage', 'HTMLElement', 'customElements'), rooms: pure, trap: 'export const a = globalThis;', innocent: 'export const a = { navigator: 1 };' },
+  {
+    what: 'the time, outside the relay’s one clock', rooms: ['relay'], but: 'relay/clock.ts', trap: 'export const a = Date.now();', innocent: 'export const a = (now: number) => new Date(now); // Date.now()',
+    finds: (sight) => calls('Date', 'now')(sight) || calls('performance', 'now')(sight) || (sight.node.type === 'NewExpression' && isName(sight.node.callee, 'Date') && (sight.node.arguments as unknown[]).length === 0),
+  },
   { what: 'code made of text', finds: refersTo('eval', 'Function'), rooms: undefined, trap: "eval('1');", innocent: "export const a = 'eval';" },
   {
     what: 'a function whose last digits differ between engines, outside its module', rooms: pure, but: 'units/transcendental.ts',
