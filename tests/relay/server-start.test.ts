@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { mkdirSync, mkdtempSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -99,6 +99,33 @@ describe('a relay', () => {
     expect(exits).toEqual([1]);
     finish();
     expect(await ending).toBe(0);
+  });
+
+  test('fault 30: a second one on the same folder says so and ends, and the first goes on', async () => {
+    const settings = await readSettings(envFor(), settingsFile);
+    const { sender, finish } = noting();
+    const first = await startRelay(settings, quiet, () => sender);
+    await expect(startRelay(settings, quiet, () => sender)).rejects.toThrow(/Another relay works on .*relay\.sqlite/);
+    expect((await send(first.address)).status).toBe(202);
+    expect(await handToRelay(settings.data, { task: 'held' })).toBeDefined();
+    finish();
+    await first.stop();
+  });
+
+  test.each([
+    ['cut off', (whole: Buffer) => whole.subarray(0, 5_000)], ['no database', () => Buffer.from('not a database at all, whatever it is called')], ['empty', () => Buffer.alloc(0)],
+  ])('fault 29: a store that is %s is set aside, and one line tells what to do', async (_what, damaged) => {
+    const env = envFor();
+    const settings = await readSettings(env, settingsFile);
+    const { sender, finish } = noting();
+    finish();
+    await (await startRelay(settings, quiet, () => sender)).stop();
+    const file = join(settings.data, 'relay.sqlite');
+    writeFileSync(file, damaged(readFileSync(file)));
+    const said: string[] = [];
+    expect(await serve(settingsFile, () => sender, { env, out: () => {}, err: (line) => void said.push(line), exit: () => {}, onStop: () => () => {} })).toBe(1);
+    expect(said).toEqual([expect.stringMatching(/relay\.sqlite is damaged and was set aside.*backup/)]);
+    expect(readdirSync(settings.data).filter((name) => name.startsWith('relay.sqlite.damaged'))).not.toEqual([]);
   });
 
   test('whose place is taken says so in a line, and leaves nothing open', async () => {

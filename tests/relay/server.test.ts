@@ -306,6 +306,13 @@ describe('what can’t be taken', () => {
     expect([json().code, headers.connection, headers['retry-after']]).toEqual(['closing', 'close', '15']);
   });
 
+  test('where the store doesn’t answer in time is 503, with when to try again', async () => {
+    await relay.end();
+    relay = await aRelay({ times: { handler: 100 }, store: (real) => ({ ...real, accept: () => new Promise(() => {}) }) });
+    const { status, headers, json } = await post(relay, aRequest);
+    expect([status, json().code, headers['retry-after']]).toEqual([503, 'unavailable', '60']);
+  });
+
   test('where the store fails is 503, and nothing more until it has answered again', async () => {
     let fails = true;
     await relay.end();

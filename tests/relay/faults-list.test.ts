@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+/** Faults of the list a relay and its form are built against, 1 to 48. */
+const all = Array.from({ length: 48 }, (_, index) => index + 1);
+
+/** Those no test names, each with why. A reason here is a debt, not an excuse. */
+const without: Readonly<Record<number, string>> = {
+  2: 'its deadline of ten seconds is the platform’s; tests/request/hand-in.test.ts tries what is cut and what nobody takes',
+  5: 'a slow network is the browser’s to bear: the form sends one small body, and its deadline is tried',
+  6: 'before something is sent nothing is asked of the network; a counter’s queue has tests of its own',
+  8: 'the browser refuses it, and to the page it looks like a relay that isn’t there: fault 1',
+  25: 'kills fall at random moments of a load (fault 24), not at each write in turn',
+  26: 'that what is confirmed was flushed is tested, and what SQLite promises of that is believed',
+  28: 'the store’s writer ends at the first such error; no disk was made to fail',
+  35: 'on demand alone would be honest: a million rows take longer to make than all other tests',
+  36: 'there is one version of the store so far',
+};
+
+const tests = new URL('../', import.meta.url);
+const files = readdirSync(tests, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.test.ts') || path.endsWith('-suite.ts')).filter((path) => !path.endsWith('faults-list.test.ts'));
+
+/** Numbers in the names of tests: `fault 38: …`, `faults 9 and 16: …`, `fault 24, 25`. */
+export const faultsIn = (text: string): number[] => [...text.matchAll(/\bfaults? ((?:\d{1,2})(?:(?:, | and |–)\d{1,2})*)/g)].flatMap(([, list]) => {
+  const range = /^(\d+)–(\d+)$/.exec(list!);
+  if (range) return all.slice(Number(range[1]) - 1, Number(range[2]));
+  return list!.split(/, | and /).map(Number);
+});
+
+/** Texts that begin with a fault: that is how a test is named for one. */
+const namesIn = (text: string) => [...text.matchAll(/(?<=\(|describe\()['"`](faults? \d[^'"`\n]*)/g)].map(([, name]) => name!);
+
+test('every fault of the list has a test that names it, or a reason why not', () => {
+  const named = new Set(files.flatMap((file) => namesIn(readFileSync(new URL(file, tests), 'utf8')).flatMap(faultsIn)));
+  expect(all.filter((fault) => !named.has(fault) && !without[fault])).toEqual([]);
+});
+
+test('control: numbers are read from names alone, however many stand in one', () => {
+  expect(namesIn("test('fault 7: a', f); // fault 8\ntest.each(rows)('faults 9 and 10: %s', f); describe(\"fault 11\", g)").flatMap(faultsIn)).toEqual([7, 9, 10, 11]);
+  expect(faultsIn('faults 2, 3 and 5')).toEqual([2, 3, 5]);
+  expect(faultsIn('faults 44–46')).toEqual([44, 45, 46]);
+  expect(faultsIn('a default 12')).toEqual([]);
+});
