@@ -76,6 +76,20 @@ describe('a request', () => {
   });
 });
 
+test('new, repeated and suppressed are answered in one word and not before one time', async () => {
+  const body = await honest();
+  const key = randomUUID();
+  const timed = async () => {
+    const begun = performance.now();
+    const { status, text } = await post(relay, body, { key });
+    return { status, text, took: performance.now() - begun };
+  };
+  const [first, second] = [await timed(), await timed()];
+  expect(second).toMatchObject({ status: first.status, text: first.text });
+  // A timer may fire a millisecond early.
+  for (const { took } of [first, second]) expect(took).toBeGreaterThan(9);
+});
+
 describe('what speaks for a program', () => {
   test.each([
     ['nothing', {}, {}, { queued: 1, unconfirmed: 0, held: 0 }],
