@@ -44,11 +44,15 @@ const printedPages = {
 /** The wizard's files as one a language with their hashes, where they were built; none where they weren't. */
 const hashes = () => readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
 
+/** The demo dealer's page, told where his relay is. */
+const withRelay = async (relay) => (await readFile(join(demo, 'index.html'), 'utf8')).replace('<acre-to-axle ', `<acre-to-axle relay="${relay}" `);
+
 /**
  * @param port  0 for any that is free
+ * @param relay  says where the dealer's relay is, where there is one
  * @returns {Promise<{ address: string, close: () => Promise<void> }>}
  */
-export async function serve(port = 0) {
+export async function serve(port = 0, { relay = () => undefined } = {}) {
   const server = createServer(async (request, response) => {
     try {
       const { pathname } = new URL(request.url ?? '/', 'http://demo');
@@ -60,6 +64,10 @@ export async function serve(port = 0) {
       }
       if (pathname === '/setup/wizard/integrity.json') {
         response.writeHead(200, { 'content-type': types['.json'], 'cache-control': 'no-store' }).end(await hashes());
+        return;
+      }
+      if (relay() && (pathname === '/' || pathname === '/index.html')) {
+        response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(await withRelay(relay()));
         return;
       }
       const file = fileOf(pathname);
