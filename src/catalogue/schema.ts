@@ -233,7 +233,8 @@ const unit = z.strictObject({
   id,
   machine: id,
   year: optional(year),
-  yearKind: optional(z.enum(['model', 'build', 'sale'])),
+  /** `serial`: read from the serial number by the maker's list, so it is the year its machine's years mean. */
+  yearKind: optional(z.enum(['model', 'build', 'sale', 'serial'])),
   serial: optional(text),
   hours: optional(z.number().check(z.minimum(0))),
   meterVerified: optional(z.boolean()),
@@ -294,13 +295,19 @@ export const catalogue = z.strictObject({
     units: z.enum(['us', 'metric']),
     locale: text,
     labourRate: optional(money),
-    delivery: optional(z.strictObject({ perDistance: money, per: measure('length'), radius: optional(measure('length')) })),
+    delivery: optional(z.strictObject({
+      perDistance: money, per: measure('length'), radius: optional(measure('length')),
+      /** Within it delivery costs nothing; beyond it the whole way is charged. */
+      freeWithin: optional(measure('length')),
+    })),
     fees: optional(money),
     taxShare: optional(share),
     makesServiced: optional(z.array(text)),
     serviceRadius: optional(measure('length')),
     finance: optional(z.array(z.strictObject({ annualRate: share, months: z.int(), depositShare: share }))),
     terms: optional(z.record(z.string(), terms)),
+    /** What buyers are shown only where the dealer switches it on: it sets his own prices beside each other. */
+    shows: optional(z.strictObject({ owningComparison: optional(z.boolean()), askingContext: optional(z.boolean()) })),
   }),
   frames: z.array(z.strictObject({ id, name: text, order: z.int() })).check(z.minLength(1)),
   machines: z.array(machine).check(z.minLength(1)),

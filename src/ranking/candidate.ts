@@ -32,7 +32,8 @@ const yearsOf = ({ machine, unit }: Candidate, asOfYear: number): readonly [numb
 
 /**
  * Whether a candidate falls in a window of years. A unit whose year is of another kind than the window's,
- * or of no kind anybody gave, and stands on its edge, may lie on either side of it: unknown.
+ * or of no kind anybody gave, and stands on its edge, may lie on either side of it: unknown, until its
+ * serial number settles it.
  */
 export function inYears(
   candidate: Candidate, window: Fitting['years'], asOfYear: number,
@@ -46,7 +47,7 @@ export function inYears(
     if (last < from || first > to) return 'outside';
     return unit ? 'unknown' : 'inside';
   }
-  const exact = unit.yearKind === machine.years.meant;
+  const exact = unit.yearKind === machine.years.meant || unit.yearKind === 'serial';
   const nearEdge = Math.abs(first - from) <= 1 || Math.abs(first - to) <= 1;
   if (!exact && nearEdge) return 'unknown';
   return first >= from && first <= to ? 'inside' : 'outside';

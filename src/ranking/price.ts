@@ -1,7 +1,8 @@
 import type { Need, DemandOf } from '../needs/need.ts';
 import { annualPercentageRate, instalment, principalFor } from '../trade/formulas/instalments.ts';
-import { isRefusal } from '../trade/working.ts';
+import { isRefusal, type Working } from '../trade/working.ts';
 import { atMost } from '../units/compare.ts';
+import type { Quantity } from '../units/quantity.ts';
 import type { Addition } from './addition.ts';
 import type { Candidate, World } from './candidate.ts';
 import { failed, met, unknown, type Verdict } from './verdict.ts';
@@ -23,6 +24,10 @@ export interface PackagePrice {
 export const costOf = (additions: readonly Addition[], { labourRate }: World['dealer']) =>
   additions.reduce((sum, { price = 0, labourHours = 0 }) => sum + price + labourHours * (labourRate?.value ?? 0), 0);
 
+/** What delivery costs over a distance, in the dealer's currency; undefined where he named no rate. Whether he goes so far is another matter. */
+export const deliveryCost = (distance: Quantity<'length'>, { delivery }: World['dealer']): number | undefined =>
+  delivery && (delivery.freeWithin !== undefined && atMost(distance, delivery.freeWithin) ? 0 : (delivery.perDistance.value * distance) / delivery.per);
+
 /** What comes on top of a machine's own price, whatever that is. */
 export interface Bill {
   extra: number;
@@ -39,9 +44,7 @@ export function billOf(additions: readonly Addition[], need: DemandOf<'price'> |
   const unpriced = counted.filter(
     ({ price, labourHours, labourAsked }) => price === undefined || labourAsked || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
   );
-  const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined && dealer.delivery
-    ? (dealer.delivery.perDistance.value * need.delivery) / dealer.delivery.per
-    : 0;
+  const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined ? (deliveryCost(need.delivery, dealer) ?? 0) : 0;
   return { extra: costOf(counted, dealer), tax: need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1, delivered, unpriced };
 }
 
@@ -73,25 +76,46 @@ function judgePrice(need: Need & DemandOf<'price'>, low: number | undefined, { u
   return unpriced.length > 0 ? { ...unknown('additions.price'), ...figures } : met(figures);
 }
 
-/**
- * The lowest instalment of the dealer's own terms against what the buyer would pay a month. Told only with
- * deposit, months and rate, and outside the United States only where the dealer gave his own words for it.
- */
+/** Whether instalments may be told at all: in the United States, elsewhere only where the dealer gave his own words for them. */
+export const mayTellLoans = ({ currency, terms }: World['dealer']) =>
+  currency === 'USD' || Object.values(terms ?? {}).some(({ finance }) => finance !== undefined);
+
+export type LoanTerms = NonNullable<World['dealer']['finance']>[number];
+
+/** A loan with all that is told of one: none of it is told without the rest (12 CFR 1026.24(d)). */
+export interface Loan {
+  deposit: number;
+  financed: number;
+  months: number;
+  instalment: number;
+  /** Annual percentage rate [ratio]. */
+  rate: number;
+  workings: readonly Working[];
+}
+
+/** A loan on a price by a dealer's terms; undefined where these make none. */
+export function loanOn(price: number, { annualRate, months, depositShare }: LoanTerms): Loan | undefined {
+  const financed = price * (1 - depositShare);
+  const monthly = instalment(financed, annualRate, months);
+  if (isRefusal(monthly)) return undefined;
+  const rate = annualPercentageRate(financed, monthly.result.value, months);
+  return isRefusal(rate) ? undefined : {
+    deposit: price * depositShare, financed, months, instalment: monthly.result.value, rate: rate.result.value, workings: [monthly, rate],
+  };
+}
+
+/** The lowest instalment of the dealer's own terms against what the buyer would pay a month. Told only with deposit, months and rate. */
 function judgeInstalment(need: Need & DemandOf<'instalment'>, low: number | undefined, { unpriced }: Unpriced, { dealer }: World): Verdict {
   if (need.currency !== dealer.currency) return unknown('dealer.currency');
-  const allowed = dealer.currency === 'USD' || Object.values(dealer.terms ?? {}).some(({ finance }) => finance !== undefined);
-  if (!allowed || !dealer.finance || dealer.finance.length === 0) return unknown('dealer.finance');
+  if (!mayTellLoans(dealer) || !dealer.finance || dealer.finance.length === 0) return unknown('dealer.finance');
   if (low === undefined) return unknown('price');
-  const verdicts = dealer.finance.flatMap(({ annualRate, months, depositShare }): Verdict[] => {
-    const financed = low * (1 - depositShare);
-    const working = instalment(financed, annualRate, months);
-    if (isRefusal(working)) return [];
-    const rate = annualPercentageRate(financed, working.result.value, months);
-    const carried = principalFor(need.atMost, annualRate, months);
-    if (isRefusal(rate) || isRefusal(carried)) return [];
-    const figures = { has: working.result.value, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [working, rate, carried] } as const;
-    const loan = { deposit: low * depositShare, months, rate: rate.result.value };
-    return [{ ...(atMost(figures.has, need.atMost) ? met(figures) : failed(figures)), loan }];
+  const verdicts = dealer.finance.flatMap((terms): Verdict[] => {
+    const loan = loanOn(low, terms);
+    const carried = principalFor(need.atMost, terms.annualRate, terms.months);
+    if (!loan || isRefusal(carried)) return [];
+    const { deposit, months, rate, workings } = loan;
+    const figures = { has: loan.instalment, wants: need.atMost, unit: 'money', bound: 'at-most', workings: [...workings, carried] } as const;
+    return [{ ...(atMost(figures.has, need.atMost) ? met(figures) : failed(figures)), loan: { deposit, months, rate } }];
   }).sort((a, b) => a.has! - b.has!);
   const [least] = verdicts;
   if (!least) return unknown('dealer.finance');

@@ -5,6 +5,7 @@ import { drawing } from './figures/drawing.ts';
 import { engine } from './figures/engine.ts';
 import { formulaRules } from './figures/formulas.ts';
 import { lifting } from './figures/lifting.ts';
+import { lot } from './figures/lot.ts';
 import { materials } from './figures/materials.ts';
 import { money } from './figures/money.ts';
 import { mowing } from './figures/mowing.ts';
@@ -22,7 +23,7 @@ import type { FigureRule, Rule } from './record.ts';
 export const rulesVersion = '1';
 
 export const figureRules = {
-  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...valueAnchors, ...waysOut, ...drawing, ...plausible,
+  ...mowing, ...cutting, ...work, ...lifting, ...materials, ...place, ...engine, ...stability, ...operator, ...money, ...owning, ...lot, ...valueAnchors, ...waysOut, ...drawing, ...plausible,
 };
 export type FigureId = keyof typeof figureRules;
 export type FormulaId = keyof typeof formulaRules;

@@ -12,6 +12,11 @@ export const atan = (ratio: number) => steady(Math.atan(ratio));
 /** Cube root. */
 export const cubeRoot = (value: number) => steady(Math.cbrt(value));
 
+/** Natural logarithm of a number above zero. */
+export const logarithm = (value: number) => steady(Math.log(value));
+/** The number whose natural logarithm is given. */
+export const exponential = (value: number) => steady(Math.exp(value));
+
 /** Square and multiply: nothing but multiplications, which IEEE 754 makes the same everywhere. */
 function wholePower(base: number, exponent: number): number {
   let [power, square] = [1, base];

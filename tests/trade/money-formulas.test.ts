@@ -5,9 +5,9 @@ import { ruleBook, type FigureId, type FormulaId } from '../../src/trade/book.ts
 import { moneyFormulas } from '../../src/trade/figures/formulas-of-money.ts';
 import { capitalRecovery } from '../../src/trade/formulas/capital-recovery.ts';
 import { fuelCost, fuelUse, lubricants } from '../../src/trade/formulas/fuel.ts';
-import { annualPercentageRate, instalment, principalFor } from '../../src/trade/formulas/instalments.ts';
+import { annualPercentageRate, instalment, loanExtra, principalFor } from '../../src/trade/formulas/instalments.ts';
 import { noiseTime } from '../../src/trade/formulas/noise.ts';
-import { costPerHour, depreciation, housing, labourCost, sumOfCosts, valueKept } from '../../src/trade/formulas/owning-costs.ts';
+import { costPerHour, depreciation, housing, labourCost, spreadOf, sumOfCosts, valueKept } from '../../src/trade/formulas/owning-costs.ts';
 import { repairs } from '../../src/trade/formulas/repairs.ts';
 import { dailyExposure, timeToExposure } from '../../src/trade/formulas/vibration.ts';
 import { cite, isRefusal, type Refusal, type Working } from '../../src/trade/working.ts';
@@ -204,6 +204,8 @@ test.each<[FormulaId, Working]>([
   ['own.housing-cost', cite(housing(1, 1, 1), rules)],
   ['own.per-hour', cite(known<Working>(costPerHour(1, 1)), rules)],
   ['own.sum', cite(sumOfCosts({ share: 1, fuel: 2 }), rules)],
+  ['own.spread', spreadOf(1, 1)],
+  ['own.loan', cite(loanExtra(1, 0, 0.1, 1, 1), rules)],
   ['own.labour', cite(labourCost(1, 1), rules)],
   ['own.repairs', cite(repairs(1, 1, 2, 1, 2), rules)],
   ['own.fuel', cite(fuelUse(asSi(1), asSi(1)), rules)],

@@ -18,7 +18,7 @@ export const unitHeadings: readonly Heading[] = [
   { field: 'id', heading: 'id', takes: id, example: 't-1042', also: ['unit id', 'unit', 'stock number', 'stock no', 'stock', 'lagernummer'], ...needed },
   { field: 'machine', heading: 'machine', takes: id, example: 'rill-plus', also: ['machine id', 'maschine', 'maquina', 'model', 'modell', 'modele', 'modelo'], ...needed },
   { field: 'year', heading: 'year', takes: year, example: '2021', also: ['yr', 'model year', 'baujahr', 'annee', 'ano'] },
-  { field: 'yearKind', heading: 'year is', takes: choice('model', 'build', 'sale'), example: 'model', also: ['year kind', 'which year'] },
+  { field: 'yearKind', heading: 'year is', takes: choice('model', 'build', 'sale', 'serial'), example: 'model', also: ['year kind', 'which year'] },
   { field: 'serial', heading: 'serial', takes: text, example: 'number 388 of 2024', also: ['serial number', 'serial no', 'seriennummer', 'numero de serie'] },
   { field: 'hours', heading: 'hours', takes: { as: 'hours' }, example: '74', also: ['hrs', 'engine hours', 'meter hours', 'betriebsstunden', 'stunden', 'heures', 'horas'] },
   { field: 'meterVerified', heading: 'hours verified', takes: yesNo, example: 'yes', also: ['meter verified', 'hour meter verified'] },

@@ -42,6 +42,13 @@ export const moneyFormulas = formulas({
   'own.sum': {
     kind: 'formula', statement: 'Costs taken together', formula: 'cost = sum of the parts', source: counting,
   },
+  'own.spread': {
+    kind: 'formula', statement: 'What a cost or a value may turn out as', formula: 'outcome = cost × multiple', source: counting,
+  },
+  'own.loan': {
+    kind: 'formula', statement: 'What borrowing costs more than one’s own money, worth today: the instalments and what is left to repay at the end, less what was financed',
+    formula: 'extra = worth + rest / (1 + annual rate / 12)^months − financed', source: annuities,
+  },
   'own.labour': {
     kind: 'formula', statement: 'Cost of the driver for each hour of the machine', formula: 'cost = wage × factor',
     source: farmdoc('labour at 1.1 times machine hours'),

@@ -15,6 +15,10 @@ export const money = figures({
     statement: 'Remaining value: loss with the square root of hours a year',
     value: 0.0058, unit: 'ratio', kind: 'published-figure', source: d497, valid: [0, 0.05],
   },
+  'resale.spread': {
+    statement: 'Share by which used prices of machines alike in age and hours lie to either side',
+    value: 0.15, unit: 'ratio', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 0.5],
+  },
   'keep.years': {
     statement: 'Years a buyer keeps a used tractor, where he did not say',
     value: 7, unit: 'years', kind: 'rule-of-thumb', source: commonPractice, valid: [1, 30],

@@ -39,6 +39,18 @@ export const owning = figures({
     statement: 'Taxes, insurance and housing in a year, as a share of the value',
     value: 0.01, unit: 'ratio', kind: 'rule-of-thumb', source: a329('1 % of the mean value; University of Illinois farmdoc takes as much without the taxes'), valid: [0, 0.05],
   },
+  'own.repair.least': {
+    statement: 'Repairs of a tractor that is well looked after, as a multiple of what the rule book reckons',
+    value: 0.5, unit: 'ratio', kind: 'rule-of-thumb', source: commonPractice, valid: [0, 1],
+  },
+  'own.repair.most': {
+    statement: 'Repairs of a tractor with bad luck, as a multiple of what the rule book reckons. In a study of farm records hours explained only 16 % of what repairs cost',
+    value: 2, unit: 'ratio', kind: 'rule-of-thumb', source: commonPractice, valid: [1, 10],
+  },
+  'own.fuel.spread': {
+    statement: 'Share by which published values of fuel lie to either side',
+    value: 0.35, unit: 'ratio', kind: 'published-figure', source: seen('Iowa State Extension A3-27, Fuel Required for Field Operations', 'values can be off by 35 % either way'), valid: [0.35, 0.35],
+  },
   'own.interest': {
     statement: 'Interest in a year on the money that is tied up in the machine',
     value: 0.07, unit: 'ratio', kind: 'rule-of-thumb', source: farmdoc('7.0 percent, May 2008'), valid: [0, 0.3],

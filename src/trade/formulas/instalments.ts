@@ -1,4 +1,5 @@
 import { atLeast } from '../../units/compare.ts';
+import { power } from '../../units/transcendental.ts';
 import { term, type Refusal, type Working } from '../working.ts';
 
 const monthsInYear = 12;
@@ -91,3 +92,22 @@ export function annualPercentageRate(financed: number, monthly: number, months: 
     result: term('ratio', rate * monthsInYear),
   };
 }
+
+/**
+ * What borrowing costs more than one's own money, worth today. Below 0 where the loan is cheaper.
+ *
+ * @param worth       of the instalments today, in the dealer's currency
+ * @param rest        left to repay after them, in the dealer's currency
+ * @param annualRate  what one's own money would bring a year, ≥ 0 [ratio]
+ * @param months      after which the rest is repaid, a whole number
+ * @param financed    what was lent, in the dealer's currency
+ * @see rule `own.loan`
+ */
+export const loanExtra = (worth: number, rest: number, annualRate: number, months: number, financed: number): Working => ({
+  formula: 'own.loan',
+  inputs: {
+    worth: term('dealer-currency', worth), rest: term('dealer-currency', rest), annualRate: term('ratio', annualRate),
+    months: term('months', months), financed: term('dealer-currency', financed),
+  },
+  result: term('dealer-currency', worth + rest / power(1 + annualRate / monthsInYear, months) - financed),
+});

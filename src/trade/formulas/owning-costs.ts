@@ -82,3 +82,16 @@ export const labourCost = (wage: number, factor: number): Working => ({
   inputs: { wage: term('dealer-currency', wage), factor: term('ratio', factor) },
   result: term('dealer-currency', wage * factor),
 });
+
+/**
+ * What a cost or a value may turn out as, in the dealer's currency.
+ *
+ * @param cost      by the rule book, in the dealer's currency
+ * @param multiple  of it, ≥ 0 [ratio]
+ * @see rule `own.spread`
+ */
+export const spreadOf = (cost: number, multiple: number): Working => ({
+  formula: 'own.spread',
+  inputs: { cost: term('dealer-currency', cost), multiple: term('ratio', multiple) },
+  result: term('dealer-currency', cost * multiple),
+});

@@ -1,8 +1,8 @@
 import { capitalRecovery } from '../../../src/trade/formulas/capital-recovery.ts';
 import { fuelCost, fuelUse, lubricants } from '../../../src/trade/formulas/fuel.ts';
-import { annualPercentageRate, instalment, principalFor } from '../../../src/trade/formulas/instalments.ts';
+import { annualPercentageRate, instalment, loanExtra, principalFor } from '../../../src/trade/formulas/instalments.ts';
 import { noiseTime } from '../../../src/trade/formulas/noise.ts';
-import { costPerHour, depreciation, housing, labourCost, sumOfCosts, valueKept } from '../../../src/trade/formulas/owning-costs.ts';
+import { costPerHour, depreciation, housing, labourCost, spreadOf, sumOfCosts, valueKept } from '../../../src/trade/formulas/owning-costs.ts';
 import { repairs } from '../../../src/trade/formulas/repairs.ts';
 import { dailyExposure, timeToExposure } from '../../../src/trade/formulas/vibration.ts';
 import type { Working } from '../../../src/trade/working.ts';
@@ -10,9 +10,9 @@ import { known, type Given } from '../given.ts';
 
 /** Names of inputs that only these examples use. */
 export type MoneyInput =
-  | 'acceleration' | 'action' | 'annualRate' | 'capital' | 'endValue' | 'exchange' | 'factor' | 'financed' | 'fuel' | 'fuelCost'
-  | 'hours' | 'hoursFrom' | 'hoursTo' | 'housing' | 'instalment' | 'level' | 'limit' | 'list' | 'months' | 'operating' | 'overhead'
-  | 'ownership' | 'perEnergy' | 'price' | 'principal' | 'repairs' | 'rf1' | 'rf2' | 'time' | 'use' | 'wage' | 'yearly' | 'years';
+  | 'acceleration' | 'action' | 'annualRate' | 'capital' | 'cost' | 'endValue' | 'exchange' | 'factor' | 'financed' | 'fuel' | 'fuelCost'
+  | 'hours' | 'hoursFrom' | 'hoursTo' | 'housing' | 'instalment' | 'level' | 'limit' | 'list' | 'months' | 'multiple' | 'operating' | 'overhead'
+  | 'ownership' | 'perEnergy' | 'price' | 'principal' | 'repairs' | 'rest' | 'rf1' | 'rf2' | 'time' | 'use' | 'wage' | 'worth' | 'yearly' | 'years';
 
 /** Each formula with its working. */
 export const workingsOfMoney = {
@@ -25,6 +25,8 @@ export const workingsOfMoney = {
   'own.housing-cost': (g) => housing(g.price, g.endValue, g.share),
   'own.per-hour': (g) => known(costPerHour(g.yearly, g.hours)),
   'own.sum': (g) => sumOfCosts({ ...g }),
+  'own.spread': (g) => spreadOf(g.cost, g.multiple),
+  'own.loan': (g) => loanExtra(g.worth, g.rest, g.annualRate, g.months, g.financed),
   'own.labour': (g) => labourCost(g.wage, g.factor),
   'own.repairs': (g) => repairs(g.list, g.hoursFrom, g.hoursTo, g.rf1, g.rf2),
   'own.fuel': (g) => fuelUse(g.power, g.perEnergy),

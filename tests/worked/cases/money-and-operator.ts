@@ -68,6 +68,12 @@ const ownership: WorkedCase[] = [
   { name: 'ownership a year', formula: 'own.sum', given: { capital: 21_618, housing: 977 }, expect: 22_595, within: 0.001, source: calculator },
   { name: 'operation a year, which it rounds otherwise', formula: 'own.sum', given: { repairs: 6014, fuel: 10_360, labour: 5005 }, expect: 21_380, within: 1, source: calculator },
   { name: 'ownership and operation', formula: 'own.sum', given: { ownership: 22_595, operating: 21_380 }, expect: 43_974, within: 1, source: calculator },
+  { name: 'fuel that lies 35 % above 15.71', formula: 'own.spread', given: { cost: 15.71, multiple: 1.35 }, expect: 21.21, within: 0.005, source: `${grower} for the fuel; Iowa State Extension A3-27 for the 35 %` },
+  { name: 'repairs of 6,014 that come out as half', formula: 'own.spread', given: { cost: 6014, multiple: 0.5 }, expect: 3007, within: 1e-9, source: `${calculator} for the repairs; the half is common practice, no source` },
+  // A loan at the rate of one's own money costs no more than that, and what is paid back early is paid back.
+  { name: '1,000 repaid by 1,010 after a month where money brings 12 %', formula: 'own.loan', given: { worth: 1000, rest: 0, annualRate: 0.12, months: 1, financed: 1000 }, expect: 0, within: 1e-9, source: arithmetic },
+  // 500 + 606 / 1.01 − 1,000
+  { name: 'half repaid, 606 left after a month where money brings 12 %', formula: 'own.loan', given: { worth: 500, rest: 606, annualRate: 0.12, months: 1, financed: 1000 }, expect: 100, within: 1e-9, source: arithmetic },
   { name: '65 hp, each hour', formula: 'own.sum', given: { overhead: 14, fuel: 4.7, labour: 14.85 }, expect: 33.55, within: 0.005, source: farmdoc },
   { name: '95 hp, each hour', formula: 'own.sum', given: { overhead: 20.2, fuel: 6.5, labour: 14.85 }, expect: 41.55, within: 0.005, source: farmdoc },
   { name: '105 hp, each hour', formula: 'own.sum', given: { overhead: 21.7, fuel: 7.6, labour: 14.85 }, expect: 44.15, within: 0.005, source: farmdoc },

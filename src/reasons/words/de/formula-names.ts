@@ -31,4 +31,5 @@ export const formulaNames: Readonly<Record<FormulaName, string>> = {
   'tan angle': 'tan Winkel', time: 'Zeit', times: 'mal so schnell', tongue: 'Stützlast', total: 'Gesamtgewicht', towed: 'Anhängelast',
   tractor: 'Traktor', 'unit draft': 'Bodenwiderstand', use: 'Verbrauch', value: 'Wert', volume: 'Volumen', wage: 'Lohn', wanted: 'nötig',
   'weight of rank i': 'Gewicht des Rangs i', wheelbase: 'Radstand', width: 'Breite', yearly: 'Kosten im Jahr', years: 'Jahre',
+  extra: 'Mehrkosten', multiple: 'Vielfaches', outcome: 'Ergebnis', rest: 'Restschuld', worth: 'Wert der Raten',
 };

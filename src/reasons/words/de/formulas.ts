@@ -41,6 +41,8 @@ export const formulas: Readonly<Record<FormulaId, string>> = {
   'own.fuel': 'Kraftstoff, den ein Traktor braucht, gemittelt über sein Jahr und seine Arbeiten',
   'own.fuel-cost': 'Kosten des Kraftstoffs einer Stunde, aus dem Preis einer US-Gallone, das sind 0,003785411784 m³',
   'own.housing-cost': 'Steuern, Versicherung und Unterstand in einem Jahr, auf den Wert in der Mitte der Jahre',
+  'own.spread': 'Was Kosten oder Wert auch werden können',
+  'own.loan': 'Was Geliehenes mehr kostet als eigenes Geld, nach heutigem Wert: die Raten und der Rest am Ende, ohne das Geliehene',
   'own.labour': 'Kosten des Fahrers je Stunde des Traktors',
   'own.lubricants': 'Kosten von Öl und Filtern einer Stunde',
   'own.per-hour': 'Kosten einer Stunde',

@@ -32,4 +32,5 @@ export const formulaNames: Readonly<Record<FormulaName, string>> = {
   times: 'veces más rápido', tongue: 'carga sobre la bola', total: 'peso total', towed: 'peso remolcado', tractor: 'tractor',
   'unit draft': 'resistencia del suelo', use: 'consumo', value: 'valor', volume: 'volumen', wage: 'salario', wanted: 'necesario',
   'weight of rank i': 'ponderación del lugar i', wheelbase: 'distancia entre ejes', width: 'ancho', yearly: 'costo al año', years: 'años',
+  extra: 'costo adicional', multiple: 'múltiplo', outcome: 'resultado', rest: 'saldo', worth: 'valor de las mensualidades',
 };

@@ -41,6 +41,8 @@ export const formulas: Readonly<Record<FormulaId, string>> = {
   'own.fuel': 'Combustible que gasta un tractor, en promedio del año y de sus trabajos',
   'own.fuel-cost': 'Costo del combustible de una hora, a partir del precio de un galón de EE. UU., que es 0.003785411784 m³',
   'own.housing-cost': 'Impuestos, seguro y resguardo en un año, sobre el valor a la mitad del periodo',
+  'own.spread': 'En qué puede resultar un costo o un valor',
+  'own.loan': 'Lo que un préstamo cuesta de más que el dinero propio, a valor de hoy: las mensualidades y lo que queda por pagar al final, menos lo financiado',
   'own.labour': 'Costo del conductor por cada hora del tractor',
   'own.lubricants': 'Costo del aceite y los filtros de una hora',
   'own.per-hour': 'Costo de una hora',

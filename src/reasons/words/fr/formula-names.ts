@@ -32,4 +32,5 @@ export const formulaNames: Readonly<Record<FormulaName, string>> = {
   time: 'temps', times: 'fois plus vite', tongue: 'charge sur la boule', total: 'poids total', towed: 'poids tiré', tractor: 'tracteur',
   'unit draft': 'résistance du sol', use: 'consommation', value: 'valeur', volume: 'volume', wage: 'salaire', wanted: 'nécessaire',
   'weight of rank i': 'pondération du rang i', wheelbase: 'empattement', width: 'largeur', yearly: 'coût par an', years: 'années',
+  extra: 'surcoût', multiple: 'multiple', outcome: 'résultat', rest: 'solde', worth: 'valeur des mensualités',
 };

@@ -1,0 +1,265 @@
+/**
+ * A relay that is killed again and again under load, and what came of all it had said yes to: judged from outside, by what
+ * clients were told, what the mail server got and what stands in the file.
+ */
+import { fork, type ChildProcess } from 'node:child_process';
+import { createHash, randomUUID } from 'node:crypto';
+import { once } from 'node:events';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { Agent, request as httpRequest } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import Database from 'better-sqlite3';
+import { build } from 'esbuild';
+import { keyHeader, paths } from '../../src/request/names.ts';
+import { aRequest } from '../request/a-request.ts';
+import { FakeSmtp } from './fake-smtp.ts';
+
+export interface ChildOrders {
+  folder: string;
+  smtpPort: number;
+  /** SHA-256 of the device's token. */
+  device: string;
+  dealer: string;
+  origin: string;
+  /** Whether mail that was set aside is to be sent. */
+  redrive: boolean;
+}
+
+export interface KillReport {
+  kills: number;
+  accepted: number;
+  /** Accepted and received by the mail server. */
+  delivered: number;
+  /** Accepted and not received, or not in the file, or received with another content. */
+  lost: string[];
+  /** Copies beyond the first. */
+  duplicates: number;
+  /** Copies no kill explains. */
+  unexplained: string[];
+  /** Requests in the file whose client was never told. */
+  untold: number;
+  /** From each start to the first mail after it [ms], in order of size. */
+  recoveries: number[];
+  /** Whether the file is whole, by SQLite's own word. */
+  integrity: string;
+  /** What the last child ended with when it was asked to. */
+  exitCode: number | null;
+  seconds: number;
+}
+
+const token = 'a-device-of-the-bench';
+const device = createHash('sha256').update(token).digest('hex');
+const origin = 'https://dealer.example';
+const clients = 8;
+/** Between a client's requests, so that the mail server keeps up [ms]. */
+const pause = 8;
+/** From a start to the kill, at most [ms]; of some, before it listens. */
+const [longestLife, shareAtStart] = [250, 0.1];
+const domains = 60;
+
+/** Builds the child once. @returns its file, and what takes it away */
+async function builtChild(): Promise<{ file: string; end: () => void }> {
+  const root = process.cwd();
+  const cache = join(root, '.cache');
+  mkdirSync(cache, { recursive: true });
+  const folder = mkdtempSync(join(cache, 'kill-'));
+  const file = join(folder, 'child.mjs');
+  await build({
+    absWorkingDir: root, entryPoints: ['tests/relay/kill-child.ts'], outfile: file, bundle: true, platform: 'node', format: 'esm', logLevel: 'error', minify: true,
+    external: ['better-sqlite3'], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+  });
+  return { file, end: () => rmSync(folder, { recursive: true, force: true }) };
+}
+
+interface Relay { child: ChildProcess; started: number }
+
+class Bench {
+  readonly acknowledged = new Set<string>();
+  readonly kills: number[] = [];
+  readonly starts: number[] = [];
+  readonly #agent = new Agent({ keepAlive: true });
+  #port: Promise<number>;
+  #told: (port: number) => void = () => {};
+  #isUp = false;
+  #count = 0;
+  readonly #run: string;
+  stopped = false;
+
+  constructor(run: string) {
+    this.#run = run;
+    this.#port = this.#next();
+  }
+
+  #next(): Promise<number> {
+    return new Promise((resolve) => { this.#told = resolve; });
+  }
+
+  /** Clients wait from here on; those who wait already go on doing so. */
+  down(): void {
+    if (this.#isUp) this.#port = this.#next();
+    this.#isUp = false;
+  }
+
+  up(port: number): void {
+    this.#isUp = true;
+    this.#told(port);
+  }
+
+  #post(port: number, key: string, body: string): Promise<number> {
+    return new Promise((resolve) => {
+      const request = httpRequest({
+        port, host: '127.0.0.1', path: paths.shortlists, method: 'POST', agent: this.#agent,
+        headers: { 'content-type': 'application/json', 'content-length': Buffer.byteLength(body), [keyHeader]: key, origin, authorization: `Bearer ${token}`, 'sec-fetch-mode': 'cors', 'sec-fetch-dest': 'empty', 'sec-fetch-site': 'cross-site' },
+      }, (response) => {
+        // Only what was wholly read counts as told.
+        let text = '';
+        response.setEncoding('utf8').on('data', (piece: string) => { text += piece; }).on('error', () => resolve(0)).on('close', () => resolve(0)).on('end', () => resolve(response.complete && text.includes(key) ? response.statusCode! : -response.statusCode!));
+      });
+      request.on('error', () => resolve(0)).end(body);
+    });
+  }
+
+  /** Hands in one request after the other, each with one key until it is taken. */
+  async client(): Promise<void> {
+    while (!this.stopped) {
+      const number = this.#count;
+      this.#count += 1;
+      const key = randomUUID();
+      const body = JSON.stringify({ ...aRequest, contact: undefined, consent: { mail: true, dealerCopy: number % 10 === 0, statistics: false }, address: `p${this.#run}.${number}@d${number % domains}.example` });
+      for (;;) {
+        const status = await this.#post(await this.#port, key, body);
+        if (status === 202) {
+          this.acknowledged.add(key);
+          break;
+        }
+        // A fault of the bench, no loss: it must not look like one.
+        if (status < 0 && ![-503, -429, -408].includes(status)) throw new Error(`The relay answered ${-status}.`);
+        if (this.stopped) break;
+        await wait(pause);
+      }
+      await wait(pause);
+    }
+  }
+}
+
+/** Waits until nothing is on its way any more, by what stands in the file. */
+async function drained(file: string): Promise<void> {
+  const db = new Database(file, { readonly: true });
+  const left = db.prepare("SELECT count(*) FROM messages WHERE state IN ('queued', 'sending', 'unsure', 'held')").pluck();
+  while ((left.get() as number) > 0) await wait(50);
+  db.close();
+}
+
+function grouped<T>(all: readonly T[], by: (each: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const each of all) groups.set(by(each), [...groups.get(by(each)) ?? [], each]);
+  return groups;
+}
+
+function judged(file: string, bench: Bench, smtp: FakeSmtp): Pick<KillReport, 'accepted' | 'delivered' | 'lost' | 'duplicates' | 'unexplained' | 'untold' | 'integrity'> {
+  const db = new Database(file, { readonly: true });
+  const integrity = String(db.pragma('integrity_check', { simple: true }));
+  const rows = db.prepare('SELECT r.id AS request, m.message_id AS messageId, m.state FROM requests r JOIN messages m ON m.request = r.seq').all() as { request: string; messageId: string; state: string }[];
+  db.close();
+  const received = grouped(smtp.ledger, ({ messageId }) => messageId);
+  const byRequest = grouped(rows, ({ request }) => request);
+  const lost: string[] = [];
+  for (const key of bench.acknowledged) {
+    const mails = byRequest.get(key) ?? [];
+    if (mails.length === 0) lost.push(`${key} is not in the file`);
+    for (const { messageId, state } of mails) if (state !== 'sent' || !received.has(messageId)) lost.push(`${key} is ${state}, received ${received.get(messageId)?.length ?? 0} times`);
+  }
+  const unexplained: string[] = [];
+  let duplicates = 0;
+  for (const [messageId, copies] of received) {
+    duplicates += copies.length - 1;
+    for (const [index, copy] of copies.slice(1).entries()) {
+      // Between the copy before and this one somebody must have been killed, and both have to be the same to the letter.
+      if (!bench.kills.some((at) => at >= copies[index]!.at && at <= copy.at)) unexplained.push(messageId);
+      if (copy.raw.replace(/boundary=.*|--_.*|----.*/g, '') !== copies[0]!.raw.replace(/boundary=.*|--_.*|----.*/g, '')) lost.push(`${messageId} isn’t the same again`);
+    }
+  }
+  const untold = [...byRequest.keys()].filter((key) => !bench.acknowledged.has(key)).length;
+  return { accepted: bench.acknowledged.size, delivered: bench.acknowledged.size - lost.length, lost, duplicates, unexplained, untold, integrity };
+}
+
+const recoveriesOf = ({ starts, kills }: Bench, smtp: FakeSmtp) => starts
+  .map((start) => {
+    const next = kills.find((at) => at > start) ?? Infinity;
+    return { start, first: smtp.ledger.find(({ at }) => at >= start && at <= next)?.at };
+  })
+  .flatMap(({ start, first }) => (first === undefined ? [] : [first - start]))
+  .sort((a, b) => a - b);
+
+export interface KillWishes {
+  kills?: number;
+  seconds?: number;
+  /** Hears how many were killed so far. */
+  progress?: (kills: number) => void;
+}
+
+/** Runs it: so many kills, or for so long. All kills share one file, which gets larger and older. */
+export async function killRun({ kills = Infinity, seconds = Infinity, progress = () => {} }: KillWishes): Promise<KillReport> {
+  const begun = performance.now();
+  const folder = mkdtempSync(join(tmpdir(), 'killed-'));
+  const file = join(folder, 'relay.sqlite');
+  const smtp = await FakeSmtp.listening();
+  const built = await builtChild();
+  const bench = new Bench(randomUUID().slice(0, 8));
+  const orders: ChildOrders = { folder, smtpPort: smtp.port, device, dealer: aRequest.dealer, origin, redrive: false };
+
+  const start = (redrive = false): Relay => {
+    const child = fork(built.file, [JSON.stringify({ ...orders, redrive })], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+    return { child, started: performance.now() };
+  };
+  const listening = async ({ child }: Relay): Promise<void> => {
+    const [said] = await Promise.race([once(child, 'message'), once(child, 'exit').then(([code]) => { throw new Error(`The relay ended by itself with ${code}.`); })]) as [{ port: number }];
+    bench.starts.push(performance.now());
+    bench.up(said.port);
+  };
+  const kill = async ({ child }: Relay): Promise<void> => {
+    const gone = once(child, 'exit');
+    bench.down();
+    bench.kills.push(performance.now());
+    child.kill('SIGKILL');
+    await gone;
+  };
+
+  try {
+    const working = Array.from({ length: clients }, () => bench.client());
+    while (bench.kills.length < kills && performance.now() - begun < seconds * 1_000) {
+      const relay = start();
+      if (Math.random() < shareAtStart) await wait(Math.random() * 2 * longestLife);
+      else {
+        await listening(relay);
+        await wait(Math.random() * longestLife);
+      }
+      await kill(relay);
+      progress(bench.kills.length);
+    }
+    const last = start(true);
+    await listening(last);
+    bench.stopped = true;
+    await Promise.all(working);
+    await drained(file);
+    const gone = once(last.child, 'exit') as Promise<[number | null]>;
+    last.child.kill('SIGTERM');
+    const [exitCode] = await gone;
+    return { kills: bench.kills.length, ...judged(file, bench, smtp), recoveries: recoveriesOf(bench, smtp), exitCode, seconds: (performance.now() - begun) / 1_000 };
+  } finally {
+    await smtp.close();
+    built.end();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** One line a figure, for whoever looks on. */
+export function told({ kills, accepted, delivered, duplicates, lost, unexplained, untold, recoveries, integrity, exitCode, seconds }: KillReport): string {
+  const at = (share: number) => `${Math.round(recoveries[Math.min(recoveries.length - 1, Math.floor(share * recoveries.length))] ?? NaN)} ms`;
+  return [
+    `${kills} kills in ${Math.round(seconds)} s`, `accepted ${accepted}`, `delivered ${delivered}`, `duplicates ${duplicates}${unexplained.length > 0 ? `, ${unexplained.length} of them without a kill between` : ', each with a kill between'}`, `lost ${lost.length}`,
+    `stored, and the client never told: ${untold}`, `first mail after a start: half within ${at(0.5)}, 95 of 100 within ${at(0.95)}`, `file: ${integrity}; ended when asked to with ${exitCode}`, ...lost.slice(0, 10),
+  ].join('\n');
+}
