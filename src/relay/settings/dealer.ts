@@ -18,6 +18,8 @@ function isOrigin(text: string): boolean {
   }
 }
 
+const isPage = (text: string) => URL.canParse(text) && isOrigin(new URL(text).origin) && new URL(text).hash === '' && new URL(text).username === '';
+
 const many = z.int().check(z.minimum(1), z.maximum(100_000));
 /** One line for people: no control or formatting signs. */
 const line = (most: number) => z.string().check(z.minLength(1), z.maxLength(most), z.regex(/^[^\p{Cc}\p{Cf}\p{Zl}\p{Zp}]*$/u));
@@ -33,6 +35,8 @@ export const dealer = z.strictObject({
   catalogue,
   /** Pages that may send for him, such as https://dealer.example. */
   origins: z.array(z.string().check(z.refine(isOrigin))).check(z.minLength(1), z.maxLength(50)),
+  /** The page with his wizard, for the link in a mail that goes on with the answers; without it there is none. */
+  page: z.optional(z.string().check(z.maxLength(2_000), z.refine(isPage))),
   /** Where answers and copies go. */
   mail: address,
   /** Who a buyer sees it is from. */
