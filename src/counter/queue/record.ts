@@ -34,14 +34,18 @@ export interface Waiting {
 export type Found = { is: 'waiting'; waiting: Waiting } | { is: 'newer' } | { is: 'damaged' };
 
 const mostInitials = 4;
+const oneLetter = /^\p{L}\p{M}*$/u;
 
-/** Whether a text is initials and no name: up to four letters, none beside another without a dot or blank. */
+/** Whether a text is initials and no name: up to four letters, none beside another without a dot, hyphen or blank. */
 export function isInitials(text: string): boolean {
   const parts = text.split(/[\s.-]+/u).filter((part) => part !== '');
-  return parts.length > 0 && parts.length <= mostInitials && parts.every((part) => /^\p{L}\p{M}*$/u.test(part));
+  return parts.length > 0 && parts.length <= mostInitials && parts.every((part) => oneLetter.test(part));
 }
+
+/** Some letters become two as capitals, and stay as they are. */
+const capital = (letter: string) => (oneLetter.test(letter.toUpperCase()) ? letter.toUpperCase() : letter);
 
 /** @example initialsOf('Ann O’Neill-Müller') // 'A. O. M.' */
 export const initialsOf = (name: string) =>
   name.split(/[\s-]+/u).map((part) => /\p{L}\p{M}*/u.exec(part)?.[0]).filter((letter) => letter !== undefined)
-    .slice(0, mostInitials).map((letter) => `${letter.toLocaleUpperCase()}.`).join(' ');
+    .slice(0, mostInitials).map((letter) => `${capital(letter)}.`).join(' ');
