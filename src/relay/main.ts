@@ -2,13 +2,10 @@ import { isAddress } from '../documents/mail-address.ts';
 import type { Task } from './control/tasks.ts';
 import { checkSettings, doTask, newDevice, rotate, serve, type Ending, type World } from './run.ts';
 import { sendingBy } from './sending.ts';
-import type { Compose } from './sender/composed.ts';
+import { composeAt } from './mail/compose.ts';
 
 /** What the command line can have the relay do. */
 export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'token'; dealer: string } | Task;
-
-/** Until mails are made here they are held, and none is lost: `relay again all` sends them once they are. */
-const compose: Compose = () => Promise.reject(new Error('No mail can be made yet.'));
 
 const signals = ['SIGTERM', 'SIGINT'] as const;
 /** A terminal that goes away is no wish to stop: mail goes on. */
@@ -42,7 +39,7 @@ export async function run(task: RelayTask, settings: string | undefined, told: P
     return 1;
   }
   switch (task.task) {
-    case 'serve': return serve(settings, (needs) => sendingBy(needs, compose), world);
+    case 'serve': return serve(settings, (needs) => sendingBy(needs, composeAt(needs.address)), world);
     case 'check': return checkSettings(settings, world);
     case 'token': return newDevice(settings, task.dealer, world);
     case 'rotate': return rotate(settings, world);

@@ -33,7 +33,7 @@ async function composed({ role, document, dealer: id, messageId, token, accepted
   const seen = version === undefined ? undefined : await store.catalogueOf(id, version);
   const mail = await compose({
     role, document, token, asSeen: seen !== undefined, catalogue: seen ?? await store.catalogueOf(id, undefined),
-    dealer: { id, mail: dealer.mail, senderName: dealer.senderName, postalAddress: dealer.postalAddress },
+    dealer: { id, mail: dealer.mail, senderName: dealer.senderName, postalAddress: dealer.postalAddress, ...(dealer.page !== undefined && { page: dealer.page }) },
   });
   const to = role === 'dealer' ? dealer.mail : document.address;
   return messageOf(mail, { to, sender: settings.sender, bounces: settings.bounces, messageId, token, date: acceptedAt });

@@ -7,7 +7,7 @@ export interface Composing {
   role: Claim['role'];
   document: RequestDocument;
   /** As the settings have him, as far as a mail shows him. */
-  dealer: Pick<Dealer, 'id' | 'mail' | 'senderName' | 'postalAddress'>;
+  dealer: Pick<Dealer, 'id' | 'mail' | 'senderName' | 'postalAddress' | 'page'>;
   /** The version the buyer saw, or the newest where that isn't kept any more; none where no catalogue was ever read. */
   catalogue: StoredCatalogue | undefined;
   /** Whether it is the one the buyer saw. */
