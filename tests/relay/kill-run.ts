@@ -56,7 +56,7 @@ const clients = 8;
 /** Between a client's requests, so that the mail server keeps up [ms]. */
 const pause = 8;
 /** From a start to the kill, at most [ms]; of some, before it listens. */
-const [longestLife, shareAtStart] = [250, 0.1];
+const [longestLife, shareAtStart] = [500, 0.1];
 const domains = 60;
 
 /** Builds the child once. @returns its file, and what takes it away */
@@ -231,7 +231,7 @@ export async function killRun({ kills = Infinity, seconds = Infinity, progress =
     const working = Array.from({ length: clients }, () => bench.client());
     while (bench.kills.length < kills && performance.now() - begun < seconds * 1_000) {
       const relay = start();
-      if (Math.random() < shareAtStart) await wait(Math.random() * 2 * longestLife);
+      if (Math.random() < shareAtStart) await wait(Math.random() * longestLife);
       else {
         await listening(relay);
         await wait(Math.random() * longestLife);
