@@ -1,11 +1,20 @@
+import { existsSync } from 'node:fs';
 import { isAddress } from '../documents/mail-address.ts';
 import type { Task } from './control/tasks.ts';
 import { checkSettings, doTask, newDevice, rotate, serve, type Ending, type World } from './run.ts';
 import { sendingBy } from './sending.ts';
 import { composeAt } from './mail/compose.ts';
+import type { Compose } from './sender/composed.ts';
+import { composeInThread } from './sender/mail-threads.ts';
 
 /** What the command line can have the relay do. */
 export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'token'; dealer: string } | Task;
+
+/** Mails are made in a thread of their own, a file beside this one; run from the sources there is none, and they are made here. */
+function composeFor(address: string): Compose {
+  const thread = new URL('mail-thread.js', import.meta.url);
+  return existsSync(thread) ? composeInThread(thread, address) : composeAt(address);
+}
 
 const signals = ['SIGTERM', 'SIGINT'] as const;
 /** A terminal that goes away is no wish to stop: mail goes on. */
@@ -39,7 +48,7 @@ export async function run(task: RelayTask, settings: string | undefined, told: P
     return 1;
   }
   switch (task.task) {
-    case 'serve': return serve(settings, (needs) => sendingBy(needs, composeAt(needs.address)), world);
+    case 'serve': return serve(settings, (needs) => sendingBy(needs, composeFor(needs.address)), world);
     case 'check': return checkSettings(settings, world);
     case 'token': return newDevice(settings, task.dealer, world);
     case 'rotate': return rotate(settings, world);
