@@ -1,6 +1,6 @@
 /** Serves the demo's pages with the built widget: the same files an embedder would put on his site. */
 import { execFile } from 'node:child_process';
-import { createReadStream, readFileSync } from 'node:fs';
+import { createReadStream, existsSync, readFileSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
@@ -11,16 +11,19 @@ import { headersOf } from './embed/policies.mjs';
 const demo = fileURLToPath(new URL('.', import.meta.url));
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
 /** Built files, by the folder of the address they are under. */
-const built = [['widget', '../dist/widget/'], [`setup${sep}app`, '../dist/setup/'], [`setup${sep}wizard`, `../dist/embed/${version}/`]].map(([under, folder]) => [`${sep}${under}${sep}`, fileURLToPath(new URL(folder, import.meta.url))]);
+const built = [['widget', '../dist/widget/'], [`setup${sep}app`, '../dist/setup/'], ['counter', '../dist/counter/'], [`setup${sep}wizard`, `../dist/embed/${version}/`]].map(([under, folder]) => [`${sep}${under}${sep}`, fileURLToPath(new URL(folder, import.meta.url))]);
 
 const types = {
   '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8',
-  '.json': 'application/json; charset=utf-8', '.svg': 'image/svg+xml', '.png': 'image/png',
+  '.json': 'application/json; charset=utf-8', '.svg': 'image/svg+xml', '.png': 'image/png', '.webmanifest': 'application/manifest+json',
 };
 
 /** The file behind a path, or undefined where the path leads outside. */
 function fileOf(path) {
   const clean = normalize(decodeURIComponent(path.endsWith('/') ? `${path}index.html` : path));
+  // What a dealer says of his own lies among the built files and is his.
+  const own = join(demo, clean);
+  if (clean.startsWith(`${sep}counter${sep}`) && own.startsWith(demo) && existsSync(own)) return own;
   const [under, root] = built.find(([folder]) => clean.startsWith(folder)) ?? [sep, demo];
   const file = join(root, clean.slice(under.length));
   return file.startsWith(root) ? file : undefined;

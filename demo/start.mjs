@@ -18,4 +18,4 @@ const { address } = await serve(wanted, offered).catch((trouble) => {
 });
 const relay = await runRelay(new URL(address).origin);
 later.address = relay?.address;
-console.log(`\nThe demo dealer's page is at ${address}\nThe rule book it goes by is at ${address}rulebook.html\nWhat an invented season asked for is at ${address}demand.html${relay ? `\nMail that is asked for is written to ${relay.mail}` : ''}\nA dealer sets up his own at ${address}setup/\nStop it with Ctrl+C.`);
+console.log(`\nThe demo dealer's page is at ${address}\nThe rule book it goes by is at ${address}rulebook.html\nWhat an invented season asked for is at ${address}demand.html${relay ? `\nMail that is asked for is written to ${relay.mail}` : ''}\nA dealer sets up his own at ${address}setup/\nHis counter is at ${address}counter/\nStop it with Ctrl+C.`);

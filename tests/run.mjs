@@ -45,7 +45,7 @@ await install();
 await findChromium();
 check('types', ['tsc', '--noEmit']);
 check('lint', ['oxlint', '--config', 'src/.oxlintrc.json', 'src', 'tests', 'demo']);
-if (check('build: widget', ['vite', 'build', '--config', 'src/widget/vite.config.ts']) && check('build: command line', ['vite', 'build', '--config', 'src/cli/vite.config.ts']) && check('build: set-up page', ['vite', 'build', '--config', 'src/setup/vite.config.ts']) && check('build: relay', ['vite', 'build', '--config', 'src/relay/vite.config.ts'])) {
+if (check('build: widget', ['vite', 'build', '--config', 'src/widget/vite.config.ts']) && check('build: command line', ['vite', 'build', '--config', 'src/cli/vite.config.ts']) && check('build: set-up page', ['vite', 'build', '--config', 'src/setup/vite.config.ts']) && check('build: counter', ['vite', 'build', '--config', 'src/counter/vite.config.ts']) && check('build: relay', ['vite', 'build', '--config', 'src/relay/vite.config.ts'])) {
   suite('tests in Node', vitest('tests/vitest.config.ts'), 'node.json');
   suite('tests in a browser', () => ['wtr', '--config', 'tests/web-test-runner.config.mjs'], 'browser.json', (report) => ({ ACRE_REPORT: report }));
   suite('walks of the demo in a browser', vitest('tests/walks/vitest.config.ts'), 'walks.json');

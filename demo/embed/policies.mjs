@@ -12,7 +12,15 @@ const setUp = [
   "frame-ancestors 'none'", 'trusted-types lit-html acre-to-axle-set-up', "require-trusted-types-for 'script'",
 ].join('; ');
 
+/** The counter: its worker and what keeps its files. A relay's address belongs into `connect-src` as well. */
+const counter = [
+  "default-src 'none'", "script-src 'self'", "worker-src 'self'", "style-src 'self'", "connect-src 'self'", "img-src 'self' data: https:", "manifest-src 'self'", "base-uri 'none'", "form-action 'none'",
+  "frame-ancestors 'none'", 'trusted-types lit-html acre-to-axle-counter', "require-trusted-types-for 'script'",
+].join('; ');
+
 export const headersOf = {
+  '/counter/': { 'content-security-policy': counter },
+  '/counter/index.html': { 'content-security-policy': counter },
   '/embed/strict.html': { 'content-security-policy': strict, 'cross-origin-embedder-policy': 'require-corp', 'cross-origin-opener-policy': 'same-origin' },
   '/setup/': { 'content-security-policy': setUp },
   '/setup/index.html': { 'content-security-policy': setUp },

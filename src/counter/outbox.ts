@@ -1,0 +1,87 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { handOver } from './hand-over.ts';
+import type { Queue } from './queue/queue.ts';
+import type { Listed } from './queue/staff-desk.ts';
+import { troubleOf, type StorageWhy } from './queue/storage-trouble.ts';
+
+/** What was done last, to be said. */
+export type Done = { is: 'saved' } | { is: 'read'; taken: number; faults: number } | { is: 'set-up'; hasKey: boolean };
+
+/** What waits to be sent, as staff see it. */
+export class Outbox implements ReactiveController {
+  entries: readonly Listed[] = [];
+  done: Done | undefined;
+  trouble: StorageWhy | undefined;
+  queue: Queue | undefined;
+
+  constructor(private readonly host: ReactiveControllerHost) {
+    host.addController(this);
+  }
+
+  hostConnected() {}
+
+  hostDisconnected() {
+    this.queue?.stop();
+    this.queue = undefined;
+  }
+
+  async begin(queue: Queue) {
+    this.queue = queue;
+    queue.addEventListener('change', () => void this.look());
+    await this.trying(async () => {
+      await queue.start();
+      // A key is what a counter needs most: it is fetched unasked, where there is a network.
+      if (await queue.keyRing.current() === undefined) await queue.setUp();
+    });
+    await this.look();
+  }
+
+  async look() {
+    await this.trying(async () => { this.entries = await this.queue!.desk.list(); });
+  }
+
+  async setUp() {
+    await this.trying(async () => { this.done = { is: 'set-up', hasKey: await this.queue!.setUp() }; });
+  }
+
+  async sendNow() {
+    await this.queue!.sendNow();
+    this.host.requestUpdate();
+  }
+
+  /** A file with all that waits; it goes on waiting here until it is sent. */
+  async save() {
+    await this.trying(async () => {
+      const { text } = await this.queue!.desk.toFile();
+      handOver('waiting.json', 'application/json', text);
+      this.done = { is: 'saved' };
+    });
+  }
+
+  async read(file: File) {
+    await this.trying(async () => {
+      const { taken, faults } = await this.queue!.desk.fromFile(await file.text());
+      this.done = { is: 'read', taken, faults: faults.length };
+    });
+    await this.look();
+  }
+
+  async again(id: string) {
+    await this.trying(() => this.queue!.desk.again(id));
+  }
+
+  async remove(place: number) {
+    await this.trying(() => this.queue!.desk.remove(place));
+    await this.look();
+  }
+
+  private async trying(work: () => Promise<unknown>) {
+    this.trouble = undefined;
+    try {
+      await work();
+    } catch (thrown) {
+      this.trouble = troubleOf(thrown).why;
+    }
+    this.host.requestUpdate();
+  }
+}

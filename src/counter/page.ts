@@ -1,0 +1,374 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import type { AcreToAxle } from '../widget/element.ts';
+import { Customer } from './customer.ts';
+import { Equipment } from './equipment.ts';
+import { Idle } from './idle.ts';
+import { holdsAnything, type Intake, type Way } from './intake.ts';
+import { altDigit } from './keys.ts';
+import type { LanguageTag } from './languages.ts';
+import { look } from './look.ts';
+import { Opening, type Opened } from './opening/opening.ts';
+import { openingTemplate, sayNotCarried } from './opening/view.ts';
+import { Outbox } from './outbox.ts';
+import { printForm, printSheet } from './printing.ts';
+import { Parking } from './parking.ts';
+import { pageClock, type Clock } from './queue/clock.ts';
+import { Database } from './queue/database.ts';
+import { ParkedStore } from './queue/parked-store.ts';
+import { Queue } from './queue/queue.ts';
+import { StaffLock } from './queue/staff-lock.ts';
+import { Reckoning } from './reckoning/reckoning.ts';
+import { leaveWord, loadAnew, neverBroughtBack, wasLeft } from './residue.ts';
+import { Sending, type SendFrame } from './sending.ts';
+import { Registration } from './shell/registration.ts';
+import { SidePanel } from './side-panel.ts';
+import { StepByStep } from './step-by-step.ts';
+import { barTemplate } from './view-of-bar.ts';
+import { idleTemplate } from './view-of-idle.ts';
+import { intakeTemplate } from './view-of-intake.ts';
+import { parkedTemplate, pinTemplate } from './view-of-parking.ts';
+import { sendingTemplate } from './view-of-sending.ts';
+import { goToSection, goToStart, sheetTemplate } from './view-of-sheet.ts';
+import { startTemplate } from './view-of-start.ts';
+import { takingTemplate } from './view-of-taking.ts';
+import { waitingTemplate } from './view-of-waiting.ts';
+
+const state = { state: true };
+
+/** What is on show; an intake lies under the list of what waits, and is shown again after it. */
+type Place = 'work' | 'opening' | 'waiting';
+
+/**
+ * The dealer's counter: the same questions for the person behind it, on one sheet or step by step, without a network,
+ * and with nothing of the last customer left.
+ *
+ * @attr settings - address of the dealer's settings
+ */
+export class AcreCounter extends LitElement {
+  static override styles = look;
+  static override properties = { settings: {}, place: state, said: state, note: state, isOver: state, isUpdateAsked: state };
+
+  /** Address of the dealer's settings; `settings.json` beside the page by default. */
+  declare settings: string;
+  /** The time it goes by; a test hands in one of its own. */
+  clock: Clock = pageClock;
+
+  private declare place: Place;
+  private declare said: 'printed' | 'not-fits' | 'mail' | undefined;
+  /** Something to be said of the customer on the screen. */
+  private declare note: string | undefined;
+  private declare isOver: boolean;
+  private declare isUpdateAsked: boolean;
+  /** Where the customer on the screen was parked before. */
+  private parkedAs: string | undefined;
+  private focusNext: string | undefined;
+  private isLeaving = false;
+  private begun: Promise<void> = Promise.resolve();
+  private stopWatching = () => {};
+  private readonly time: Clock = { now: () => this.clock.now(), after: (wait, run) => this.clock.after(wait, run) };
+
+  private readonly equipment = new Equipment(this);
+  private readonly customer = new Customer(this, (units) => this.equipment.typing(units));
+  private readonly reckoning = new Reckoning(this);
+  private readonly sending = new Sending(this);
+  private readonly outbox = new Outbox(this);
+  private readonly opening = new Opening(this, (opened) => this.opened(opened));
+  private readonly registration = new Registration(this, () => this.customer.intake === undefined, () => this.nextCustomer());
+  private readonly idle = new Idle(this, () => this.clock, () => this.leftAlone());
+  private readonly side = new SidePanel(this);
+  private readonly steps = new StepByStep(() => this.wizard, (answers) => this.customer.answer(answers));
+  private readonly database = new Database(this.time);
+  private readonly lock = new StaffLock(this.database, this.time);
+  private readonly parking = new Parking(this, this.lock, new ParkedStore(this.database, this.lock, this.time));
+
+  constructor() {
+    super();
+    this.settings = 'settings.json';
+    this.place = 'work';
+    this.isUpdateAsked = false;
+    this.isOver = wasLeft();
+  }
+
+  /** Resolves once customers can be served, or it is known why not. */
+  get ready(): Promise<void> {
+    return this.begun.then(() => this.updateComplete).then(() => undefined);
+  }
+
+  private get wizard() {
+    return this.renderRoot.querySelector<AcreToAxle>('acre-to-axle');
+  }
+
+  override connectedCallback() {
+    super.connectedCallback();
+    this.stopWatching = neverBroughtBack(() => this.nextCustomer());
+    window.addEventListener('keydown', this.byKey);
+    window.addEventListener('beforeunload', this.warn);
+    this.begun = this.begin();
+  }
+
+  override disconnectedCallback() {
+    super.disconnectedCallback();
+    this.stopWatching();
+    window.removeEventListener('keydown', this.byKey);
+    window.removeEventListener('beforeunload', this.warn);
+    this.lock.lock();
+    this.database.close();
+  }
+
+  private async begin() {
+    await this.equipment.speak(navigator.language);
+    await this.load();
+    const { language } = this.equipment.settings ?? {};
+    if (language !== undefined) await this.speak(language as LanguageTag);
+    void this.registration.begin(document.baseURI);
+    const { relay, deviceToken } = this.equipment.settings ?? {};
+    if (relay) void this.outbox.begin(new Queue({ database: this.database, clock: this.time, relay, ...(deviceToken && { deviceToken }) }));
+  }
+
+  private async load() {
+    await this.equipment.load(this.settings, this.clock.now());
+    this.focusNext = '[data-begin], [data-accept], [data-try-again]';
+    this.requestUpdate();
+  }
+
+  protected override updated(_changed: PropertyValues) {
+    const { intake } = this.customer;
+    const { settings, stock } = this.equipment;
+    // Names of those who are parked are somebody's too.
+    const isSomething = intake !== undefined || this.parking.entries !== undefined || this.place === 'opening';
+    this.idle.watch(isSomething && settings && settings.idle !== false ? settings.idle : undefined);
+    this.registration.hold(intake !== undefined);
+    if (intake && stock) this.reckoning.follow(intake.answers, stock);
+    if (intake?.way === 'steps') void this.steps.give(intake.answers);
+    const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(this.focusNext);
+    if (!target) return;
+    this.focusNext = undefined;
+    target.focus();
+  }
+
+  private readonly warn = (event: Event) => {
+    const { intake } = this.customer;
+    if (!this.isLeaving && ((intake && holdsAnything(intake)) || this.sending.holdsAnything || (this.outbox.queue?.status.count ?? 0) > 0)) event.preventDefault();
+  };
+
+  private readonly byKey = (event: KeyboardEvent) => {
+    const { intake, part } = this.customer;
+    const digit = altDigit(event);
+    if (digit !== undefined && intake?.way === 'sheet' && part === 'ask') {
+      event.preventDefault();
+      goToSection(this.renderRoot, digit);
+    }
+    const direction = { PageDown: 1, PageUp: -1 }[event.key];
+    if (event.altKey && direction) {
+      event.preventDefault();
+      void this.turnTo(direction);
+    }
+  };
+
+  /** All that is in sight goes at once, and then the page itself. */
+  private nextCustomer() {
+    this.isLeaving = true;
+    this.clear();
+    loadAnew();
+  }
+
+  private clear() {
+    this.customer.leave();
+    this.sending.clear();
+    this.reckoning.forget();
+    this.steps.forget();
+    this.opening.close();
+    this.parking.shut();
+    this.place = 'work';
+    this.note = undefined;
+    this.said = undefined;
+    this.parkedAs = undefined;
+  }
+
+  private leftAlone() {
+    leaveWord();
+    this.nextCustomer();
+  }
+
+  /** Whoever was parked, and is done with, isn't parked any more. */
+  private async done() {
+    if (this.parkedAs !== undefined && this.parking.entries) await this.parking.remove(this.parkedAs);
+    this.nextCustomer();
+  }
+
+  private beginIntake(from: Parameters<Customer['begin']>[0] = {}) {
+    this.isOver = false;
+    this.parkedAs = undefined;
+    this.sending.clear();
+    this.steps.forget();
+    this.said = undefined;
+    this.customer.begin(from);
+    this.place = 'work';
+    void this.updateComplete.then(() => goToStart(this.renderRoot));
+  }
+
+  private opened(opened: Opened) {
+    this.beginIntake({ answers: opened.answers });
+    const { opening, words } = this.equipment.spoken!;
+    this.note = sayNotCarried(opened, opening, words.list);
+  }
+
+  private async park() {
+    const { intake } = this.customer;
+    if (intake) await this.parking.park(intake, this.parkedAs, () => this.nextCustomer());
+  }
+
+  private async resume(id: string) {
+    const reopened = await this.parking.open(id);
+    if (!reopened) return;
+    this.note = undefined;
+    this.beginIntake(reopened.intake);
+    this.parkedAs = reopened.id;
+  }
+
+  /** To the next of those who are parked; the one on the screen is parked first. */
+  private async turnTo(direction: number) {
+    const { entries } = this.parking;
+    if (!entries) return this.parking.count > 0 ? this.parking.show() : undefined;
+    const ids = entries.filter(({ is }) => is === 'sound').map(({ id }) => id);
+    const at = this.parkedAs === undefined ? (direction > 0 ? -1 : 0) : ids.indexOf(this.parkedAs);
+    const next = ids[(at + direction + ids.length) % ids.length];
+    if (next === undefined || next === this.parkedAs) return;
+    const { intake } = this.customer;
+    const go = () => void this.resume(next);
+    if (intake && holdsAnything(intake)) await this.parking.park(intake, this.parkedAs, go);
+    else go();
+  }
+
+  private async ask(way: Way) {
+    if (way === 'sheet') await this.steps.leave();
+    this.customer.ask(way);
+    if (way === 'sheet') void this.updateComplete.then(() => goToStart(this.renderRoot));
+  }
+
+  private async showWhole() {
+    this.customer.ask('steps');
+    await this.updateComplete;
+    await this.steps.give(this.customer.intake!.answers);
+    await this.steps.showResult();
+  }
+
+  private async speak(tag: LanguageTag) {
+    const before = this.equipment.typing();
+    await this.equipment.speak(tag);
+    this.customer.reread(before);
+  }
+
+  private changeVersion() {
+    if (this.customer.intake && !this.isUpdateAsked) this.isUpdateAsked = true;
+    else this.registration.change();
+  }
+
+  private voiceFor({ units }: Intake) {
+    return this.equipment.voice(units);
+  }
+
+  private async print() {
+    const intake = this.customer.intake!;
+    const shortlist = await this.reckoning.whole;
+    const { settings, stock, spoken } = this.equipment;
+    const { paper, handOn } = spoken!;
+    const fits = await printSheet({
+      shortlist, catalogue: stock!.document, answers: intake.answers, voice: this.voiceFor(intake), own: paper, handoff: handOn.handoff, size: settings!.paper,
+      ...(settings!.page !== undefined && { page: settings!.page }),
+    });
+    this.said = fits ? 'printed' : 'not-fits';
+  }
+
+  private async frame(): Promise<SendFrame> {
+    const { answers, units } = this.customer.intake!;
+    const { catalogue: { id, version }, rules } = await this.reckoning.whole;
+    return { dealer: id, answers, language: this.equipment.language, units, seen: { catalogue: { id, ...(version !== undefined && { version }) }, rules: { version: rules.version } } };
+  }
+
+  private async send() {
+    const { queue } = this.outbox;
+    const isKept = queue && await this.sending.send(await this.frame(), (request, how) => queue.put(request, how));
+    this.focusNext = isKept ? '#sending-heading' : '.sending [aria-invalid="true"], [data-consent="mail"]';
+    this.requestUpdate();
+  }
+
+  private asking(intake: Intake) {
+    const { own } = this.equipment.spoken!;
+    const { settings, stock, language } = this.equipment;
+    const sheet = () => sheetTemplate({
+      own, answers: intake.answers, boxes: intake.boxes, faults: intake.faults, voice: this.voiceFor(intake), typing: this.equipment.typing(intake.units), key: intake.key,
+      change: (question, at, box) => this.customer.enter(question, at, box), left: (field) => this.customer.left(field),
+    });
+    const steps = () => html`<acre-to-axle loading="eager" .catalogue=${stock!.document} lang=${language} .units=${intake.units} .linkPage=${settings!.page} .languages=${language}
+      @acre-answered=${this.steps.heard} @acre-result-shown=${this.steps.heard} @click=${this.steps.heard}></acre-to-axle>`;
+    return intake.way === 'sheet' ? sheet() : steps();
+  }
+
+  private content(intake: Intake) {
+    const { spoken, stock, settings, language } = this.equipment;
+    const { part } = this.customer;
+    if (part === 'ask') return this.asking(intake);
+    if (part === 'take') {
+      const { outcome } = this.reckoning;
+      return takingTemplate({
+        spoken: spoken!, voice: this.voiceFor(intake), answers: intake.answers, catalogue: stock!.document, shortlist: outcome?.isWhole ? outcome.shortlist : undefined,
+        page: settings!.page, said: this.said, print: () => void this.print(), mailSaved: () => { this.said = 'mail'; },
+      });
+    }
+    if (!this.outbox.queue) return html`<p>${spoken!.own.send.noRelay}</p>`;
+    return sendingTemplate({
+      sending: this.sending, own: spoken!.own, dealer: stock!.document.dealer.name, key: intake.key, language,
+      speak: (tag) => void this.speak(tag), send: () => void this.send(), again: () => void this.sending.again((waiting) => this.outbox.queue!.putSealed(waiting)),
+    });
+  }
+
+  private intake(intake: Intake) {
+    const { spoken, stock } = this.equipment;
+    const { customer } = this;
+    const isBeside = customer.part !== 'ask' || intake.way === 'sheet';
+    const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
+    return keyed(intake.key, intakeTemplate({
+      spoken: spoken!, intake, part: customer.part, note: this.note, trouble: this.parking.trouble, content: this.content(intake), beside,
+      say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => customer.show(part), measure: (units) => customer.measure(units),
+      park: () => void this.park(), next: () => void this.done(),
+    }));
+  }
+
+  private stage() {
+    const { spoken, stock, missing, isAccepted, locale } = this.equipment;
+    const { own, opening, paper, words } = spoken!;
+    if (missing) return html`<p role="alert">${own.trouble[missing]}</p><div class="actions"><button class="main" type="button" data-try-again @click=${() => this.load()}>${own.trouble.tryAgain}</button></div>`;
+    if (!stock) return html`<p role="status">${own.loading}</p>`;
+    if (this.place === 'waiting') return waitingTemplate({ outbox: this.outbox, own, now: this.clock.now(), back: () => { this.place = 'work'; } });
+    if (this.place === 'opening') {
+      return html`${openingTemplate({ opening: this.opening, words: opening })}<div class="actions"><button type="button" data-back @click=${() => { this.opening.close(); this.place = 'work'; }}>${own.waiting.back}</button></div>`;
+    }
+    if (this.customer.intake) return this.intake(this.customer.intake);
+    return startTemplate({
+      own, stock, locale, isAccepted, isOver: this.isOver,
+      parked: parkedTemplate({ parking: this.parking, own, now: this.clock.now(), openId: undefined, resume: (id) => void this.resume(id) }),
+      accept: () => { this.equipment.accept(); this.focusNext = '[data-begin]'; }, begin: () => this.beginIntake(),
+      open: () => { this.place = 'opening'; this.focusNext = '#opening-field'; },
+      printForm: () => void printForm({ words, reader: this.equipment.voice(stock.document.dealer.units).reader }, paper, stock.document.dealer, this.equipment.settings!.paper),
+    });
+  }
+
+  protected override render() {
+    const { spoken, stock, locale } = this.equipment;
+    if (!spoken) return nothing;
+    const { own, words } = spoken;
+    const { isKept, isWaiting } = this.registration;
+    return html`
+      <div class="counter" lang=${own.language} dir=${words.direction}>
+        ${barTemplate({
+          spoken, stock, locale, now: this.clock.now(), queue: this.outbox.queue?.status, isKept, isUpdateWaiting: isWaiting, isUpdateAsked: this.isUpdateAsked,
+          speak: (tag) => void this.speak(tag), showWaiting: () => { this.place = 'waiting'; this.focusNext = '#waiting-heading'; void this.outbox.look(); }, update: () => this.changeVersion(),
+        })}
+        <main>${this.stage()}</main>
+        ${pinTemplate({ parking: this.parking, own, now: this.clock.now(), openId: this.parkedAs, resume: (id) => void this.resume(id) })}
+        ${idleTemplate({ own, left: this.idle.left, stay: () => this.idle.stay() })}
+      </div>`;
+  }
+}
