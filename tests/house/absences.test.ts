@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { lineAt, nodesOf, root, sources, syntaxOf, type SourceFile, type SyntaxNode } from '../support/sources.ts';
 
-const pure = ['units', 'documents', 'trade', 'catalogue', 'answers', 'sheets', 'needs', 'ranking', 'reasons', 'drawing', 'guide', 'handoff', 'demand'];
+const pure = ['units', 'documents', 'trade', 'catalogue', 'answers', 'sheets', 'needs', 'ranking', 'reasons', 'drawing', 'guide', 'handoff', 'demand', 'lot'];
 
 const compile = (project: string) => new Promise<{ code: number; out: string }>((done) => {
   execFile(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '--noEmit', '--pretty', 'false', '-p', project],
