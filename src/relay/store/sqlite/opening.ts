@@ -2,7 +2,7 @@ import { accessSync, constants, existsSync, readdirSync, renameSync, statSync } 
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { StoreUnusable } from '../failures.ts';
-import { migrate } from './schema.ts';
+import { isAsMade, migrate } from './schema.ts';
 
 /** The first release without the fault that could lose pages when two connections write and checkpoint at once (sqlite.org/releaselog/3_51_3.html). */
 const soundSince = [3, 51, 3];
@@ -21,6 +21,8 @@ const older = (version: string) => {
 export function checkVersion(version: string): void {
   if (older(version)) throw new StoreUnusable(`SQLite ${version} can lose what it confirmed: use ${soundSince.join('.')} or newer, as the package better-sqlite3 brings it.`);
 }
+
+const notWritable = (path: string) => `${path} can’t be written to: give it and its folder to the user the relay runs as, or name another.`;
 
 const setAsideAs = (file: string) => `${file}.damaged`;
 
@@ -48,7 +50,7 @@ function checkPlace(file: string): void {
     try {
       accessSync(each, constants.R_OK | constants.W_OK);
     } catch {
-      throw new StoreUnusable(`${each} can’t be written to: give it to the user the relay runs as, or name another.`);
+      throw new StoreUnusable(notWritable(each));
     }
   }
 }
@@ -66,7 +68,9 @@ function lock(file: string): Database.Database {
   }
 }
 
-function prepared(file: string): Database.Database {
+const damaged = (what: string) => Object.assign(new Error(what), { code: 'SQLITE_CORRUPT' });
+
+function prepared(file: string, fresh: Database.Database): Database.Database {
   const db = new Database(file, { timeout: patience });
   try {
     db.pragma('journal_mode = WAL');
@@ -78,8 +82,9 @@ function prepared(file: string): Database.Database {
     // What is erased is gone from the file too.
     db.pragma('secure_delete = ON');
     const found = db.pragma('quick_check(1)', { simple: true });
-    if (found !== 'ok') throw Object.assign(new Error(String(found)), { code: 'SQLITE_CORRUPT' });
+    if (found !== 'ok') throw damaged(String(found));
     migrate(db, file);
+    if (!isAsMade(db, fresh)) throw damaged('schema');
     return db;
   } catch (error) {
     db.close();
@@ -96,20 +101,22 @@ export interface Opened {
 export function open(file: string, now: number): Opened {
   checkPlace(file);
   const held = lock(file);
+  const fresh = new Database(':memory:');
   try {
-    const probe = new Database(':memory:');
-    checkVersion(probe.prepare('SELECT sqlite_version()').pluck().get() as string);
-    probe.close();
+    checkVersion(fresh.prepare('SELECT sqlite_version()').pluck().get() as string);
     const aside = existsSync(file) ? undefined : asideOf(file);
     if (aside) throw new StoreUnusable(`${file} was damaged and set aside: ${recover(aside, file)}.`);
-    if (existsSync(file) && statSync(file).size === 0) throw Object.assign(new Error('empty'), { code: 'SQLITE_CORRUPT' });
-    return { db: prepared(file), lock: held };
+    if (existsSync(file) && statSync(file).size === 0) throw damaged('no bytes');
+    return { db: prepared(file, fresh), lock: held };
   } catch (error) {
     held.close();
     if (error instanceof StoreUnusable) throw error;
     const code = String((error as { code?: unknown }).code ?? '');
+    if (/^SQLITE_(READONLY|CANTOPEN)/.test(code)) throw new StoreUnusable(notWritable(file), { cause: error });
     if (!/^SQLITE_(CORRUPT|NOTADB)/.test(code)) throw new StoreUnusable(`${file} can’t be opened (${code || String(error)}): look at the disk and at whom the file belongs to.`, { cause: error });
     const aside = setAside(file, now);
     throw new StoreUnusable(`${file} is damaged and was set aside: ${recover(aside, file)}.`, { cause: error });
+  } finally {
+    fresh.close();
   }
 }

@@ -137,3 +137,11 @@ export function migrate(db: Database, file: string, steps: readonly string[] = m
     db.pragma(`user_version = ${steps.length}`);
   }).immediate();
 }
+
+const plan = (db: Database) => JSON.stringify(db.prepare('SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name').all());
+
+/** Whether tables, indexes and triggers are what they have to be, held against a file that was just made. */
+export const isAsMade = (db: Database, fresh: Database): boolean => {
+  migrate(fresh, 'a new file');
+  return plan(db) === plan(fresh);
+};
