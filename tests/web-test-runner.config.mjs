@@ -34,11 +34,17 @@ const hostileRuns = {
   serve: ({ path }) => (path === '/tests/widget/hostile-runs.js' ? { body: `export const runs = ${Number(process.env.HOSTILE ?? 2000)};`, type: 'js' } : undefined),
 };
 
+/** The sealing library looks for Node's cryptography where there is no browser's; in a browser it never gets so far. */
+const noNodeCrypto = {
+  name: 'no-node-crypto',
+  resolveImport: ({ source }) => (source === 'crypto' ? '/there-is-no-node-here.js' : undefined),
+};
+
 export default {
   rootDir: new URL('..', import.meta.url).pathname,
   files: 'tests/**/*.browser.test.ts',
   nodeResolve: { exportConditions: ['production'] },
-  plugins: [hostileRuns, esbuildPlugin({ ts: true, target: 'es2022' })],
+  plugins: [noNodeCrypto, hostileRuns, esbuildPlugin({ ts: true, target: 'es2022' })],
   browsers: [playwrightLauncher({ product: 'chromium', launchOptions: { executablePath, args } })],
   reporters: [defaultReporter({ reportTestProgress: false }), counter],
   // A test that hangs fails; one on a busy machine doesn't.

@@ -28,6 +28,8 @@ export interface DrainParts {
 export interface RoundEnd {
   trouble?: RelayTrouble;
   at?: number;
+  /** Nothing was due, so nothing was learnt of the relay. */
+  idle?: true;
 }
 
 /**
@@ -38,6 +40,7 @@ export interface RoundEnd {
  */
 export async function drain({ store, now, random, probe, send, accepted, refused, goesOn }: DrainParts): Promise<RoundEnd> {
   let next = await store.next(now());
+  if (next.is === 'later') return { at: next.at, idle: true };
   if (next.is === 'due') {
     const trouble = await probe();
     if (trouble) return { trouble };

@@ -152,7 +152,7 @@ export class Queue extends EventTarget {
         accepted: (waiting) => this.#moved('accepted', waiting),
         refused: (waiting) => this.#moved('refused', waiting),
       });
-      this.#board.relay(end.trouble);
+      if (!end.idle) this.#board.relay(end.trouble);
       await this.#board.read();
       const { count, needsStaff } = this.status;
       return count > needsStaff ? end : undefined;
