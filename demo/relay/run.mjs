@@ -16,7 +16,7 @@ const freePort = () => new Promise((resolve, reject) => {
 /** The settings of the example, with the demo's catalogue and the one page that may send. */
 function settingsFor(origin, folder) {
   const settings = JSON.parse(readFileSync(here('./settings.example.json'), 'utf8'));
-  settings.dealers = settings.dealers.map((dealer) => ({ ...dealer, catalogue: here('../catalogue.json'), origins: [origin] }));
+  settings.dealers = settings.dealers.map((dealer) => ({ ...dealer, catalogue: here('../catalogue.json'), origins: [origin], page: `${origin}/` }));
   mkdirSync(folder, { recursive: true });
   writeFileSync(`${folder}/settings.json`, JSON.stringify(settings, null, 2));
 }

@@ -30,7 +30,7 @@ const writtenOn = Date.UTC(2026, 10, 1);
 /** How long mail on its way may take to end when the relay is stopped, and answers on theirs [ms]. */
 const [mailEnds, answersEnd] = [25 * second, 10 * second];
 /** How long what is over is kept [ms]: bodies, keys and states, catalogues nobody puts up any more, questions nobody answers. */
-const keep = { bodies: 30 * day, rows: 90 * day, catalogues: 30 * day, expiresAfter: 7 * day };
+const keep = { bodies: 7 * day, rows: 30 * day, catalogues: 30 * day, expiresAfter: 7 * day };
 const tidyEvery = hour;
 
 const isThere = (path: string) => stat(path).then(() => true, () => false);

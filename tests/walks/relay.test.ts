@@ -9,6 +9,7 @@ import { SMTPServer } from 'smtp-server';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
+import { certificate } from '../relay/certificate.ts';
 import { openDemo, type Demo } from './browser.ts';
 import { wizardOn } from './buyer.ts';
 
@@ -30,10 +31,14 @@ const heard: string[] = [];
 let demo: Demo;
 let relay: ChildProcess;
 let relayAddress: string;
+/** As a web server in front of the relay has it; here what leads there goes to the relay itself. */
+const publicAddress = 'https://mail.hollowmere.example/';
 
+const day = 24 * 60 * 60 * 1000;
+const own = certificate('localhost', { from: new Date(Date.now() - day), until: new Date(Date.now() + day) });
 const smtp = new SMTPServer({
   authOptional: true,
-  disabledCommands: ['STARTTLS'],
+  ...own,
   onData(stream, { envelope }, done) {
     const parts: Buffer[] = [];
     stream.on('data', (part: Buffer) => parts.push(part));
@@ -59,19 +64,26 @@ const mailTo = async (address: string): Promise<Caught> => {
 
 beforeAll(async () => {
   demo = await openDemo();
-  await new Promise<void>((ready) => { smtp.listen(0, '127.0.0.1', ready); });
+  await new Promise<void>((ready) => { smtp.listen(0, 'localhost', ready); });
   const { port } = smtp.server.address() as { port: number };
   relayAddress = `http://127.0.0.1:${await freePort()}/`;
   const settings = JSON.parse(readFileSync(file('demo/relay/settings.example.json'), 'utf8')) as { dealers: Record<string, unknown>[] };
   const [dealer] = settings.dealers;
-  settings.dealers = [{ ...dealer, catalogue: file('demo/catalogue.json'), origins: [new URL(demo.address).origin] }];
+  settings.dealers = [{ ...dealer, catalogue: file('demo/catalogue.json'), origins: [new URL(demo.address).origin], page: demo.address }];
+  writeFileSync(join(folder, 'ca.pem'), own.cert);
   writeFileSync(join(folder, 'settings.json'), JSON.stringify(settings));
   relay = spawn(process.execPath, [file('dist/cli/acre-to-axle.js'), 'relay', '--settings', join(folder, 'settings.json')], {
-    env: { ...process.env, ACRE_DATA: join(folder, 'data'), ACRE_LISTEN: new URL(relayAddress).host, ACRE_SMTP: `smtp://127.0.0.1:${port}`, ACRE_ADDRESS: relayAddress, ACRE_SENDER: 'shortlist@mail.hollowmere.example' },
+    env: { ...process.env, ACRE_DATA: join(folder, 'data'), ACRE_LISTEN: new URL(relayAddress).host, ACRE_SMTP: `smtp://localhost:${port}`, NODE_EXTRA_CA_CERTS: join(folder, 'ca.pem'), ACRE_ADDRESS: publicAddress, ACRE_SENDER: 'shortlist@mail.hollowmere.example' },
   });
-  relay.stdout!.on('data', (part: Buffer) => heard.push(part.toString()));
-  relay.stderr!.on('data', (part: Buffer) => heard.push(part.toString()));
-  await expect.poll(() => heard.join('').includes('listens at') || relay.exitCode !== null, { timeout: 20_000 }).toBe(true);
+  await new Promise<void>((settled) => {
+    const hear = (part: Buffer) => {
+      heard.push(part.toString());
+      if (heard.join('').includes('listens at')) settled();
+    };
+    relay.stdout!.on('data', hear);
+    relay.stderr!.on('data', hear);
+    relay.once('exit', () => settled());
+  });
   expect(relay.exitCode, heard.join('')).toBeNull();
 });
 
@@ -113,7 +125,7 @@ test('a buyer asks for his shortlist, gets it, and comes back by its link to the
   const { mail, to, raw } = await mailTo('ann@buyer.example');
   expect(to).toEqual(['ann@buyer.example']);
   expect(mail.headers.get('auto-submitted')).toBe('auto-generated');
-  expect(raw).toMatch(/^List-Unsubscribe: <http[^\r\n]+>\r\n/m);
+  expect(raw).toMatch(/^List-Unsubscribe: <https:[^\r\n]+>\r\n/m);
   expect(raw).toMatch(/^List-Unsubscribe-Post: List-Unsubscribe=One-Click\r\n/m);
   // Each machine told is in both parts of the mail; the buyer's name is in none.
   const lot = JSON.parse(readFileSync(file('demo/catalogue.json'), 'utf8')) as { machines: { id: string; name: string }[] };
@@ -124,7 +136,7 @@ test('a buyer asks for his shortlist, gets it, and comes back by its link to the
   const [link] = /http:\/\/127\.0\.0\.1:\d+\/[^\s"<>]*#a1=[\w-]+/.exec(mail.text!) ?? [];
   expect(link).toBeDefined();
   const back = await demo.visit(new URL(link!).hash);
-  await wizardOn(back.page).locator('[part="result"]').waitFor();
+  await wizardOn(back.page).locator('[part="opened"]').waitFor();
   expect(await wizardOn(back.page).evaluate((element) => (element as AcreToAxle).answers.tasks)).toEqual(answers.tasks);
   expect(complaints).toEqual([]);
 });
@@ -138,9 +150,9 @@ test('the dealer has his copy, answers to the buyer, and alone reads the name', 
 
 test('whoever stops mail gets no more, and is answered alike', async () => {
   const { raw } = await mailTo('ann@buyer.example');
-  const [, stop] = /^List-Unsubscribe: <(http[^\r\n]+)>/m.exec(raw)!;
-  expect((await fetch(stop!)).status).toBe(200);
-  const stopped = await fetch(stop!, { method: 'POST', headers: { 'content-type': 'application/x-www-form-urlencoded' }, body: 'List-Unsubscribe=One-Click' });
+  const stop = /^List-Unsubscribe: <(https:[^\r\n]+)>/m.exec(raw)![1]!.replace(publicAddress, relayAddress);
+  expect((await fetch(stop)).status).toBe(200);
+  const stopped = await fetch(stop, { method: 'POST', headers: { 'content-type': 'application/x-www-form-urlencoded' }, body: 'List-Unsubscribe=One-Click' });
   expect(stopped.status).toBe(200);
   const before = caught.length;
   // Another shortlist, for the same one asked for again so soon would be the same request.
