@@ -35,13 +35,25 @@ export interface Pair {
   open: boolean;
 }
 
+export interface ComparedSide {
+  machine: string;
+  /** A unit of it, with its own year and hours as far as they are known. */
+  unit?: string;
+  year?: number;
+  hours?: number;
+  /** Of the package, in the dealer's currency, and how many additions come on top whose price must be asked. */
+  price?: { low: number; high: number };
+  unpriced: number;
+  cost: OwningSide | { missing: readonly Spec[] };
+}
+
 export interface OwningComparison {
   currency: string;
   years: number;
   hoursPerYear: number;
   financed: boolean;
   /** In the order of the candidates: its costs, or the figures that are missing. */
-  sides: readonly { machine: string; unit?: string; price?: { low: number; high: number }; unpriced: number; cost: OwningSide | { missing: readonly Spec[] } }[];
+  sides: readonly ComparedSide[];
   /** Places of the candidates whose costs are known, the one that costs least a year first. */
   order: readonly number[];
   pairs: readonly Pair[];
@@ -67,11 +79,12 @@ export function compareOwning({ catalogue, answers, candidates, years, hoursPerY
     hoursPerYear: hoursPerYear || (evaluations[0] ? yearlyHours(answers, evaluations[0].judged, book) : book.value('keep.hours-per-year')),
   };
   const terms = finance && mayTellLoans(dealer) ? finance : undefined;
-  const sides = evaluations.map((evaluation) => {
+  const sides = evaluations.map((evaluation): ComparedSide => {
     const { build: { machine, unit }, price } = evaluation;
     const cost = sideOf(evaluation, use, world, terms);
     return {
-      machine: machine.id, ...(unit && { unit: unit.id }), ...(price && { price: { low: price.low, high: price.high } }), unpriced: price?.unpriced.length ?? 0,
+      machine: machine.id, ...(unit && { unit: unit.id }), ...(unit?.year !== undefined && { year: unit.year }), ...(unit?.hours !== undefined && { hours: unit.hours }),
+      ...(price && { price: { low: price.low, high: price.high } }), unpriced: price?.unpriced.length ?? 0,
       cost: 'parts' in cost ? cost : { missing: cost },
     };
   });
