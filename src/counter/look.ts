@@ -13,13 +13,13 @@ const own = css`
   button, select, .counter input[type='text'] { min-block-size: 48px; }
   textarea { inline-size: 100%; max-inline-size: none; font-family: inherit; }
 
-  .bar { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; align-items: center; border-block-end: 1.5px solid var(--ink); padding-block-end: 0.5rem; }
-  .bar > * { margin: 0; }
+  .top { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; align-items: center; border-block-end: 1.5px solid var(--ink); padding-block-end: 0.5rem; }
+  .top > * { margin: 0; }
   .name { font-size: 1.15rem; margin: 0; line-height: 1.3; }
   .name .lesser { font-weight: 400; }
   .facts { flex: 1 1 14rem; display: flex; flex-wrap: wrap; gap: 0 1rem; font-size: 0.9em; }
   .overdue { border-color: var(--alert); color: var(--alert); font-weight: 650; border-width: 2.5px; }
-  .bar .language select { min-block-size: 48px; inline-size: auto; }
+  .top .language select { min-block-size: 48px; inline-size: auto; }
   .update, .old { flex: 1 1 100%; }
   .notice { border: 2px solid var(--alert); border-radius: var(--radius); padding: 0.75em 1em; }
 
@@ -41,24 +41,25 @@ const own = css`
   .questions { display: grid; gap: 1rem; }
   .ways { list-style: none; display: flex; flex-wrap: wrap; gap: 0 1.25rem; margin: 0; padding: 0; }
   .ways button { min-block-size: 48px; }
-  .part { border-block-start: 1.5px solid var(--ink); padding-block-start: 0.4rem; display: grid; gap: 0.75rem; scroll-margin-block-start: 0.5rem; }
-  .part[hidden] { display: none; }
-  .part > h2 { font-size: 1.1rem; display: flex; justify-content: space-between; gap: 1rem; align-items: baseline; }
+  .topic { border-block-start: 1.5px solid var(--ink); padding-block-start: 0.4rem; display: grid; gap: 0.75rem; scroll-margin-block-start: 0.5rem; }
+  .topic[hidden] { display: none; }
+  .topic h2 { font-size: 1.1rem; display: flex; justify-content: space-between; gap: 1rem; align-items: baseline; }
   .asked { display: grid; gap: 0.3rem; }
   .asked h3 { font-size: 1em; }
   .boxes { display: flex; flex-wrap: wrap; gap: 0.6rem 1.25rem; align-items: start; }
   .box { display: grid; gap: 0.2rem; min-inline-size: 0; align-content: start; }
   .box > label, .box legend { font-weight: 650; font-size: 0.95em; }
   .asked:has(h3) :is(.box > label, .box legend) { font-weight: 400; }
-  .boxes > .box:not(.several, .choice, .order, .choice-or-quantity) { flex: 0 1 14rem; }
-  .boxes > .box:is(.several, .order, .choice-or-quantity) { flex: 1 1 100%; }
-  .boxes > .yes-no { flex: 0 1 auto; }
+  .boxes > .box:not(.several, .choice, .order, .yes-no, .choice-or-quantity) { flex: 0 1 12.5rem; }
+  .boxes > .box:is(.several, .order) { flex: 1 1 100%; }
+  .boxes > .box:is(.choice, .yes-no, .choice-or-quantity) { flex: 0 1 auto; }
   .box .row { display: flex; flex-wrap: wrap; gap: 0.5rem 1rem; }
   .box .small { display: grid; gap: 0.15rem; }
   .box select { inline-size: auto; max-inline-size: 100%; }
   .below { color: var(--muted); font-size: 0.85em; min-block-size: 1.4em; margin: 0; }
   .box .fault { margin: 0; font-size: 0.95em; }
-  .chips { display: flex; flex-wrap: wrap; gap: 0.35rem; }
+  .chips { display: flex; flex-wrap: wrap; gap: 0.3rem; }
+  .chip span { font-weight: 400; }
   .chip { display: flex; align-items: center; gap: 0.45em; min-block-size: 48px; padding: 0.3em 0.75em 0.3em 0.5em; border: 1.5px solid var(--line); border-radius: var(--radius); cursor: pointer; position: relative; }
   .chip kbd { min-inline-size: 0.9em; text-align: center; }
   .chip input { inline-size: 1.2em; block-size: 1.2em; margin: 0; accent-color: var(--accent); }
@@ -82,12 +83,14 @@ const own = css`
   [aria-busy='true'] { opacity: 0.75; }
   .notes summary { min-block-size: 48px; padding-block: 0.75em; }
 
+  .jump { position: sticky; inset-block-end: 0; inline-size: 100%; background: var(--paper); border-width: 2px; font-weight: 650; z-index: 1; }
+
   .start { padding-block: 1.5rem; }
   .start > .close h2 { font-size: 2em; }
+  .start .lesser-heading { font-size: 1.1rem; }
   .start .actions button { min-block-size: 64px; padding-inline: 1.5em; }
   .parked { list-style: none; display: flex; flex-wrap: wrap; gap: 0.5rem; padding: 0; margin: 0; }
 
-  .lesser-heading { font-size: 1.1rem; }
   .waiting { list-style: none; padding: 0; display: grid; }
   .waits { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; border-block-end: 1px solid var(--line); padding-block: 0.5rem; }
   .file { display: inline-flex; align-items: center; gap: 0.5em; border: 1.5px solid var(--ink); border-radius: var(--radius); padding: 0.55em 1.1em; min-block-size: 48px; cursor: pointer; position: relative; }
@@ -102,6 +105,7 @@ const own = css`
   .left { font-size: 1.6em; font-weight: 650; font-variant-numeric: tabular-nums; }
 
   @container (min-width: 64rem) {
+    .jump { display: none; }
     .work.with { grid-template-columns: minmax(0, 1fr) minmax(20rem, 34%); gap: 1.75rem; }
     .with > .beside { border-inline-start: 1px solid var(--line); padding-inline-start: 1.25rem; position: sticky; inset-block-start: 0.5rem; max-block-size: calc(100vh - 1rem); overflow-y: auto; }
   }
@@ -112,6 +116,10 @@ const own = css`
     .called { inline-size: 100%; }
     .head .actions { margin-inline-start: 0; }
     .boxes > .box { flex-basis: 100% !important; }
+  }
+  /* Whoever has fingers alone has no use for keys. */
+  @media (hover: none) and (pointer: coarse) {
+    .chip kbd, .ways kbd, .topic h2 kbd, .keys { display: none; }
   }
   @media (forced-colors: active) {
     .switch label:has(:checked), .chip:has(:checked) { outline: 3px solid Highlight; }

@@ -19,7 +19,7 @@ import { ParkedStore } from './queue/parked-store.ts';
 import { Queue } from './queue/queue.ts';
 import { StaffLock } from './queue/staff-lock.ts';
 import { Reckoning } from './reckoning/reckoning.ts';
-import { leaveWord, loadAnew, neverBroughtBack, wasLeft } from './residue.ts';
+import { cover, coveredBefore, loadAnew, neverBroughtBack, uncover, type Covered } from './residue.ts';
 import { Sending, type SendFrame } from './sending.ts';
 import { Registration } from './shell/registration.ts';
 import { SidePanel } from './side-panel.ts';
@@ -30,7 +30,7 @@ import { intakeTemplate } from './view-of-intake.ts';
 import { parkedTemplate, pinTemplate } from './view-of-parking.ts';
 import { sendingTemplate } from './view-of-sending.ts';
 import { goToSection, goToStart, sheetTemplate } from './view-of-sheet.ts';
-import { startTemplate } from './view-of-start.ts';
+import { coverTemplate, startTemplate } from './view-of-start.ts';
 import { takingTemplate } from './view-of-taking.ts';
 import { waitingTemplate } from './view-of-waiting.ts';
 
@@ -47,7 +47,7 @@ type Place = 'work' | 'opening' | 'waiting';
  */
 export class AcreCounter extends LitElement {
   static override styles = look;
-  static override properties = { settings: {}, place: state, said: state, note: state, isOver: state, isUpdateAsked: state };
+  static override properties = { settings: {}, place: state, said: state, note: state, covered: state, isUpdateAsked: state };
 
   /** Address of the dealer's settings; `settings.json` beside the page by default. */
   declare settings: string;
@@ -58,7 +58,7 @@ export class AcreCounter extends LitElement {
   private declare said: 'printed' | 'not-fits' | 'mail' | undefined;
   /** Something to be said of the customer on the screen. */
   private declare note: string | undefined;
-  private declare isOver: boolean;
+  private declare covered: Covered | undefined;
   private declare isUpdateAsked: boolean;
   /** Where the customer on the screen was parked before. */
   private parkedAs: string | undefined;
@@ -87,7 +87,7 @@ export class AcreCounter extends LitElement {
     this.settings = 'settings.json';
     this.place = 'work';
     this.isUpdateAsked = false;
-    this.isOver = wasLeft();
+    this.covered = coveredBefore();
   }
 
   /** Resolves once customers can be served, or it is known why not. */
@@ -128,7 +128,7 @@ export class AcreCounter extends LitElement {
 
   private async load() {
     await this.equipment.load(this.settings, this.clock.now());
-    this.focusNext = '[data-begin], [data-accept], [data-try-again]';
+    this.focusNext = '[data-begin], [data-accept], [data-try-again], [data-uncover]';
     this.requestUpdate();
   }
 
@@ -187,7 +187,8 @@ export class AcreCounter extends LitElement {
   }
 
   private leftAlone() {
-    leaveWord();
+    cover('left-alone');
+    this.covered = 'left-alone';
     this.nextCustomer();
   }
 
@@ -198,7 +199,6 @@ export class AcreCounter extends LitElement {
   }
 
   private beginIntake(from: Parameters<Customer['begin']>[0] = {}) {
-    this.isOver = false;
     this.parkedAs = undefined;
     this.sending.clear();
     this.steps.forget();
@@ -245,6 +245,12 @@ export class AcreCounter extends LitElement {
     if (way === 'sheet') await this.steps.leave();
     this.customer.ask(way);
     if (way === 'sheet') void this.updateComplete.then(() => goToStart(this.renderRoot));
+  }
+
+  private showStart() {
+    uncover();
+    this.covered = undefined;
+    this.focusNext = '[data-begin]';
   }
 
   private async showWhole() {
@@ -324,13 +330,23 @@ export class AcreCounter extends LitElement {
     });
   }
 
+  /** How many stand, and which is first. */
+  private brief(): string {
+    const { stock, spoken } = this.equipment;
+    const { outcome } = this.reckoning;
+    if (!outcome || !stock) return spoken!.own.outcome.reckoning;
+    const { shortlist: standing } = outcome.standing;
+    const first = stock.document.machines.find(({ id }) => id === standing[0]?.machine);
+    return `${spoken!.words.wizard.standing(standing.length, stock.document.machines.length)}${first ? ` · ${first.name}` : ''}`;
+  }
+
   private intake(intake: Intake) {
     const { spoken, stock } = this.equipment;
     const { customer } = this;
     const isBeside = customer.part !== 'ask' || intake.way === 'sheet';
     const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
     return keyed(intake.key, intakeTemplate({
-      spoken: spoken!, intake, part: customer.part, note: this.note, trouble: this.parking.trouble, content: this.content(intake), beside,
+      spoken: spoken!, intake, part: customer.part, note: this.note, trouble: this.parking.trouble, content: this.content(intake), beside, brief: this.brief(),
       say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => customer.show(part), measure: (units) => customer.measure(units),
       park: () => void this.park(), next: () => void this.done(),
     }));
@@ -341,16 +357,18 @@ export class AcreCounter extends LitElement {
     const { own, opening, paper, words } = spoken!;
     if (missing) return html`<p role="alert">${own.trouble[missing]}</p><div class="actions"><button class="main" type="button" data-try-again @click=${() => this.load()}>${own.trouble.tryAgain}</button></div>`;
     if (!stock) return html`<p role="status">${own.loading}</p>`;
+    if (this.covered) return coverTemplate(own, this.covered, () => void this.parking.guarded(() => this.showStart()));
     if (this.place === 'waiting') return waitingTemplate({ outbox: this.outbox, own, now: this.clock.now(), back: () => { this.place = 'work'; } });
     if (this.place === 'opening') {
       return html`${openingTemplate({ opening: this.opening, words: opening })}<div class="actions"><button type="button" data-back @click=${() => { this.opening.close(); this.place = 'work'; }}>${own.waiting.back}</button></div>`;
     }
     if (this.customer.intake) return this.intake(this.customer.intake);
     return startTemplate({
-      own, stock, locale, isAccepted, isOver: this.isOver,
+      own, stock, locale, isAccepted,
       parked: parkedTemplate({ parking: this.parking, own, now: this.clock.now(), openId: undefined, resume: (id) => void this.resume(id) }),
       accept: () => { this.equipment.accept(); this.focusNext = '[data-begin]'; }, begin: () => this.beginIntake(),
       open: () => { this.place = 'opening'; this.focusNext = '#opening-field'; },
+      cover: () => { this.parking.shut(); cover('by-hand'); this.covered = 'by-hand'; this.focusNext = '[data-uncover]'; },
       printForm: () => void printForm({ words, reader: this.equipment.voice(stock.document.dealer.units).reader }, paper, stock.document.dealer, this.equipment.settings!.paper),
     });
   }

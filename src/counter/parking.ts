@@ -24,7 +24,7 @@ export class Parking implements ReactiveController {
   fault: PinFault | undefined;
   trouble: StorageWhy | undefined;
   /** Called when the PIN was right, or is made. */
-  private then: (() => void) | undefined;
+  private after: (() => void) | undefined;
 
   constructor(private readonly host: ReactiveControllerHost, private readonly lock: StaffLock, private readonly store: ParkedStore) {
     host.addController(this);
@@ -62,6 +62,13 @@ export class Parking implements ReactiveController {
     });
   }
 
+  /** Does something that is staff's alone: after the PIN, where there is one. */
+  async guarded(act: () => void) {
+    const publicKey = await this.trying(() => this.lock.publicKey());
+    if (publicKey) this.ask('unlock', act);
+    else act();
+  }
+
   /** Shows who is parked. */
   show() {
     this.ask('unlock', () => void this.look());
@@ -82,16 +89,16 @@ export class Parking implements ReactiveController {
     });
   }
 
-  ask(asking: Asking, then?: () => void) {
+  ask(asking: Asking, after?: () => void) {
     this.asking = asking;
-    this.then = then ?? this.then;
+    this.after = after ?? this.after;
     this.fault = undefined;
     this.host.requestUpdate();
   }
 
   stopAsking() {
     this.asking = undefined;
-    this.then = undefined;
+    this.after = undefined;
     this.fault = undefined;
     this.host.requestUpdate();
   }
@@ -101,10 +108,10 @@ export class Parking implements ReactiveController {
     const fault = await this.trying(() => this.tried(pin, again));
     this.fault = fault ?? undefined;
     if (fault === undefined && this.trouble === undefined && this.asking) {
-      const { then } = this;
+      const { after } = this;
       this.stopAsking();
       await this.look();
-      then?.();
+      after?.();
     }
     this.host.requestUpdate();
   }

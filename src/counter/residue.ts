@@ -8,24 +8,24 @@ export function neverBroughtBack(again: () => void): () => void {
   return () => window.removeEventListener('pageshow', shown);
 }
 
-/** The one thing a page says to the one that takes its place: that nobody was there. */
-const word = 'acre-to-axle-left-alone';
+/** The one thing a page says to the one that takes its place: that the screen is covered, and why. */
+const word = 'acre-to-axle-covered';
 
-export function leaveWord() {
+export type Covered = 'left-alone' | 'by-hand';
+
+/** What storage holds, where a page may have one; a screen that can't be told of is uncovered by loading it anew. */
+function trying<T>(work: () => T): T | undefined {
   try {
-    sessionStorage.setItem(word, '1');
+    return work();
   } catch {
-    // It is only told; all that matters was done.
+    return undefined;
   }
 }
 
-/** Whether the page before this one said so; it is said once. */
-export function wasLeft(): boolean {
-  try {
-    const said = sessionStorage.getItem(word) !== null;
-    sessionStorage.removeItem(word);
-    return said;
-  } catch {
-    return false;
-  }
+export const cover = (why: Covered) => trying(() => sessionStorage.setItem(word, why));
+export const uncover = () => trying(() => sessionStorage.removeItem(word));
+
+export function coveredBefore(): Covered | undefined {
+  const said = trying(() => sessionStorage.getItem(word));
+  return said === 'left-alone' || said === 'by-hand' ? said : undefined;
 }

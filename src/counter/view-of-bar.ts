@@ -42,7 +42,7 @@ function updateTemplate({ spoken: { own: { update } }, isUpdateWaiting, isUpdate
 export function barTemplate(view: BarView) {
   const { spoken: { own }, stock, isKept, speak } = view;
   return html`
-    <header class="bar">
+    <header class="top">
       <h1 class="name"><bdi>${stock?.document.dealer.name ?? own.title}</bdi> <span class="lesser">${own.title}</span></h1>
       <p class="lesser facts">${stockTemplate(view)}<span>${isKept ? own.offline.kept : own.offline.notKept}</span></p>
       ${queueTemplate(view)}

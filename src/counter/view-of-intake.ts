@@ -15,6 +15,8 @@ export interface IntakeView {
   trouble: StorageWhy | undefined;
   content: unknown;
   beside: unknown;
+  /** The same in a line, where there is no room beside. */
+  brief: string;
   say(said: Partial<Pick<Intake, 'name' | 'notes'>>): void;
   ask(way: Way): void;
   show(part: Part): void;
@@ -56,6 +58,7 @@ function headTemplate(view: IntakeView) {
 /** The customer on the screen: what is asked, and beside it what it comes to. */
 export function intakeTemplate(view: IntakeView) {
   const { content, beside, note, trouble, spoken: { own } } = view;
+  const jump = ({ currentTarget }: Event) => (currentTarget as Element).closest('.intake')!.querySelector('.beside')!.scrollIntoView();
   return html`
     <div class="intake" aria-labelledby="intake-heading" role="group">
       ${headTemplate(view)}
@@ -63,5 +66,6 @@ export function intakeTemplate(view: IntakeView) {
       ${trouble ? html`<p class="fault" role="alert">${own.intake.notParked} ${own.storage[trouble]}</p>` : nothing}
       ${notesTemplate(view)}
       <div class="work ${beside === nothing ? '' : 'with'}">${content}${beside === nothing ? nothing : html`<div class="beside">${beside}</div>`}</div>
+      ${beside === nothing ? nothing : html`<button class="jump" type="button" @click=${jump}>${view.brief}</button>`}
     </div>`;
 }

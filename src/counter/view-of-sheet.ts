@@ -31,7 +31,7 @@ function questionTemplate(id: QuestionId, view: SheetView) {
 function sectionTemplate({ id, questions }: Section, number: number, view: SheetView) {
   const { own } = view;
   return html`
-    <section class="part" data-section=${number} aria-labelledby="section-${id}" ?hidden=${questions.length === 0}>
+    <section class="topic" data-section=${number} aria-labelledby="section-${id}" ?hidden=${questions.length === 0}>
       <h2 id="section-${id}"><span>${own.sections[id]}</span> <kbd>${own.shortcut(String(number))}</kbd></h2>
       ${repeat(questions, (each) => each, (each) => questionTemplate(each, view))}
     </section>`;
@@ -54,7 +54,7 @@ export function sheetTemplate(view: SheetView) {
     <form class="questions" novalidate autocomplete="off" @submit=${(event: Event) => event.preventDefault()} @keydown=${byKey}>
       <nav aria-label=${own.sectionsLabel}><ol class="ways">${sections.map(({ id, questions }, index) => (questions.length === 0 ? nothing : html`
         <li><button class="text" type="button" @click=${go(index + 1)}>${own.sections[id]} <kbd aria-hidden="true">${index + 1}</kbd></button></li>`))}</ol></nav>
-      <p class="hint">${own.intake.keysHint}</p>
+      <p class="hint keys">${own.intake.keysHint}</p>
       ${sections.map((section, index) => sectionTemplate(section, index + 1, view))}
     </form>`;
 }

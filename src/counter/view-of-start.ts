@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { dayIn } from '../units/day.ts';
+import type { Covered } from './residue.ts';
 import type { StockList } from './stock-list.ts';
 import type { CounterWords } from './words/words.ts';
 
@@ -8,14 +9,13 @@ export interface StartView {
   stock: StockList;
   locale: string;
   isAccepted: boolean;
-  /** What was done to the last customer's answers without anybody asking for it. */
-  isOver: boolean;
   /** Those who are parked. */
   parked: unknown;
   accept(): void;
   begin(): void;
   open(): void;
   printForm(): void;
+  cover(): void;
 }
 
 function acceptTemplate({ own: { stock: words }, stock, locale, accept }: StartView) {
@@ -29,17 +29,25 @@ function acceptTemplate({ own: { stock: words }, stock, locale, accept }: StartV
 
 /** Between two customers: nothing of the last one, and the ways to the next. */
 export function startTemplate(view: StartView) {
-  const { own: { start, idle }, stock, isAccepted, isOver, parked, begin, open, printForm } = view;
+  const { own: { start }, stock, isAccepted, parked, begin, open, printForm, cover } = view;
   if (stock.age === 'asked' && !isAccepted) return acceptTemplate(view);
   return html`
     <section class="start stack" aria-labelledby="start-heading">
       <div class="close"><h2 id="start-heading" tabindex="-1">${start.heading}</h2><p>${start.explained}</p></div>
-      ${isOver ? html`<p class="notice" role="status">${idle.over}</p>` : nothing}
       <div class="actions">
         <button class="main" type="button" data-begin @click=${begin}>${start.begin}</button>
         <button type="button" data-open @click=${open}>${start.open}</button>
         <button type="button" data-form @click=${printForm}>${start.form}</button>
+        <button type="button" data-cover @click=${cover}>${start.cover}</button>
       </div>
       ${parked}
     </section>`;
 }
+
+/** Nobody is served: nothing is to be seen but that. */
+export const coverTemplate = ({ covered, idle }: CounterWords, why: Covered, end: () => void) => html`
+  <section class="start stack" aria-labelledby="start-heading">
+    <div class="close"><h2 id="start-heading" tabindex="-1">${covered.heading}</h2><p>${covered.explained}</p></div>
+    ${why === 'left-alone' ? html`<p class="lesser">${idle.over}</p>` : nothing}
+    <div class="actions"><button type="button" data-uncover @click=${end}>${covered.end}</button></div>
+  </section>`;

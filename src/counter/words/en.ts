@@ -24,8 +24,9 @@ export const en: CounterWords = {
   offline: { kept: 'Works without a network', notKept: 'Doesn’t open without a network yet' },
   start: {
     heading: 'Ready for a customer', explained: 'Nothing of the last one is left here.', begin: 'New customer', open: 'Open a buyer’s answers',
-    form: 'Print a blank form', waiting: 'Waiting to be sent', cover: 'Cover the screen', covered: 'Covered',
+    form: 'Print a blank form', cover: 'Cover the screen',
   },
+  covered: { heading: 'Back in a moment', explained: 'Please ask the staff.', end: 'Uncover' },
   intake: {
     heading: 'Customer', name: 'Name or number', nameHint: 'For you alone, to find it again. It is never sent or printed.',
     ways: { sheet: 'One sheet', steps: 'Step by step' }, waysLabel: 'How to ask',
@@ -33,7 +34,7 @@ export const en: CounterWords = {
     notes: 'Staff notes', notesHint: 'They stay with the parked customer. They are never printed, sent or put in a link.',
     park: 'Park', next: 'Next customer',
     parked: (count) => (count === 0 ? 'Nobody is parked.' : `Parked: ${count}`), resume: (name) => `Go on with ${name}`, remove: (name) => `Throw ${name} away`, showParked: 'Show who is parked',
-    unnamed: 'no name', parkedAs: (name) => `Parked: ${name}`, notParked: 'Not parked. It is still on the screen.', unreadable: 'can’t be read',
+    unnamed: 'no name', notParked: 'Not parked. It is still on the screen.', unreadable: 'can’t be read',
     keysHint: 'Enter goes to the next field. The sign before an option chooses it. Alt with a number goes to a section; Alt with Page Up or Page Down to another customer.',
   },
   sections: { work: 'Work', jobs: 'Jobs', ground: 'Ground and drivers', place: 'Where it is kept', money: 'Money', more: 'Finer points', order: 'What matters' },
@@ -72,7 +73,7 @@ export const en: CounterWords = {
   },
   take: {
     heading: 'Print and take along', print: 'Print the sheet', printHint: 'Two pages at the most, with the code. Nothing of staff notes or addresses is on it.', printed: 'Handed to the printer.',
-    notFits: 'The sheet takes more than two pages.', code: 'Show the code', noPage: 'There is no code: the settings name no page of yours whose wizard opens links.', mail: 'As a mail file',
+    notFits: 'The sheet takes more than two pages.', noPage: 'There is no code: the settings name no page of yours whose wizard opens links.',
   },
   waiting: {
     heading: 'Waiting to be sent', count: (count) => `${count} waiting`, oldest: (age) => `the oldest for ${age}`,

@@ -22,7 +22,9 @@ export interface CounterWords {
   };
   update: { waits: string; now: string; ask: string; sure: string };
   offline: { kept: string; notKept: string };
-  start: { heading: string; explained: string; begin: string; open: string; form: string; waiting: string; cover: string; covered: string };
+  start: { heading: string; explained: string; begin: string; open: string; form: string; cover: string };
+  /** Nobody is served: nothing is to be seen, and staff's PIN ends it where there is one. */
+  covered: { heading: string; explained: string; end: string };
   intake: {
     heading: string; name: string; nameHint: string;
     ways: Readonly<Record<'sheet' | 'steps', string>>;
@@ -33,7 +35,7 @@ export interface CounterWords {
     notes: string; notesHint: string;
     park: string; next: string;
     parked(count: number): string; resume(name: string): string; remove(name: string): string; showParked: string;
-    unnamed: string; parkedAs(name: string): string; notParked: string; unreadable: string;
+    unnamed: string; notParked: string; unreadable: string;
     keysHint: string;
   };
   sections: Readonly<Record<SectionId, string>>;
@@ -54,7 +56,7 @@ export interface CounterWords {
   };
   /** Why nothing can be kept on this device, and what to do. */
   storage: Readonly<Record<StorageWhy, string>>;
-  take: { heading: string; print: string; printHint: string; printed: string; notFits: string; code: string; noPage: string; mail: string };
+  take: { heading: string; print: string; printHint: string; printed: string; notFits: string; noPage: string };
   waiting: {
     heading: string;
     count(count: number): string;
