@@ -22,13 +22,17 @@ function stopping(stop: string): Record<string, string> {
   return !href?.startsWith('https:') ? {} : { 'List-Unsubscribe': `<${href}>`, 'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click' };
 }
 
+/** One line for a header. What a reader would take for an encoded word (RFC 2047), and decode to other lines, is broken up. */
 const cut = (text: string) => {
-  const signs = [...onOneLine(text)];
+  const signs = [...onOneLine(text).replaceAll('=?', '= ?')];
   return signs.length > longestSubject ? `${signs.slice(0, longestSubject - 1).join('')}…` : signs.join('');
 };
 
+/** Lines as mail has them (RFC 5322, section 2.3): a line end of another kind may be lost or doubled on the way. */
+const inLines = (text: string) => text.replace(/\r\n|\r|\n/g, '\r\n');
+
 const written = (sheet: Sheet, fromName: string, headers: Record<string, string>): Composed => ({
-  fromName: cut(fromName), subject: cut(sheet.subject), text: toText(sheet), html: toHtml(sheet),
+  fromName: cut(fromName), subject: cut(sheet.subject), text: inLines(toText(sheet)), html: inLines(toHtml(sheet)),
   headers: { ...byMachine, ...headers, 'Content-Language': sheet.language },
 });
 

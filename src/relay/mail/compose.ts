@@ -16,8 +16,8 @@ export const mailPaths = { stop: 'u/', notAsked: 'n/', confirm: 'c/' } as const;
 
 const catalogues = new ReadCatalogues();
 
-/** All a mail is made from: the request stripped of what anybody wrote, and reckoned again. */
-function inputOf({ role, document: request, dealer, catalogue: stored, asSeen, token }: Composing, relay: string): MailInput {
+/** All a mail is made from: the request stripped of what anybody wrote, and reckoned again. @throws Error where there is no catalogue to use */
+export function inputOf({ role, document: request, dealer, catalogue: stored, asSeen, token }: Composing, relay: string): MailInput {
   if (!stored) throw new Error('There is no catalogue of this dealer.');
   const { document: catalogue, inSi } = catalogues.of(stored);
   const answers = fromClosedLists(request.answers);
@@ -45,11 +45,11 @@ function inputOf({ role, document: request, dealer, catalogue: stored, asSeen, t
  */
 export function composedOf(composing: Composing, relay: string): Composed {
   const input = inputOf(composing, relay);
-  const { role, document: { address, contact, language } } = composing;
+  const { role, document: { address, contact, consent, language } } = composing;
   switch (role) {
     case 'buyer': return composeBuyerMail(input);
     case 'confirm': return composeQuestion(input);
-    case 'dealer': return composeDealerMail(input, { ...contact, address, language: nameOfLanguage(language) });
+    case 'dealer': return composeDealerMail(input, { ...(consent.dealerCopy && contact), address, language: nameOfLanguage(language) });
   }
 }
 

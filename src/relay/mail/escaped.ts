@@ -3,4 +3,4 @@ const signs: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>'
 const noSign = /(?![\t\n\r])\p{Cc}|[\ufffe\uffff]|\p{Cs}/gu;
 
 /** A text among markup or within an attribute in quotes: it stays a text. The only way into a template. */
-export const escaped = (text: string) => text.replace(noSign, '').replace(/[&<>"']/g, (sign) => signs[sign]!);
+export const escaped = (text: string) => text.replace(noSign, '').replace(/[\p{Zl}\p{Zp}]/gu, '\n').replace(/[&<>"']/g, (sign) => signs[sign]!);

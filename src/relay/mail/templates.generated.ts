@@ -5,18 +5,19 @@ export interface MailSlotsPartsBlockHeading {
   text: string;
 }
 
-export interface MailSlotsPartsBlockLines {
+export interface MailSlotsPartsBlockAlerts {
   text: string;
 }
 
-export interface MailSlotsPartsBlockAlerts {
+export interface MailSlotsPartsBlockLines {
+  look: string;
   text: string;
 }
 
 export interface MailSlotsPartsBlock {
   heading: readonly MailSlotsPartsBlockHeading[];
-  lines: readonly MailSlotsPartsBlockLines[];
   alerts: readonly MailSlotsPartsBlockAlerts[];
+  lines: readonly MailSlotsPartsBlockLines[];
 }
 
 export interface MailSlotsPartsMachineGroupsLinesLinks {
@@ -25,6 +26,7 @@ export interface MailSlotsPartsMachineGroupsLinesLinks {
 }
 
 export interface MailSlotsPartsMachineGroupsLines {
+  look: string;
   text: string;
   links: readonly MailSlotsPartsMachineGroupsLinesLinks[];
 }
@@ -142,6 +144,7 @@ p { display:block;margin:13px 0; }
 :root { color-scheme: light dark; supported-color-schemes: light dark; }
 h1, h2, h3, h4, p { overflow-wrap: anywhere; unicode-bidi: plaintext; }
 a { color: #6a2c62; overflow-wrap: anywhere; }
+.item { padding-left: 18px !important; text-indent: -18px; }
 @media (prefers-color-scheme: dark) {
 .page, .page div, .page td { background-color: #14181a !important; }
 .page div, .page p, .page h1, .page h2, .page h3, .page h4, .page td { color: #e9ecec !important; }
@@ -200,8 +203,8 @@ align="left" style="font-size:0px;padding:8px 16px;word-break:break-word;"
 <div
 style="font-family:system-ui, -apple-system, 'Segoe UI', Roboto, Helvetica, Arial, sans-serif;font-size:16px;line-height:24px;text-align:left;color:#1d2326;"
 >${each1.heading.map((each2) => `<h2 class="ruled" style="margin:12px 0 6px;padding-top:14px;border-top:1px solid #8a9296;font-size:20px;line-height:26px">${escaped(each2.text)}</h2>`).join('')}
-${each1.lines.map((each2) => `<p style="margin:0 0 8px">${escaped(each2.text)}</p>`).join('')}
-${each1.alerts.map((each2) => `<p class="alert" style="margin:0 0 8px;color:#9c2a1c"><b>${escaped(each2.text)}</b></p>`).join('')}</div>
+${each1.alerts.map((each2) => `<p class="alert item" style="margin:0 0 8px;color:#9c2a1c"><b>${escaped(each2.text)}</b></p>`).join('')}
+${each1.lines.map((each2) => `<p class="${escaped(each2.look)}" style="margin:0 0 8px">${escaped(each2.text)}</p>`).join('')}</div>
 </td>
 </tr>
 `).join('')}${each0.machine.map((each1) => `
@@ -214,7 +217,7 @@ style="font-family:system-ui, -apple-system, 'Segoe UI', Roboto, Helvetica, Aria
 ><h3 class="ruled" style="margin:12px 0 2px;padding-top:14px;border-top:1px solid #8a9296;font-size:20px;line-height:26px">${escaped(each1.name)}</h3>
 <p style="margin:0 0 8px"><b>${escaped(each1.price)}</b></p>
 ${each1.groups.map((each2) => `<h4 style="margin:10px 0 2px;font-size:16px;line-height:24px">${escaped(each2.heading)}</h4>
-${each2.lines.map((each3) => `<p style="margin:0 0 4px">${escaped(each3.text)}${each3.links.map((each4) => ` <a href="${escaped(each4.href)}" rel="noopener noreferrer">${escaped(each4.text)}</a>`).join('')}</p>`).join('')}`).join('')}</div>
+${each2.lines.map((each3) => `<p class="${escaped(each3.look)}" style="margin:0 0 4px">${escaped(each3.text)}${each3.links.map((each4) => ` <a href="${escaped(each4.href)}" rel="noopener noreferrer">${escaped(each4.text)}</a>`).join('')}</p>`).join('')}`).join('')}</div>
 </td>
 </tr>
 `).join('')}${each0.lineUp.map((each1) => `

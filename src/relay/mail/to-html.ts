@@ -2,12 +2,14 @@ import type { Line, Part, Sheet } from './parts.ts';
 import { mailHtml, type MailSlotsParts } from './templates.generated.ts';
 
 const none: MailSlotsParts = { block: [], machine: [], lineUp: [], link: [] };
+/** A line behind a mark hangs under its first word. */
+const lookOf = (text: string) => (/^[*+!?–] /.test(text) ? 'item' : 'said');
 const texts = (lines: readonly string[]) => lines.map((text) => ({ text }));
-const linked = ({ text, links = [] }: Line) => ({ text, links });
+const linked = ({ text, links = [] }: Line) => ({ text, links, look: lookOf(text) });
 
 function slotsOf(part: Part): MailSlotsParts {
   switch (part.kind) {
-    case 'block': return { ...none, block: [{ heading: part.heading === undefined ? [] : texts([part.heading]), alerts: texts(part.alerts ?? []), lines: texts(part.lines) }] };
+    case 'block': return { ...none, block: [{ heading: part.heading === undefined ? [] : texts([part.heading]), alerts: texts(part.alerts ?? []), lines: part.lines.map((text) => ({ text, look: lookOf(text) })) }] };
     case 'machine': return { ...none, machine: [{ ...part, groups: part.groups.map(({ heading, lines }) => ({ heading, lines: lines.map(linked) })) }] };
     case 'line-up': return {
       ...none,

@@ -1,6 +1,5 @@
 import { taskOf } from '../../../handoff/letter/machine.ts';
 import type { NotCleared } from '../../../needs/need.ts';
-import { reasonMarks } from '../../../reasons/reason-marks.ts';
 import { sayConflict, sayWay } from '../../../reasons/say-ways-out.ts';
 import { sayBecause, sayCaution, sayFrame, sayReason } from '../../../reasons/say.ts';
 import type { Entry } from '../../../reasons/schema.ts';
@@ -25,7 +24,7 @@ export function notCleared({ shortlist, voice: { words } }: MailInput): Block[] 
 /** Machines one by one, and the names of those there is no room for. */
 function machines(entries: readonly Entry[], extent: Extent, input: MailInput): Part[] {
   const telling = tellingOf(input);
-  const rest = entries.slice(extent.machines).map(({ rank, machine }) => `${rank}. ${input.voice.nameOf(machine)}`);
+  const rest = entries.slice(extent.machines).slice(0, extent.others).map(({ rank, machine }) => `${rank}. ${input.voice.nameOf(machine)}`);
   return [
     ...entries.slice(0, extent.machines).map((entry) => machinePart(entry, extent, telling)),
     ...(rest.length > 0 ? [{ kind: 'block' as const, lines: rest }] : []),
@@ -38,7 +37,7 @@ function standing(extent: Extent, input: MailInput): Part[] {
   const first = catalogue.machines.find(({ id }) => id === shortlist[0]?.machine);
   const none = (catalogue.units ?? []).length === 0 ? [result.stock.none] : [];
   if (!first) return [{ kind: 'block', lines: [result.none, ...none] }];
-  const head = [result.standing(shortlist.length), result.lead(sayFrame(first.frame, voice), tiers[first.tier]), `${reasonMarks.unknown} ${sayReason(unseen, voice)}`, ...none];
+  const head = [result.standing(shortlist.length), result.lead(sayFrame(first.frame, voice), tiers[first.tier]), sayReason(unseen, voice), ...none];
   return [{ kind: 'block', lines: head }, ...machines(shortlist, extent, input)];
 }
 
@@ -56,11 +55,11 @@ function toAsk(extent: Extent, input: MailInput): Part[] {
   return askDealer.length === 0 ? [] : [...block(result.askHeading, [result.askExplained]), ...machines(askDealer, extent, input)];
 }
 
-function ruledOut(input: MailInput): Block[] {
+function ruledOut({ others }: Extent, input: MailInput): Block[] {
   const { shortlist: { ruledOut: out }, voice } = input;
   const { result, joins } = voice.words;
   const telling = tellingOf(input);
-  return block(result.ruledOutHeading(out.length), out.map(({ machine, because }) =>
+  return block(result.ruledOutHeading(out.length), out.slice(0, others).map(({ machine, because }) =>
     `– ${voice.nameOf(machine)}${joins.colon}${because.map((each) => sayBecause(each, 'failed', taskOf(telling, each.need), voice)).join(' ')}`));
 }
 
@@ -70,6 +69,6 @@ export const cautions = ({ shortlist, voice }: MailInput): Block[] => block(voic
 export function resultParts(extent: Extent, input: MailInput): Part[] {
   const drawn = lineUpPart(input);
   return [
-    ...standing(extent, input), ...waysOut(input), ...toAsk(extent, input), ...ruledOut(input), ...(drawn ? [drawn] : []),
+    ...standing(extent, input), ...waysOut(input), ...toAsk(extent, input), ...ruledOut(extent, input), ...(drawn ? [drawn] : []),
   ];
 }
