@@ -9,7 +9,7 @@ export interface Io {
   /** Fails as Node does, with a `code` such as ENOENT. */
   readFile(path: string): Promise<Uint8Array>;
   readStdin(): Promise<Uint8Array>;
-  /** A file's lines, or those of every file of a folder, one after the other and never all at once; `-` is standard input. Fails as Node does. */
+  /** Lines of a file, of a folder's files, or of what a relay counted, one after the other and never all at once; `-` is standard input. Fails as Node does, or with what the relay said. */
   lines(path: string): AsyncIterable<string>;
   /** Judges requests, on as many processors as there are; `progress` hears now and then how many are done. */
   tally(catalogue: CatalogueDocument, lines: readonly string[], progress: (done: number) => void): Promise<Tallied>;

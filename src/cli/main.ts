@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import { isMainThread } from 'node:worker_threads';
 import { bytesOf } from './bytes-of.ts';
 import { tally, workAsColleague } from './demand/colleagues.ts';
@@ -27,7 +28,7 @@ const asCommand = () => run({
   version: VERSION,
   readFile: (path) => bytesOf(createReadStream(path)),
   readStdin: () => bytesOf(process.stdin),
-  lines,
+  lines: (path) => lines(path, fileURLToPath(import.meta.url)),
   tally: (catalogue, requests, progress) => tally(new URL(import.meta.url), catalogue, requests, progress),
   writeFile,
   today: () => dayOf(new Date()),

@@ -1,9 +1,10 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { execFile, spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 import { simpleParser, type ParsedMail } from 'mailparser';
 import { SMTPServer } from 'smtp-server';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -98,7 +99,7 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function ask(address: string, name?: string) {
+async function ask(address: string, { name, counted = false }: { name?: string; counted?: boolean } = {}) {
   const { page, complaints } = await demo.open();
   const wizard = wizardOn(page);
   await wizard.evaluate(async (element, [said, at]) => {
@@ -114,13 +115,14 @@ async function ask(address: string, name?: string) {
     await wizard.getByText('have a copy').click();
     await wizard.getByLabel('Your name').fill(name);
   }
+  if (counted) await wizard.getByText('count my answers').click();
   await wizard.locator('[part="send-mail"]').click();
   await wizard.getByText('on its way').waitFor();
   return { page, wizard, complaints };
 }
 
 test('a buyer asks for his shortlist, gets it, and comes back by its link to the same answers', async () => {
-  const { wizard, complaints } = await ask('ann@buyer.example', 'Ann Example');
+  const { wizard, complaints } = await ask('ann@buyer.example', { name: 'Ann Example' });
   const shortlist = await wizard.evaluate((element) => (element as AcreToAxle).shortlist!);
   const { mail, to, raw } = await mailTo('ann@buyer.example');
   expect(to).toEqual(['ann@buyer.example']);
@@ -162,9 +164,15 @@ test('whoever stops mail gets no more, and is answered alike', async () => {
     body: JSON.stringify({ format: 'acre-to-axle/request/1', kind: 'shortlist', dealer: 'hollowmere', answers: { ...said, priorities: ['comfort'] }, address: 'ann@buyer.example', consent: { mail: true, dealerCopy: false, statistics: false }, language: 'en', units: 'us', seen: { catalogue: { id: 'hollowmere' }, rules: { version: '1' } } }),
   })).status, [relayAddress, answers] as const);
   expect([202, 429]).toContain(other);
-  await ask('bob@buyer.example');
+  await ask('bob@buyer.example', { counted: true });
   await mailTo('bob@buyer.example');
   expect(caught.slice(before).flatMap(({ to }) => to)).toEqual(['bob@buyer.example']);
+});
+
+test('what buyers agreed to is counted from the relay that runs, without who they were', async () => {
+  const { stdout } = await promisify(execFile)(process.execPath, [file('dist/cli/acre-to-axle.js'), 'demand', '--catalogue', file('demo/catalogue.json'), '--requests', join(folder, 'data'), '--format', 'json'], { env: { ...process.env, ACRE_SETTINGS: join(folder, 'settings.json') } });
+  expect(JSON.parse(stdout)).toMatchObject({ requests: 1, counted: 1, unreadable: 0 });
+  expect(stdout).not.toContain('bob');
 });
 
 test('nothing personal is in what it prints', () => {

@@ -113,7 +113,7 @@ export const demand: Command = {
   summary: 'what buyers asked for, whom the lot serves, and what to bring in next',
   options: [
     { name: 'catalogue', takes: 'FILE', required: true, says: 'The dealer’s line-up and lot; - for standard input.' },
-    { name: 'requests', takes: 'FILE|DIR', required: true, says: 'Answers documents, one a line, without addresses; or a folder of such files (.jsonl, .ndjson); - for standard input.' },
+    { name: 'requests', takes: 'FILE|DIR|DATABASE', required: true, says: 'Answers documents, one a line, without addresses; a folder of such files (.jsonl, .ndjson); a relay’s data folder or database, of which it takes what buyers agreed to; - for standard input.' },
     { name: 'machine', takes: 'FILE', says: 'Machines to think of besides the line-up: JSON as it stands under "machines" of a catalogue.' },
     { name: 'bring', takes: 'N', says: `How many machines to bring in to name, up to ${mostBrought}; ${usuallyBrought} if not said.` },
     { name: 'draw', takes: 'N|all', says: `How many requests to judge, drawn by lot where there are more; ${usuallyDrawn} if not said.` },
