@@ -44,7 +44,7 @@ test('what is no request is counted apart, and changes nothing else', async () =
   const { unreadable: none, ...whole } = await report({});
   expect(none).toBe(0);
   expect({ ...rest, requests: 12 }).toEqual(whole);
-});
+}, aMinute);
 
 test.each([
   [['--draw', '0'], /--draw needs a whole number or all, not "0"/],
