@@ -44,7 +44,7 @@ function sayPair({ a, b, crossing, dropsOut, open }: Pair, comparison: OwningCom
     ...crossing.crossings.map((each) => owning.crossing(hours(each.hoursPerYear), name(each.below), name(each.above))),
     ...(throughout === 'same' ? [owning.sameThroughout] : throughout ? [owning.throughout(name(throughout), hours(crossing.from), hours(crossing.to))] : []),
     ...dropsOut.map(({ need, side, at, otherAt, unit, wants, is, today }) => {
-      const show = (value: number) => showAmount(value, unit, reader, at);
+      const show = (value: number) => showAmount(value, unit, reader, Math.max(at, otherAt));
       const phrase = capital(words.needs[need] ?? need, words.language);
       return today ? owning.dropsOutToday(name(side), phrase, show(at), show(wants))
         : owning.dropsOut(name(side), phrase, show(at), name(side === 'a' ? 'b' : 'a'), show(otherAt), is === 'at-least');

@@ -43,14 +43,14 @@ export function sayQuotation({ machine, lines, total, without, loans, asOf, curr
     })),
     total: {
       name: words.total, amount: total ? span(total) : '',
-      notes: [...(total ? [] : [words.noTotal]), ...(total && without.length > 0 ? [words.without(voice.words.list(without.map(name)))] : [])],
+      notes: [...(total ? [] : [words.noTotal]), ...(total && without.length > 0 ? [words.without(voice.words.list(without.map((line) => (line.kind === 'trade-in' ? words.kinds['trade-in'] : name(line)))))] : [])],
     },
     ...(loans && loans.length > 0 && {
       loans: {
         heading: words.loansHeading,
         says: loans.map((loan) => words.loan(
           money(loan.deposit), showAmount(loan.months, 'months', reader), money(loan.instalment), showAmount(loan.rate, 'annual-rate', reader), money(loan.total))),
-        notes: [...(without.length > 0 ? [words.loansLeaveOut] : []), words.lender],
+        notes: [...(without.some(({ kind }) => kind !== 'trade-in') ? [words.loansLeaveOut] : []), words.lender],
       },
     }),
   };

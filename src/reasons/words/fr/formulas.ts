@@ -38,7 +38,7 @@ export const formulas: Readonly<Record<FormulaId, string>> = {
   'own.per-hour': 'Coût d’une heure',
   'own.sum': 'Coûts additionnés',
   'own.spread': 'Ce qu’un coût ou une valeur peut devenir',
-  'own.loan': 'Ce que l’emprunt coûte de plus que son propre argent, en valeur d’aujourd’hui : les mensualités et le reste à rembourser à la fin, moins la somme financée',
+  'own.loan': 'Ce que l’emprunt coûte de plus que son propre argent, en valeur d’aujourd’hui : les mensualités et le reste à rembourser à la fin, moins la somme financée',
   'own.labour': 'Coût du conducteur pour chaque heure du tracteur',
   'own.repairs': 'Réparations entre deux relevés du compteur d’heures, d’après des chiffres pour tracteurs agricoles',
   'own.fuel': 'Carburant que prend un tracteur, en moyenne sur son année et ses travaux',
