@@ -105,7 +105,7 @@ export class StubRelay {
     const { origin } = request.headers;
     if (origin) response.setHeader('access-control-allow-origin', origin).setHeader('access-control-expose-headers', 'Retry-After');
     if (request.method === 'OPTIONS') {
-      return void response.writeHead(204, { 'access-control-allow-methods': 'GET, POST', 'access-control-allow-headers': `content-type, ${keyHeader.toLowerCase()}, authorization` }).end();
+      return void response.writeHead(204, { 'access-control-allow-methods': 'GET, POST', 'access-control-allow-headers': `content-type, ${keyHeader.toLowerCase()}, authorization`, 'access-control-max-age': '600' }).end();
     }
     const say = (status: number, body: object, headers = {}) => void response.writeHead(status, { 'content-type': 'application/json', ...headers }).end(JSON.stringify(body));
     const refuse = (code: ProblemCode, after?: number) => say(problems[code].status, { code, status: problems[code].status }, after === undefined ? {} : { 'retry-after': String(after) });
