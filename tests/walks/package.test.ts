@@ -51,7 +51,7 @@ const inNode = (program: string) => ran(process.execPath, ['--input-type=module'
 test('the package holds what is promised, and neither tests nor sources nor anybody’s folders', () => {
   const paths = readdirSync(installed, { recursive: true, encoding: 'utf8' }).map((path) => path.replaceAll('\\', '/')).filter((path) => statSync(join(installed, path)).isFile());
   const groups = [...new Set(paths.map((path) => /^dist\/[^/]+|^demo\/schema|^[^/]+$/.exec(path)?.[0] ?? path))].sort();
-  expect(groups).toEqual(['CHANGELOG.md', 'LICENSE', 'README.md', 'demo/schema', 'dist/acre-to-axle.cdx.json', 'dist/cli', 'dist/custom-elements.json', 'dist/embed', 'dist/package', 'dist/setup', 'dist/widget', 'package.json']);
+  expect(groups).toEqual(['CHANGELOG.md', 'LICENSE', 'README.md', 'demo/schema', 'dist/acre-to-axle.cdx.json', 'dist/cli', 'dist/counter', 'dist/custom-elements.json', 'dist/embed', 'dist/package', 'dist/relay', 'dist/setup', 'dist/widget', 'package.json']);
   const texts = paths.map((path) => [path, readFileSync(join(installed, path), 'utf8')] as const);
   expect(texts.filter(([, text]) => [folder, 'sourceMappingURL'].some((trace) => text.includes(trace))).map(([path]) => path)).toEqual([]);
   expect(paths.filter((path) => /\.(?:map|test\.\w+|tsbuildinfo)$|(?<!\.d)\.ts$/.test(path))).toEqual([]);
