@@ -248,7 +248,7 @@ align="left" style="font-size:0px;padding:0 16px 8px;word-break:break-word;"
 <table
 cellpadding="0" cellspacing="0" role="presentation" width="100%" border="0" style="color:#1d2326;font-family:system-ui, -apple-system, 'Segoe UI', Roboto, Helvetica, Arial, sans-serif;font-size:16px;line-height:22px;table-layout:auto;width:100%;border:none;"
 >
-${each2.bars.map((each3) => `<tr><td style="padding:2px 0 6px">${escaped(each3.text)}
+${each2.bars.map((each3) => `<tr><td style="padding:2px 0 6px"><p style="margin:0 0 2px">${escaped(each3.text)}</p>
 ${each3.solid.map((each4) => `<table role="presentation" width="${escaped(each4.percent)}%" cellpadding="0" cellspacing="0" style="width:${escaped(each4.percent)}%"><tr><td class="solid" bgcolor="#1d2326" height="8" style="height:8px;line-height:8px;font-size:1px;background-color:#1d2326">&nbsp;</td></tr></table>`).join('')}
 ${each3.open.map((each4) => `<table role="presentation" width="${escaped(each4.percent)}%" cellpadding="0" cellspacing="0" style="width:${escaped(each4.percent)}%;border-collapse:separate"><tr><td class="open" height="6" style="height:6px;line-height:6px;font-size:1px;border:1px solid #1d2326">&nbsp;</td></tr></table>`).join('')}</td></tr>`).join('')}
 </table>
