@@ -1,13 +1,12 @@
 import { handIn } from '../../request/hand-in.ts';
 import { seal } from '../../request/seal.ts';
 import type { RequestDocument } from '../../request/schema.ts';
-import { pageClock, hour, type Clock } from './clock.ts';
-import { Database } from './database.ts';
-import { drain, type RoundEnd } from './drain.ts';
+import { pageClock, type Clock } from './clock.ts';
+import type { Database } from './database.ts';
 import { KeyRing } from './key-ring.ts';
 import { Pacemaker } from './pacemaker.ts';
 import { isInitials, recordVersion, type Waiting } from './record.ts';
-import { fetchKeys, probe } from './relay.ts';
+import { Rounds } from './rounds.ts';
 import { StatusBoard, type QueueStatus } from './status.ts';
 import { troubleOf, type StorageWhy } from './storage-trouble.ts';
 import { StaffDesk } from './staff-desk.ts';
@@ -34,9 +33,6 @@ export type Put =
   /** There is nothing to seal to: this counter was never set up, or its storage can't be read. */
   | { kind: 'no-key'; why?: StorageWhy };
 
-/** So often it is asked whether the relay has a newer key [ms]. */
-const keysGoodFor = hour;
-
 /**
  * The intakes of a counter that wait to be sent. What is put in is sealed to the relay before it is written anywhere;
  * `saved` is said once it is on disk, and a record goes only once the relay said it has it. Events: `change` (of
@@ -48,17 +44,24 @@ export class Queue extends EventTarget {
   readonly #store: WaitingStore;
   readonly #board: StatusBoard;
   readonly #pacemaker: Pacemaker;
-  readonly #parts: Required<Omit<QueueParts, 'deviceToken'>> & { deviceToken: string | undefined };
+  readonly #rounds: Rounds;
+  readonly #database: Database;
+  readonly #clock: Clock;
   readonly #stopped = new AbortController();
 
   constructor({ clock = pageClock, random = Math.random, handIn: send = handIn, fetch = globalThis.fetch.bind(globalThis), deviceToken, database, relay }: QueueParts) {
     super();
-    this.#parts = { clock, random, handIn: send, fetch, deviceToken, database, relay };
+    this.#database = database;
+    this.#clock = clock;
     this.keyRing = new KeyRing(database);
     this.#store = new WaitingStore(database);
     this.#board = new StatusBoard(this.#store, database.name);
     this.#board.addEventListener('change', () => this.dispatchEvent(new Event('change')));
-    this.#pacemaker = new Pacemaker({ clock, lock: `${database.name} drain`, round: () => this.#round() });
+    this.#rounds = new Rounds({
+      store: this.#store, board: this.#board, keyRing: this.keyRing, relay, deviceToken, clock, random, handIn: send, fetch, signal: this.#stopped.signal,
+      tell: (event, waiting) => this.dispatchEvent(new CustomEvent(event, { detail: waiting })),
+    });
+    this.#pacemaker = new Pacemaker({ clock, lock: `${database.name} drain`, round: () => this.#rounds.round() });
     this.desk = new StaffDesk({ database, store: this.#store, changed: () => this.#changed(), stop: () => this.stop() });
   }
 
@@ -72,7 +75,7 @@ export class Queue extends EventTarget {
    * @throws StorageTrouble  the counter can't be used, and `why`
    */
   async start(): Promise<void> {
-    await this.#parts.database.keep('started', this.#parts.clock.now());
+    await this.#database.keep('started', this.#clock.now());
     await this.#store.setDamagedAside();
     this.#board.persisted(await storage()?.persisted());
     await this.#board.read();
@@ -94,7 +97,7 @@ export class Queue extends EventTarget {
    */
   async setUp(): Promise<boolean> {
     this.#board.persisted(await storage()?.persist());
-    await this.#refreshKeys();
+    await this.#rounds.refreshKeys();
     return await this.keyRing.current() !== undefined;
   }
 
@@ -114,7 +117,7 @@ export class Queue extends EventTarget {
     if (!key) return { kind: 'no-key' };
     const sealed = await seal(request, key, id);
     const label = initials !== undefined && isInitials(initials) ? { label: initials } : {};
-    return this.putSealed({ id, v: recordVersion, createdAt: this.#parts.clock.now(), dealer: request.dealer, sealed, tries: 0, nextAt: 0, state: 'queued', ...label });
+    return this.putSealed({ id, v: recordVersion, createdAt: this.#clock.now(), dealer: request.dealer, sealed, tries: 0, nextAt: 0, state: 'queued', ...label });
   }
 
   /** Tries once more to keep what {@link put} couldn't. */
@@ -139,48 +142,6 @@ export class Queue extends EventTarget {
   async #changed() {
     await this.#board.changed();
     void this.#pacemaker.kick();
-  }
-
-  async #round(): Promise<RoundEnd | undefined> {
-    const { clock, random, relay, deviceToken } = this.#parts;
-    const { signal } = this.#stopped;
-    try {
-      const end = await drain({
-        store: this.#store, now: clock.now, random, goesOn: () => !signal.aborted,
-        probe: () => this.#probe(),
-        send: (sealed, id) => this.#parts.handIn(relay, sealed, id, { signal, ...(deviceToken && { deviceToken }) }),
-        accepted: (waiting) => this.#moved('accepted', waiting),
-        refused: (waiting) => this.#moved('refused', waiting),
-      });
-      if (!end.idle) this.#board.relay(end.trouble);
-      await this.#board.read();
-      const { count, needsStaff } = this.status;
-      return count > needsStaff ? end : undefined;
-    } catch (thrown) {
-      this.#board.storage(troubleOf(thrown).why);
-      return {};
-    }
-  }
-
-  #moved(event: 'accepted' | 'refused', waiting: Waiting) {
-    this.#board.storage(undefined);
-    void this.#board.changed();
-    this.dispatchEvent(new CustomEvent(event, { detail: waiting }));
-  }
-
-  async #probe() {
-    const trouble = await probe(this.#parts.relay, this.#way);
-    if (!trouble && this.#parts.clock.now() - (await this.keyRing.heardAt() ?? 0) > keysGoodFor) await this.#refreshKeys();
-    return trouble;
-  }
-
-  async #refreshKeys() {
-    const keys = await fetchKeys(this.#parts.relay, this.#way);
-    if (keys) await this.keyRing.keep(keys, this.#parts.clock.now());
-  }
-
-  get #way() {
-    return { fetch: this.#parts.fetch, signal: this.#stopped.signal };
   }
 }
 

@@ -28,6 +28,7 @@ export class StatusBoard extends EventTarget {
   #storage: StorageWhy | undefined;
   #reading: Promise<void> | undefined;
   #stale = false;
+  #closed = false;
 
   constructor(store: WaitingStore, name: string) {
     super();
@@ -53,10 +54,11 @@ export class StatusBoard extends EventTarget {
   }
 
   /** Something of the queue was changed by this window. */
-  changed(): Promise<void> {
+  async changed(): Promise<void> {
+    if (this.#closed) return;
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel of this origin alone
     this.#windows.postMessage('changed');
-    return this.read();
+    await this.read();
   }
 
   /** Counts anew; whoever calls while it counts is counted for afterwards. */
@@ -67,6 +69,7 @@ export class StatusBoard extends EventTarget {
   }
 
   close() {
+    this.#closed = true;
     this.#windows.close();
   }
 

@@ -117,13 +117,13 @@ export class WaitingStore {
     return this.#each((value) => (readStored(value).is === 'damaged' && value.state !== 'needs-staff' ? { ...value, state: 'needs-staff', code: 'damaged' } : undefined));
   }
 
-  /** Deletes what needs staff. @returns whether there was such a one in this place */
+  /** Deletes what needs staff, but for what a later page wrote. @returns whether there was such a one in this place */
   discard(place: number): Promise<boolean> {
     return this.#database.run((database) => {
       const transaction = database.transaction('waiting', 'readwrite', onDisk);
       return whenDone(transaction, (async () => {
         const value = await transaction.store.get(place);
-        if (!isObject(value) || value.state !== 'needs-staff') return false;
+        if (!isObject(value) || value.state !== 'needs-staff' || readStored(value).is === 'newer') return false;
         await transaction.store.delete(place);
         return true;
       })());
