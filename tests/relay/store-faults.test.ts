@@ -98,7 +98,9 @@ describe('fault 29: what can’t be opened is refused with one line that says wh
     const other = new Database(file);
     other.exec('CREATE TABLE diary (day TEXT)');
     other.close();
+    const before = readFileSync(file);
     expect(refusal(opened)).toContain('another program');
+    expect(readFileSync(file)).toEqual(before);
     expect(readdirSync(folder).some((name) => name.includes('.damaged'))).toBe(false);
   });
 
@@ -149,6 +151,15 @@ describe('fault 29: what can’t be opened is refused with one line that says wh
     expect(refused).toBeGreaterThan(copies / 20);
     expect(held).toBeGreaterThan(0);
   }, 120_000);
+});
+
+test('whoever is killed while a new file is made leaves none that looks damaged', async () => {
+  writeFileSync(`${file}.new`, 'half of a fi');
+  writeFileSync(`${file}.new-journal`, 'undo');
+  const store = opened();
+  expect(await accept(store, 'a')).toBe('stored');
+  await store.close();
+  expect(readdirSync(folder).sort()).toEqual(['relay.sqlite', 'relay.sqlite.lock']);
 });
 
 describe('versions', () => {

@@ -1,8 +1,8 @@
-import { accessSync, constants, existsSync, readdirSync, renameSync, statSync } from 'node:fs';
+import { accessSync, closeSync, constants, existsSync, fsyncSync, openSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { StoreUnusable } from '../failures.ts';
-import { isAsMade, migrate } from './schema.ts';
+import { checkOwner, isAsMade, migrate } from './schema.ts';
 
 /** The first release without the fault that could lose pages when two connections write and checkpoint at once (sqlite.org/releaselog/3_51_3.html). */
 const soundSince = [3, 51, 3];
@@ -70,9 +70,24 @@ function lock(file: string): Database.Database {
 
 const damaged = (what: string) => Object.assign(new Error(what), { code: 'SQLITE_CORRUPT' });
 
+/** A new file is there whole or not at all: whoever is killed meanwhile leaves none that looks damaged. */
+function make(file: string): void {
+  const unfinished = `${file}.new`;
+  for (const tail of ['', '-journal']) rmSync(unfinished + tail, { force: true });
+  const db = new Database(unfinished);
+  db.pragma('synchronous = FULL');
+  migrate(db, file);
+  db.close();
+  renameSync(unfinished, file);
+  const folder = openSync(dirname(file), 'r');
+  fsyncSync(folder);
+  closeSync(folder);
+}
+
 function prepared(file: string, fresh: Database.Database): Database.Database {
   const db = new Database(file, { timeout: patience });
   try {
+    checkOwner(db, file);
     db.pragma('journal_mode = WAL');
     // After the line above, and on every connection: the library is built to fall back to less after the first write.
     db.pragma('synchronous = FULL');
@@ -106,7 +121,8 @@ export function open(file: string, now: number): Opened {
     checkVersion(fresh.prepare('SELECT sqlite_version()').pluck().get() as string);
     const aside = existsSync(file) ? undefined : asideOf(file);
     if (aside) throw new StoreUnusable(`${file} was damaged and set aside: ${recover(aside, file)}.`);
-    if (existsSync(file) && statSync(file).size === 0) throw damaged('no bytes');
+    if (!existsSync(file)) make(file);
+    if (statSync(file).size === 0) throw damaged('no bytes');
     return { db: prepared(file, fresh), lock: held };
   } catch (error) {
     held.close();

@@ -119,11 +119,11 @@ export const migrations: readonly string[] = [`
 `];
 
 /**
- * Brings a file to the newest version, all or nothing.
+ * Changes nothing.
  *
  * @throws StoreUnusable where a newer release wrote it, or another program
  */
-export function migrate(db: Database, file: string, steps: readonly string[] = migrations): void {
+export function checkOwner(db: Database, file: string, steps: readonly string[] = migrations): void {
   const version = db.pragma('user_version', { simple: true }) as number;
   const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
   const mark = db.pragma('application_id', { simple: true });
@@ -131,6 +131,12 @@ export function migrate(db: Database, file: string, steps: readonly string[] = m
   if (version > steps.length) {
     throw new StoreUnusable(`${file} was written by a newer release (version ${version} of the file, this one knows ${steps.length}): install that release, or name another file.`);
   }
+}
+
+/** Brings a file to the newest version, all or nothing. @throws StoreUnusable as {@link checkOwner} does */
+export function migrate(db: Database, file: string, steps: readonly string[] = migrations): void {
+  checkOwner(db, file, steps);
+  const version = db.pragma('user_version', { simple: true }) as number;
   db.transaction(() => {
     for (const step of steps.slice(version)) db.exec(step);
     db.pragma(`application_id = ${applicationId}`);
