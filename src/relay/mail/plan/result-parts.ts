@@ -35,8 +35,8 @@ function standing(extent: Extent, input: MailInput): Part[] {
   const { shortlist: { shortlist }, catalogue, voice } = input;
   const { result, tiers } = voice.words;
   const first = catalogue.machines.find(({ id }) => id === shortlist[0]?.machine);
+  if (!first) return [{ kind: 'block', lines: [result.none] }];
   const none = (catalogue.units ?? []).length === 0 ? [result.stock.none] : [];
-  if (!first) return [{ kind: 'block', lines: [result.none, ...none] }];
   const head = [result.standing(shortlist.length), result.lead(sayFrame(first.frame, voice), tiers[first.tier]), sayReason(unseen, voice), ...none];
   return [{ kind: 'block', lines: head }, ...machines(shortlist, extent, input)];
 }
