@@ -34,5 +34,5 @@ export const lifting = (weight: number, more: Partial<AnswersDocument> = {}) =>
 export function before(document: CatalogueDocument, answers: AnswersDocument = saying()) {
   const catalogue = catalogueOf(document);
   const read = answersOf(answers);
-  return { catalogue, answers: read, ...considered(catalogue, read) };
+  return { catalogue, ...considered(catalogue, read) };
 }

@@ -37,6 +37,8 @@ test.each([
   ['in its first year', { year: 2018, yearKind: 'model' }, 'inside'],
   ['in its last year', { year: 2021, yearKind: 'model' }, 'inside'],
   ['after the window', { year: 2022, yearKind: 'model' }, 'outside'],
+  ['in the year before it began, by its serial number', { year: 2017, yearKind: 'serial' }, 'outside'],
+  ['in its first year, by its serial number', { year: 2018, yearKind: 'serial' }, 'inside'],
   ['sold a year before it began', { year: 2017, yearKind: 'sale' }, 'unknown'],
   ['sold a year after it ended', { year: 2022, yearKind: 'sale' }, 'unknown'],
   ['sold well inside it', { year: 2020, yearKind: 'build' }, 'unknown'],

@@ -7,6 +7,8 @@ const normalMad = 0.6745;
 /** Rounds after which it stands, and the change below which it does before. */
 const rounds = 100;
 const settled = 1e-10;
+/** Below this share of its length a regressor is made of those before it. */
+const hardly = 1e-9;
 
 /** A line through data, each row of which counts less the further it lies from the rest. */
 export interface RobustFit {
@@ -26,8 +28,10 @@ export function medianOf(values: readonly number[]): number {
 
 function leastSquares(rows: readonly (readonly number[])[], response: readonly number[], weights: readonly number[]): number[] | undefined {
   const roots = weights.map(Math.sqrt);
-  const decomposition = new QrDecomposition(new Matrix(rows.map((row, index) => row.map((value) => value * roots[index]!))));
-  if (!decomposition.isFullRank()) return undefined;
+  const weighted = new Matrix(rows.map((row, index) => row.map((value) => value * roots[index]!)));
+  const decomposition = new QrDecomposition(weighted);
+  const own = decomposition.upperTriangularMatrix.diagonal();
+  if (own.some((length, at) => !(Math.abs(length) > hardly * weighted.getColumnVector(at).norm()))) return undefined;
   return decomposition.solve(Matrix.columnVector(response.map((value, index) => value * roots[index]!))).to1DArray();
 }
 
