@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import type { AcreToAxle } from '../widget/element.ts';
 import { Customer } from './customer.ts';
+import { Dialogs } from './dialogs.ts';
 import { Equipment } from './equipment.ts';
 import { Idle } from './idle.ts';
 import { holdsAnything, type Intake, type Way } from './intake.ts';
@@ -66,6 +67,7 @@ export class AcreCounter extends LitElement {
   private isLeaving = false;
   private begun: Promise<void> = Promise.resolve();
   private stopWatching = () => {};
+  private readonly dialogs = new Dialogs();
   private readonly time: Clock = { now: () => this.clock.now(), after: (wait, run) => this.clock.after(wait, run) };
 
   private readonly equipment = new Equipment(this);
@@ -141,6 +143,7 @@ export class AcreCounter extends LitElement {
     this.registration.hold(intake !== undefined);
     if (intake && stock) this.reckoning.follow(intake.answers, stock);
     if (intake?.way === 'steps') void this.steps.give(intake.answers);
+    this.dialogs.look(this.renderRoot as ShadowRoot);
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(this.focusNext);
     if (!target) return;
     this.focusNext = undefined;
@@ -289,8 +292,8 @@ export class AcreCounter extends LitElement {
 
   private async frame(): Promise<SendFrame> {
     const { answers, units } = this.customer.intake!;
-    const { catalogue: { id, version }, rules } = await this.reckoning.whole;
-    return { dealer: id, answers, language: this.equipment.language, units, seen: { catalogue: { id, ...(version !== undefined && { version }) }, rules: { version: rules.version } } };
+    const { catalogue: { id, version, asOf }, rules } = await this.reckoning.whole;
+    return { dealer: id, answers, language: this.equipment.language, units, seen: { catalogue: { id, asOf, ...(version !== undefined && { version }) }, rules: { version: rules.version } } };
   }
 
   private async send() {

@@ -7,6 +7,8 @@ import { isName, isPhone } from './typed.ts';
 
 const id = z.string().check(z.regex(new RegExp(`^[A-Za-z0-9][A-Za-z0-9._-]{0,${longest.dealer - 1}}$`)));
 const language = z.string().check(z.regex(/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8}){0,3}$/));
+/** As a catalogue has it: `2026-04-30`. */
+const day = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
 const version = z.string().check(z.minLength(1), z.maxLength(100));
 const base64Url = (most: number) => z.string().check(z.maxLength(most), z.regex(/^[A-Za-z0-9_-]+$/));
 
@@ -34,7 +36,7 @@ export const request = z.strictObject({
   /** In what the buyer reads figures. */
   units: z.enum(['us', 'metric']),
   /** What he saw his shortlist reckoned with. */
-  seen: z.strictObject({ catalogue: z.strictObject({ id, version: z.optional(version) }), rules: z.strictObject({ version }) }),
+  seen: z.strictObject({ catalogue: z.strictObject({ id, version: z.optional(version), asOf: z.optional(day) }), rules: z.strictObject({ version }) }),
   /** What shows that a form was open: given out by the relay. */
   ticket: z.optional(z.string().check(z.maxLength(mostTicket))),
   /** A field no person sees; what is in it counts against the request and refuses none. */

@@ -91,7 +91,7 @@ export class ByMail implements ReactiveController {
   /** What the request says besides what is typed. */
   private frame(): MailFrame {
     const { answers, shortlist: { catalogue, rules }, voice: { words, reader } } = this.view!;
-    return { dealer: catalogue.id, answers, language: words.language, units: reader.units, seen: { catalogue: { id: catalogue.id, ...(catalogue.version !== undefined && { version: catalogue.version }) }, rules: { version: rules.version } } };
+    return { dealer: catalogue.id, answers, language: words.language, units: reader.units, seen: { catalogue: { id: catalogue.id, asOf: catalogue.asOf, ...(catalogue.version !== undefined && { version: catalogue.version }) }, rules: { version: rules.version } } };
   }
 
   private async submit() {

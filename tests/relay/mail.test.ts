@@ -136,6 +136,8 @@ describe('the buyer’s mail', () => {
     const other = unflowed(mailOf(horses, { asSeen: false, request: { seen } }).text).join('\n');
     expect(other).toContain(own.otherList(now, undefined));
     expect(other).toContain(own.otherRules);
+    const dated = { ...seen, catalogue: { ...seen.catalogue, asOf: '2026-05-01' } };
+    expect(unflowed(mailOf(horses, { asSeen: false, request: { seen: dated } }).text).join('\n')).toContain(own.otherList(now, dayIn('en-US', '2026-05-01')));
     const same = unflowed(mailOf(horses).text).join('\n');
     expect([same.includes(own.otherList(now, undefined)), same.includes(own.otherRules)]).toEqual([false, false]);
     expect(own.otherList(now, 'May 1, 2026')).toMatch(/November 20, 2026.*May 1, 2026/);

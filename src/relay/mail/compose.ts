@@ -21,6 +21,7 @@ export function inputOf({ role, document: request, dealer, catalogue: stored, as
   if (!stored) throw new Error('There is no catalogue of this dealer.');
   const { document: catalogue, inSi } = catalogues.of(stored);
   const answers = fromClosedLists(request.answers);
+  const seen = request.seen.catalogue;
   const isDealers = role === 'dealer';
   const { words, own, mail } = mailLanguage(isDealers ? catalogue.dealer.locale : request.language);
   const reader = readerFor(words, isDealers ? catalogue.dealer.units : request.units, catalogue.dealer.locale, catalogue.dealer.currency);
@@ -32,7 +33,7 @@ export function inputOf({ role, document: request, dealer, catalogue: stored, as
     links: { ...(goOn !== undefined && { goOn }), stop: link('stop'), notAsked: link('notAsked'), confirm: link('confirm') },
     dealer,
     // A list without a version can't be told from another.
-    reckonedWith: asSeen || request.seen.catalogue.version === undefined ? 'as-seen' : {},
+    reckonedWith: asSeen || seen.version === undefined ? 'as-seen' : { ...(seen.asOf !== undefined && { seenAsOf: seen.asOf }) },
     sameRules: request.seen.rules.version === rulesVersion,
   };
 }
