@@ -50,7 +50,7 @@ describe.each(Object.entries(lots))('%s', (tag, lot) => {
   test.skipIf(tag === 'en')('leaves nothing in English', () => {
     const english = new Map(textsOf(en));
     const alike = own.filter(([at, text]) => text === english.get(at) && /[a-z]{4}/.test(text)).map(([at]) => at);
-    expect(alike).toEqual(alike.filter((at) => /\.total$/.test(at)));
+    expect(alike).toEqual(alike.filter((at) => at.endsWith('.total')));
   });
 
   test('tells a buyer the whole of it', () => {

@@ -28,7 +28,7 @@ export interface ChartWish {
 export const narrowest = 280;
 const margin = { left: 62, right: 12, top: 34, bottom: 44 };
 const steepness = 0.6;
-const ticksUp = 4;
+const ticksUp = 5;
 const lineOfKey = 18;
 const mark = 4;
 
@@ -39,12 +39,15 @@ const marks: readonly ((at: Point) => string)[] = [
   ([x, y]) => `<path d="M${n(x)} ${n(y - mark - 1)}l${mark + 1} ${2 * mark + 1}h-${2 * mark + 2}z"/>`,
 ];
 
-/** The next round amount: 1, 2 or 5 and noughts. */
+/** The next round amount: 1, 2, 2½ or 5 and noughts. */
 export function roundUp(amount: number): number {
   let unit = 1;
   while (unit * 10 < amount) unit *= 10;
-  return unit * ([1, 2, 5, 10].find((step) => unit * step >= amount) ?? 10);
+  return unit * ([1, 2, 2.5, 5, 10].find((step) => unit * step >= amount) ?? 10);
 }
+
+/** Every other way is filled too, which tells them apart where they meet. */
+const markClass = (index: number) => (index % 2 === 1 ? 'mark full' : 'mark');
 
 const path = (kind: string, points: readonly Point[]) => `<path class="${kind}" d="M${points.map(([x, y]) => `${n(x)} ${n(y)}`).join('L')}"/>`;
 
@@ -55,21 +58,24 @@ export function chartSvg({ series, own, crossings }: OwningChart, { words, prefi
   const [left, right, top] = [margin.left, wide - margin.right, margin.top + key];
   const bottom = top + (right - left) * steepness;
   const points = series.flat();
-  const most = ticksUp * roundUp(Math.max(1, ...points.map(({ high }) => high)) / ticksUp);
+  const highest = Math.max(1, ...points.map(({ high }) => high));
+  const step = roundUp(highest / ticksUp);
+  const ticks = Math.ceil(highest / step);
+  const most = ticks * step;
   const hours = points.map(({ hoursPerYear }) => hoursPerYear);
   const [from, to] = [Math.min(...hours), Math.max(...hours)];
   const across = (each: number) => left + ((right - left) * (each - from)) / Math.max(1, to - from);
   const up = (amount: number) => bottom - ((bottom - top) * amount) / most;
   const along = (line: readonly ChartPoint[], of: 'perYear' | 'low' | 'high') => line.map((point): Point => [across(point.hoursPerYear), up(point[of])]);
   const id = escaped(prefix);
-  const levels = Array.from({ length: ticksUp + 1 }, (_, tick) => (most * tick) / ticksUp);
+  const levels = Array.from({ length: ticks + 1 }, (_, tick) => step * tick);
   const height = bottom + margin.bottom;
   return `<svg xmlns="http://www.w3.org/2000/svg" class="acre-cost-chart" role="img" aria-labelledby="${id}-title" aria-describedby="${id}-description" width="${n(wide)}" height="${n(height)}" viewBox="0 0 ${n(wide)} ${n(height)}">`
     + (standalone ? `<style>${standaloneStyle}${chartStyle}</style>` : '')
     + `<title id="${id}-title">${escaped(words.title)}</title><desc id="${id}-description">${escaped(words.description)}</desc>`
     + series.map((_, index) => {
       const y = margin.top / 2 + index * lineOfKey;
-      return `<g class="mark">${marks[index % marks.length]!([left, y])}</g>${text('key', [left + 12, y + 4], words.names[index] ?? '')}`;
+      return `<g class="${markClass(index)}">${marks[index % marks.length]!([left, y])}</g>${text('key', [left + 12, y + 4], words.names[index] ?? '')}`;
     }).join('')
     + text('label', [2, top - 10], words.upLabel)
     + levels.map((level) => path('grid', [[left, up(level)], [right, up(level)]]) + text('up', [left - 6, up(level) + 4], words.money(level))).join('')
@@ -78,7 +84,7 @@ export function chartSvg({ series, own, crossings }: OwningChart, { words, prefi
     + path('own', [[across(own), top], [across(own), bottom]])
     + crossings.map((each) => path('crossing', [[across(each), top], [across(each), bottom]])).join('')
     + series.map((line, index) => `<g class="way">${path('bound', along(line, 'low'))}${path('bound', along(line, 'high'))}${path('point', along(line, 'perYear'))}`
-      + `<g class="mark">${along(line, 'perYear').map((at) => marks[index % marks.length]!(at)).join('')}</g></g>`).join('')
+      + `<g class="${markClass(index)}">${along(line, 'perYear').map((at) => marks[index % marks.length]!(at)).join('')}</g></g>`).join('')
     + '</svg>';
 }
 
@@ -92,7 +98,7 @@ export const chartStyle = `
 .acre-cost-chart .own { stroke: var(--cc-own); stroke-width: 1; }
 .acre-cost-chart .crossing { stroke: var(--cc-own); stroke-width: 1; stroke-dasharray: 2 3; }
 .acre-cost-chart .mark :is(path, circle) { fill: var(--cc-paper); stroke: var(--cc-ink); stroke-width: 1.2; }
-.acre-cost-chart .way:last-of-type .mark :is(path, circle) { fill: var(--cc-ink); }
+.acre-cost-chart .full :is(path, circle) { fill: var(--cc-ink); }
 .acre-cost-chart text { fill: var(--cc-ink); font-variant-numeric: tabular-nums; }
 .acre-cost-chart .label { fill: var(--cc-lesser); }
 .acre-cost-chart .up { text-anchor: end; }

@@ -19,7 +19,7 @@ export const fr: LotWords = {
     dropsOut: (name, need, at, other, otherAt, atLeast) => `${need} : ${atLeast ? 'au-dessus' : 'en dessous'} de ${at}, ${name} est écarté. ${other} va jusqu’à ${otherAt}.`,
     dropsOutToday: (name, need, at, wants) => `${need} : ${name} ne va que jusqu’à ${at}, et vous demandez ${wants}.`,
     loan: 'ce que l’emprunt coûte de plus que votre argent',
-    unpriced: (name, count) => `${name} : ${count === 1 ? 'un ajout n’y est pas' : `${count} ajouts n’y sont pas`}. Demandez le prix.`,
+    unpriced: (name, count) => `${name} : ${count === 1 ? 'un ajout n’y est pas' : `${count} ajouts n’y sont pas`}. Demandez le prix.`,
     spreadsHeading: 'Pourquoi il peut en être autrement',
     causes: {
       price: (low, high) => `Ces tracteurs ne coûtent pas tous autant : ${low} à ${high} par an.`,
@@ -136,7 +136,7 @@ export const fr: LotWords = {
       'backhoe.subframe': () => 'Une pelle peut casser un tracteur qui n’est pas le sien.',
       'plate.edge': ({ year, parts }) => `${year} est une année où il a changé. De la plaque dépend : ${parts}.`,
       'plate.no-year': () => 'Son année n’est pas connue.',
-      'plate.see': ({ year, from, to }) => `Il serait de ${year} ; on en a fait à partir de ${from}${to ? ` jusqu’en ${to}` : ''}.`,
+      'plate.see': ({ year, from, to }) => `Il serait de ${year} ; on en a fait à partir de ${from}${to ? ` jusqu’en ${to}` : ''}.`,
       'lien.open': () => 'Un prêt est en cours dessus. Faites-le solder avant de payer.',
       'lien.unknown': () => 'Personne n’a dit s’il y en a un en cours.',
       'imported.yes': () => 'Il fut fait pour un autre marché. Pièces, étiquettes et entretien peuvent être difficiles à trouver.',
