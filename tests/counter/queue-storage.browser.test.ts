@@ -1,6 +1,8 @@
 /// <reference types="mocha" />
 import { assert } from 'chai';
 import { Database } from '../../src/counter/queue/database.ts';
+import { ParkedStore } from '../../src/counter/queue/parked-store.ts';
+import { StaffLock } from '../../src/counter/queue/staff-lock.ts';
 import { StorageTrouble, type StorageWhy } from '../../src/counter/queue/storage-trouble.ts';
 import { writeWaitingFile } from '../../src/counter/queue/waiting-file.ts';
 import { aRequest } from '../request/a-request.ts';
@@ -155,6 +157,16 @@ describe('retiring a device', () => {
     assert.deepEqual(await kit.queue.desk.retire(), { kind: 'retired' });
     assert.deepInclude(await put(elsewhere), { kind: 'not-saved', why: 'retired' });
     assert.notInclude(await names(), kit.name);
+  });
+
+  it('from the moment it is decided nothing new is kept, not by a window that hasn’t heard of it either', async () => {
+    const kit = await queueOf();
+    const lock = new StaffLock(kit.database, kit.clock, { iterations: 1_000 });
+    await lock.setUp('314159');
+    await kit.database.keep('retired', true);
+    assert.deepInclude(await put(kit), { kind: 'not-saved', why: 'retired' });
+    assert.deepEqual(await new ParkedStore(kit.database, lock, kit.clock).park('Ann', {}), { kind: 'not-saved', why: 'retired' });
+    assert.deepEqual(await rowsOf(kit.database), []);
   });
 
   it('a window that doesn’t let go is told; meanwhile nothing new comes in', async () => {

@@ -304,13 +304,26 @@ test('a window of an older release that holds the database is told to be in the 
   expect(inLedger()).toEqual([id]);
 });
 
+/** What a running browser has deleted meanwhile holds nothing. */
+function unlessGone<T>(read: () => T, gone: T): T {
+  try {
+    return read();
+  } catch (trouble) {
+    if ((trouble as NodeJS.ErrnoException).code === 'ENOENT') return gone;
+    throw trouble;
+  }
+}
+
 /** Every file below a folder in which a text stands, in either of the encodings a browser writes. */
 function filesWith(folder: string, text: string): string[] {
   const forms = [Buffer.from(text, 'utf8'), Buffer.from(text, 'utf16le')];
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .filter((file) => forms.some((form) => readFileSync(file).includes(form)));
+  return unlessGone(() => readdirSync(folder, { withFileTypes: true }), []).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return filesWith(path, text);
+    if (!entry.isFile()) return [];
+    const bytes = unlessGone(() => readFileSync(path), Buffer.alloc(0));
+    return forms.some((form) => bytes.includes(form)) ? [path] : [];
+  });
 }
 
 test('nothing of a buyer can be found in the folder of the browser, while it runs and after; what is kept plainly would be', async () => {
