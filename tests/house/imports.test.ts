@@ -18,6 +18,7 @@ const mayUse: Record<string, readonly string[]> = {
   '@noble/hashes': ['sheets'],
   '@hpke/core': ['request'],
   'idb': ['counter'],
+  'ml-matrix': ['lot'],
   'better-sqlite3': ['relay'],
   'fastify': ['relay'],
   'nodemailer': ['relay'],
