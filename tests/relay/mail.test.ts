@@ -206,6 +206,11 @@ describe('the dealer’s copy', () => {
   });
 });
 
+test('a tag of a language that can be none of any is as good as English', () => {
+  expect(mailOf(horses, { role: 'dealer', request: { language: 'en-00-00-00' } }).text).toContain('English');
+  expect(mailOf(horses, { request: { language: 'zz-00-00-00' } }).headers).toMatchObject({ 'Content-Language': 'en' });
+});
+
 test('who is asked first gets one button, no result, and nothing of the dealer’s but his name and address', () => {
   const { html, subject, text } = mailOf(horses, { role: 'confirm' });
   const { mail: own } = mailLanguage('en');

@@ -34,5 +34,8 @@ export function mailLanguage(tag: string): MailLanguage {
   return Object.hasOwn(mailLanguages, primary) ? mailLanguages[primary as keyof typeof mailLanguages] : mailLanguages.en;
 }
 
-/** A language as it calls itself. */
-export const nameOfLanguage = (tag: string): string => new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
+/** The language a mail of that tag is in, as it calls itself. */
+export function nameOfLanguage(tag: string): string {
+  const { language } = mailLanguage(tag).words;
+  return new Intl.DisplayNames([language], { type: 'language' }).of(language)!;
+}
