@@ -13,7 +13,7 @@ interface Answered { seq: number; dealer: string; day: string; kind: RequestDocu
 export function looksInto(db: Database) {
   const counts = db.prepare<[], { state: keyof Depth['byState']; count: number }>('SELECT state, count FROM counts');
   const waiting = `FROM messages WHERE state IN ('queued', 'unsure', 'sending')`;
-  const younger = db.prepare(`SELECT count(*) ${waiting} AND accepted >= ?`).pluck();
+  const between = db.prepare(`SELECT count(*) ${waiting} AND accepted >= ? AND accepted < ?`).pluck();
   const oldest = db.prepare(`SELECT min(accepted) ${waiting}`).pluck();
   const held = db.prepare<[], { seq: number; request: string; dealer: string; role: Role; reason: string | null; since: Instant }>(`
     SELECT m.seq, r.id AS request, m.dealer, m.role, m.reason, m.changed AS since FROM messages m JOIN requests r ON r.seq = m.request WHERE m.state = 'held' ORDER BY m.changed, m.seq`);
@@ -23,6 +23,17 @@ export function looksInto(db: Database) {
   const ofVersion = db.prepare<[string, string], CatalogueRow>(`${ofCatalogue} AND version = ? ORDER BY seen DESC, seq DESC LIMIT 1`);
   const answered = db.prepare<object, Answered>('SELECT seq, dealer, day, kind, answers FROM statistics WHERE seq > @after AND (@dealer IS NULL OR dealer = @dealer) ORDER BY seq LIMIT @atOnce');
 
+  /** Each is counted once, however many ages it belongs to. */
+  function waitingByAge(now: Instant): Depth['byAge'] {
+    let count = 0;
+    let before: Instant = Number.MAX_SAFE_INTEGER;
+    return ages.map((upTo) => {
+      count += between.get(now - upTo, before) as number;
+      before = now - upTo;
+      return { upTo, count };
+    });
+  }
+
   return {
     depth(now: Instant): Depth {
       const byState = Object.fromEntries(states.map((state) => [state, 0])) as Depth['byState'];
@@ -30,7 +41,7 @@ export function looksInto(db: Database) {
       const first = oldest.get() as number | null;
       return {
         byState,
-        byAge: ages.map((upTo) => ({ upTo, count: younger.get(now - upTo) as number })),
+        byAge: waitingByAge(now),
         oldest: first === null ? undefined : Math.max(0, now - first),
       };
     },
