@@ -10,7 +10,8 @@ const own = css`
   .counter { container-type: inline-size; display: grid; gap: 0.9rem; align-content: start; padding: 0.75rem clamp(0.75rem, 2vw, 1.5rem) 2rem; }
   .counter > *, main > *, .work > * { min-inline-size: 0; }
   kbd { font: inherit; font-size: 0.8em; color: var(--muted); }
-  button, select, .counter input[type='text'] { min-block-size: 48px; }
+  button, select, .option, a.button, .counter input[type='text'] { min-block-size: 48px; }
+  .taking h2, .sending h2 { font-size: 1.4em; }
   textarea { inline-size: 100%; max-inline-size: none; font-family: inherit; }
 
   .top { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; align-items: center; border-block-end: 1.5px solid var(--ink); padding-block-end: 0.5rem; }
@@ -53,6 +54,7 @@ const own = css`
   .boxes > .box:not(.several, .choice, .order, .yes-no, .choice-or-quantity) { flex: 0 1 12.5rem; }
   .boxes > .box:is(.several, .order) { flex: 1 1 100%; }
   .boxes > .box:is(.choice, .yes-no, .choice-or-quantity) { flex: 0 1 auto; }
+  .boxes > .box.wrong { flex-basis: 22rem !important; }
   .box .row { display: flex; flex-wrap: wrap; gap: 0.5rem 1rem; }
   .box .small { display: grid; gap: 0.15rem; }
   .box select { inline-size: auto; max-inline-size: 100%; }
@@ -80,7 +82,6 @@ const own = css`
   .fits-price { margin-inline-start: auto; }
   .outcome summary { min-block-size: 48px; padding-block: 0.75em; }
   .outcome summary .fits { padding: 0; }
-  [aria-busy='true'] { opacity: 0.75; }
   .notes summary { min-block-size: 48px; padding-block: 0.75em; }
 
   .jump { position: sticky; inset-block-end: 0; inline-size: 100%; background: var(--paper); border-width: 2px; font-weight: 650; z-index: 1; }

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
 import type { AcreToAxle } from '../widget/element.ts';
-import { Customer } from './customer.ts';
+import { Customer, type Part } from './customer.ts';
 import { Dialogs } from './dialogs.ts';
 import { Equipment } from './equipment.ts';
 import { Idle } from './idle.ts';
@@ -61,6 +61,8 @@ export class AcreCounter extends LitElement {
   private declare note: string | undefined;
   private declare covered: Covered | undefined;
   private declare isUpdateAsked: boolean;
+  /** The customer who was asked step by step: the wizard stays, out of sight, with what stands in its boxes. */
+  private askedInSteps: string | undefined;
   /** Where the customer on the screen was parked before. */
   private parkedAs: string | undefined;
   private focusNext: string | undefined;
@@ -142,7 +144,7 @@ export class AcreCounter extends LitElement {
     this.idle.watch(isSomething && settings && settings.idle !== false ? settings.idle : undefined);
     this.registration.hold(intake !== undefined);
     if (intake && stock) this.reckoning.follow(intake.answers, stock);
-    if (intake?.way === 'steps') void this.steps.give(intake.answers);
+    if (intake?.way === 'steps') this.steps.give(intake.answers);
     this.dialogs.look(this.renderRoot as ShadowRoot);
     const target = this.focusNext && this.renderRoot.querySelector<HTMLElement>(this.focusNext);
     if (!target) return;
@@ -256,10 +258,14 @@ export class AcreCounter extends LitElement {
     this.focusNext = '[data-begin]';
   }
 
+  private async show(part: Part) {
+    if (this.customer.intake?.way === 'steps') await this.steps.leave();
+    this.customer.show(part);
+  }
+
   private async showWhole() {
     this.customer.ask('steps');
     await this.updateComplete;
-    await this.steps.give(this.customer.intake!.answers);
     await this.steps.showResult();
   }
 
@@ -310,9 +316,10 @@ export class AcreCounter extends LitElement {
       own, answers: intake.answers, boxes: intake.boxes, faults: intake.faults, voice: this.voiceFor(intake), typing: this.equipment.typing(intake.units), key: intake.key,
       change: (question, at, box) => this.customer.enter(question, at, box), left: (field) => this.customer.left(field),
     });
-    const steps = () => html`<acre-to-axle loading="eager" .catalogue=${stock!.document} lang=${language} .units=${intake.units} .linkPage=${settings!.page} .languages=${language}
+    const steps = () => html`<acre-to-axle loading="eager" ?hidden=${intake.way === 'sheet'} .catalogue=${stock!.document} lang=${language} .units=${intake.units} .linkPage=${settings!.page} .languages=${language}
       @acre-answered=${this.steps.heard} @acre-result-shown=${this.steps.heard} @click=${this.steps.heard}></acre-to-axle>`;
-    return intake.way === 'sheet' ? sheet() : steps();
+    if (intake.way === 'steps') this.askedInSteps = intake.key;
+    return html`${intake.way === 'sheet' ? sheet() : nothing}${this.askedInSteps === intake.key ? steps() : nothing}`;
   }
 
   private content(intake: Intake) {
@@ -350,7 +357,7 @@ export class AcreCounter extends LitElement {
     const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
     return keyed(intake.key, intakeTemplate({
       spoken: spoken!, intake, part: customer.part, note: this.note, trouble: this.parking.trouble, content: this.content(intake), beside, brief: this.brief(),
-      say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => customer.show(part), measure: (units) => customer.measure(units),
+      say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => void this.show(part), measure: (units) => customer.measure(units),
       park: () => void this.park(), next: () => void this.done(),
     }));
   }

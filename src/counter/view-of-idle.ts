@@ -1,5 +1,4 @@
 import { html, nothing } from 'lit';
-import { ref } from 'lit/directives/ref.js';
 import type { CounterWords } from './words/words.ts';
 
 export interface IdleView {
@@ -9,9 +8,6 @@ export interface IdleView {
   stay(): void;
 }
 
-/** A dialog that stands in the way is shown as one: with the focus in it, and all else out of reach. */
-const shown = (dialog: Element | undefined) => { if (dialog instanceof HTMLDialogElement && !dialog.open) dialog.showModal(); };
-
 /** Whether anybody is still there, and how long he has to say so. */
 export function idleTemplate({ own: { idle }, left, stay }: IdleView) {
   if (left === undefined) return nothing;
@@ -20,7 +16,7 @@ export function idleTemplate({ own: { idle }, left, stay }: IdleView) {
     stay();
   };
   return html`
-    <dialog class="idle" aria-labelledby="idle-heading" aria-describedby="idle-explained" @cancel=${cancelled} ${ref(shown)}>
+    <dialog class="idle" aria-labelledby="idle-heading" aria-describedby="idle-explained" @cancel=${cancelled}>
       <h2 id="idle-heading">${idle.heading}</h2>
       <p id="idle-explained">${idle.explained}</p>
       <p class="left" role="timer" aria-live="off">${idle.left(left)}</p>

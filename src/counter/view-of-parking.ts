@@ -1,5 +1,4 @@
 import { html, nothing } from 'lit';
-import { ref } from 'lit/directives/ref.js';
 import { minute } from './queue/clock.ts';
 import type { Parking } from './parking.ts';
 import type { CounterWords } from './words/words.ts';
@@ -12,8 +11,6 @@ export interface ParkingView {
   openId: string | undefined;
   resume(id: string): void;
 }
-
-const shown = (dialog: Element | undefined) => { if (dialog instanceof HTMLDialogElement && !dialog.open) dialog.showModal(); };
 
 function faultText({ parking: { fault }, own: { pin }, now }: ParkingView): string {
   if (!fault) return '';
@@ -42,7 +39,7 @@ export function pinTemplate(view: ParkingView) {
   const field = (id: string, label: string) => html`<div class="box"><label for=${id}>${label}</label>
     <input class="hidden-text" type="text" id=${id} inputmode="numeric" autocomplete="off" autocorrect="off" spellcheck="false" aria-describedby="pin-fault" /></div>`;
   return html`
-    <dialog class="pin" aria-labelledby="pin-heading" @cancel=${cancelled} ${ref(shown)}>
+    <dialog class="pin" aria-labelledby="pin-heading" @cancel=${cancelled}>
       <h2 id="pin-heading">${pin.heading[asking]}</h2>
       <p>${pin.explained[asking]}</p>
       <form class="stack" novalidate autocomplete="off" @submit=${submitted}>

@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
-import type { TemplateResult } from 'lit';
 import type { AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import { linkTo } from '../handoff/link.ts';
 import { pack } from '../handoff/pack.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
-import { mailsOf, mailsTemplate } from '../widget/hand-on/mails.ts';
+import { mailsOf } from '../widget/hand-on/mails.ts';
+import { saveMail } from '../widget/hand-on/taking.ts';
 import type { Spoken } from './languages.ts';
 import { buyerCodeTemplate } from './opening/buyer-code.ts';
 
@@ -24,10 +24,24 @@ export interface TakingView {
   mailSaved(): void;
 }
 
-function mailTemplate({ spoken: { handOn }, voice, answers, catalogue, shortlist, page, mailSaved }: TakingView): TemplateResult | typeof nothing {
+/** The shortlist as a mail of the customer's own, which nobody sends for him. */
+function mailTemplate({ spoken: { handOn }, voice, answers, catalogue, shortlist, page, mailSaved }: TakingView) {
   if (!shortlist) return nothing;
+  const { mail, handoff } = handOn;
   const link = page === undefined ? undefined : linkTo(page, pack(answers));
-  return mailsTemplate(mailsOf({ shortlist, catalogue, voice, own: handOn.handoff, ...(link !== undefined && { link }) }), handOn, { saved: mailSaved, opened: () => undefined });
+  const { link: letter, file } = mailsOf({ shortlist, catalogue, voice, own: handoff, ...(link !== undefined && { link }) });
+  const note = letter === 'no-room' ? mail.noRoom : letter.isShortened ? mail.shortened : undefined;
+  const save = () => {
+    saveMail(`${mail.file}.eml`, file());
+    mailSaved();
+  };
+  return html`
+    <section class="close" aria-labelledby="own-mail-heading">
+      <h2 id="own-mail-heading">${mail.heading}</h2>
+      <p>${mail.explained}</p>
+      <div class="actions"><button type="button" data-save-mail @click=${save}>${mail.save}</button>${letter === 'no-room' ? nothing : html`<a class="button" href=${letter.href}>${mail.write}</a>`}</div>
+      ${note ? html`<p class="lesser">${note}</p>` : nothing}
+    </section>`;
 }
 
 /** What the customer takes along: the sheet, the code, the shortlist as a mail of his own. */

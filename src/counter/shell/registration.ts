@@ -39,8 +39,12 @@ export class Registration implements ReactiveController {
     // Off a secure address browsers leave it out, whatever the types say.
     const container = navigator.serviceWorker as ServiceWorkerContainer | undefined;
     if (!container) return;
-    const before = container.controller;
-    container.addEventListener('controllerchange', () => { if (before && (this.isFree() || this.isWished)) this.again(); });
+    let before = container.controller;
+    container.addEventListener('controllerchange', () => {
+      // The first worker takes over a page that is as new as it is.
+      if (before && (this.isFree() || this.isWished)) this.again();
+      before = container.controller;
+    });
     try {
       const script = scriptAddress(new URL('worker.js', base));
       this.registration = await container.register(script, { scope: new URL('./', base).pathname, updateViaCache: 'none' });
