@@ -17,7 +17,8 @@ interface Part {
 /** Had in these ways, a part is fitted in the shop. */
 const later = ['field-kit', 'aftermarket'];
 
-const bought = (what: Addition['what'], part: Part, needs: readonly string[]): Addition => ({
+/** A part as it would be bought and fitted. */
+export const bought = (what: Addition['what'], part: Part, needs: readonly string[]): Addition => ({
   what,
   ...(part.id !== undefined && { id: part.id }),
   ...(part.price && { price: part.price.value }),

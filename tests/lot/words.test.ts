@@ -47,12 +47,6 @@ describe.each(Object.entries(lots))('%s', (tag, lot) => {
     expect(own.filter(([at, text]) => count(text) < Math.min(1, count(english.get(at)!)))).toEqual([]);
   });
 
-  test.skipIf(tag === 'en')('leaves nothing in English', () => {
-    const english = new Map(textsOf(en));
-    const alike = own.filter(([at, text]) => text === english.get(at) && /[a-z]{4}/.test(text)).map(([at]) => at);
-    expect(alike).toEqual(alike.filter((at) => at.endsWith('.total')));
-  });
-
   test('tells a buyer the whole of it', () => {
     const words = everyLanguage.find((each) => each.tag === tag)!.words;
     const document = dealing();
@@ -69,6 +63,12 @@ describe.each(Object.entries(lots))('%s', (tag, lot) => {
     expect(texts.length).toBeGreaterThan(150);
     expect(texts.filter(([at, text]) => !(text === '' && at.endsWith('.amount')) && holes.test(text))).toEqual([]);
   });
+});
+
+test.each(Object.entries(lots).filter(([tag]) => tag !== 'en'))('%s leaves nothing in English', (_tag, lot) => {
+  const english = new Map(textsOf(en));
+  const alike = [...textsOf(lot)].filter(([at, text]) => text === english.get(at) && /[a-z]{4}/.test(text)).map(([at]) => at);
+  expect(alike).toEqual(alike.filter((at) => at.endsWith('.total')));
 });
 
 test('control: a hole would be found', () => expect(['a  b', 'a .', 'undefined', ''].every((text) => holes.test(text))).toBe(true));

@@ -77,6 +77,17 @@ export const de: LotWords = {
     loansLeaveOut: 'Gerechnet auf die Summe oben. Was in ihr fehlt, kommt dazu.',
     lender: 'Der Kreditgeber muss Kredit und Vertrag bestätigen.',
   },
+  lacks: {
+    heading: 'Was ihm fehlt',
+    items: {
+      loader: 'Frontlader', midPto: 'Zwischenachs-Zapfwelle', backhoe: 'Heckbagger', cab: 'Kabine', suspensionSeat: 'Gefederter Sitz', tiltWheel: 'Verstellbares Lenkrad', cruise: 'Tempomat',
+      armrests: 'Armlehnen', telescopingDraftLinks: 'Teleskop-Unterlenker', thirdFunction: 'Dritter Steuerkreis',
+    },
+    canAdd: (what, price) => `${what}: nachzurüsten für rund ${price}, mit Einbau.`,
+    ask: (what) => `${what}: nachzurüsten. Fragen Sie den Händler, was es mit Einbau kostet.`,
+    never: (what) => `${what}: an diesem nicht zu haben.`,
+    unknown: (what) => `${what}: niemand hat gesagt, ob es daran ist oder sein kann. Fragen Sie den Händler.`,
+  },
   inspection: {
     title: 'Worauf Sie schauen',
     explained: 'Für diesen Traktor und Ihre Arbeit. Es ersetzt keinen Mechaniker.',

@@ -77,6 +77,17 @@ export const en: LotWords = {
     loansLeaveOut: 'Reckoned on the total above. What it leaves out comes on top.',
     lender: 'The lender must confirm credit and contract.',
   },
+  lacks: {
+    heading: 'What it hasn’t got',
+    items: {
+      loader: 'Loader', midPto: 'Mid-PTO', backhoe: 'Backhoe', cab: 'Cab', suspensionSeat: 'Suspension seat', tiltWheel: 'Wheel that tilts', cruise: 'Cruise control',
+      armrests: 'Armrests', telescopingDraftLinks: 'Telescoping draft links', thirdFunction: 'Third function',
+    },
+    canAdd: (what, price) => `${what}: can be added for about ${price}, fitted.`,
+    ask: (what) => `${what}: can be added. Ask the dealer what it costs, fitted.`,
+    never: (what) => `${what}: can’t be had on this one.`,
+    unknown: (what) => `${what}: nobody has said whether it is on it or can be. Ask the dealer.`,
+  },
   inspection: {
     title: 'What to look at',
     explained: 'For this unit and your work. It takes the place of no mechanic.',

@@ -77,6 +77,17 @@ export const es: LotWords = {
     loansLeaveOut: 'Calculado sobre el total de arriba. Lo que este no incluye se suma.',
     lender: 'El prestamista debe confirmar el crédito y el contrato.',
   },
+  lacks: {
+    heading: 'Lo que no tiene',
+    items: {
+      loader: 'Cargador', midPto: 'TDF central', backhoe: 'Retroexcavadora', cab: 'Cabina', suspensionSeat: 'Asiento con suspensión', tiltWheel: 'Volante inclinable', cruise: 'Control de velocidad',
+      armrests: 'Apoyabrazos', telescopingDraftLinks: 'Brazos inferiores telescópicos', thirdFunction: 'Tercera función',
+    },
+    canAdd: (what, price) => `${what}: se puede agregar por unos ${price}, con montaje.`,
+    ask: (what) => `${what}: se puede agregar. Pregunte al distribuidor cuánto cuesta con montaje.`,
+    never: (what) => `${what}: no se puede tener en este.`,
+    unknown: (what) => `${what}: nadie ha dicho si lo tiene o puede tenerlo. Pregunte al distribuidor.`,
+  },
   inspection: {
     title: 'Qué revisar',
     explained: 'Para esta unidad y su trabajo. No sustituye a un mecánico.',

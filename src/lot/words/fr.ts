@@ -77,6 +77,17 @@ export const fr: LotWords = {
     loansLeaveOut: 'Calculé sur le total ci-dessus. Ce qu’il ne comprend pas s’ajoute.',
     lender: 'Le prêteur doit confirmer le crédit et le contrat.',
   },
+  lacks: {
+    heading: 'Ce qu’il n’a pas',
+    items: {
+      loader: 'Chargeur', midPto: 'PDF ventrale', backhoe: 'Pelle arrière', cab: 'Cabine', suspensionSeat: 'Siège suspendu', tiltWheel: 'Volant inclinable', cruise: 'Régulateur de vitesse',
+      armrests: 'Accoudoirs', telescopingDraftLinks: 'Bras inférieurs télescopiques', thirdFunction: 'Troisième fonction',
+    },
+    canAdd: (what, price) => `${what} : peut être ajouté pour environ ${price}, monté.`,
+    ask: (what) => `${what} : peut être ajouté. Demandez au concessionnaire ce que cela coûte, monté.`,
+    never: (what) => `${what} : impossible sur celui-ci.`,
+    unknown: (what) => `${what} : personne n’a dit s’il l’a ou peut l’avoir. Demandez au concessionnaire.`,
+  },
   inspection: {
     title: 'Ce qu’il faut regarder',
     explained: 'Pour cet exemplaire et votre travail. Cela ne remplace pas un mécanicien.',

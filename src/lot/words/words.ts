@@ -1,6 +1,7 @@
 import type { Pool } from '../asking/context.ts';
 import type { InspectionCaution } from '../inspection/inspection.ts';
 import type { ItemId, ItemKind, WhyId } from '../inspection/items.ts';
+import type { LackItem } from '../lacks.ts';
 import type { Cause } from '../owning/side.ts';
 import type { LineKind, Unsaid } from '../quotation/quotation.ts';
 
@@ -21,7 +22,7 @@ export interface SaidWhy {
   parts: string;
 }
 
-/** What a language says of owning, asking prices, a delivered price and an inspection. What is missing fails the type check. */
+/** What a language says of owning, asking prices, a delivered price, what a unit lacks and an inspection. What is missing fails the type check. */
 export interface LotWords {
   language: string;
   owning: {
@@ -88,6 +89,14 @@ export interface LotWords {
     loan(deposit: string, months: string, instalment: string, rate: string, total: string): string;
     loansLeaveOut: string;
     lender: string;
+  };
+  lacks: {
+    heading: string;
+    items: Readonly<Record<LackItem, string>>;
+    canAdd(what: string, price: string): string;
+    ask(what: string): string;
+    never(what: string): string;
+    unknown(what: string): string;
   };
   inspection: {
     title: string;
