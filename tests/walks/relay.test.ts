@@ -159,11 +159,13 @@ test('whoever stops mail gets no more, and is answered alike', async () => {
   const before = caught.length;
   // Another shortlist, for the same one asked for again so soon would be the same request.
   const { page } = await demo.open();
-  const other = await page.evaluate(async ([at, said]) => (await fetch(`${at}v1/shortlists`, {
+  const again = () => page.evaluate(async ([at, said]) => (await fetch(`${at}v1/shortlists`, {
     method: 'POST', headers: { 'content-type': 'application/json', 'Idempotency-Key': crypto.randomUUID() },
     body: JSON.stringify({ format: 'acre-to-axle/request/1', kind: 'shortlist', dealer: 'hollowmere', answers: { ...said, priorities: ['comfort'] }, address: 'ann@buyer.example', consent: { mail: true, dealerCopy: false, statistics: false }, language: 'en', units: 'us', seen: { catalogue: { id: 'hollowmere' }, rules: { version: '1' } } }),
   })).status, [relayAddress, answers] as const);
-  expect([202, 429]).toContain(other);
+  // A relay on a machine that is busy with other things asks to come again.
+  await expect.poll(again, { timeout: 30_000, interval: 1_000 }).not.toBe(503);
+  expect([202, 429]).toContain(await again());
   await ask('bob@buyer.example', { counted: true });
   await mailTo('bob@buyer.example');
   expect(caught.slice(before).flatMap(({ to }) => to)).toEqual(['bob@buyer.example']);
