@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { killRun, told } from './kill-run.ts';
 
 /** Kills of one run; more on demand. */
-const kills = Number(process.env.KILLS ?? 40);
+const kills = Number(process.env.KILLS ?? 30);
 const longest = 120_000 + kills * 2_000;
 
 test(`fault 24: ${kills} kills under load lose nothing that was accepted, and send nothing twice but where a kill fell in between`, async () => {

@@ -211,7 +211,7 @@ describe('a queue', () => {
     expect(await b.states()).toEqual({ sent: count + 1 });
     expect(b.transport.mails).toHaveLength(count + 1);
     expect(new Set(b.transport.mails.map(({ name }) => name)).size).toBe(count + 1);
-  });
+  }, 600_000);
 
   test('a new one overtakes a backlog', async () => {
     b = bench({ most: 2 });
