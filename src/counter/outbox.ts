@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { handOver } from './hand-over.ts';
 import type { Queue } from './queue/queue.ts';
 import type { Listed } from './queue/staff-desk.ts';
+import { minute } from './queue/clock.ts';
 import { troubleOf, type StorageWhy } from './queue/storage-trouble.ts';
 
 /** What was done last, to be said. */
@@ -13,6 +14,7 @@ export class Outbox implements ReactiveController {
   done: Done | undefined;
   trouble: StorageWhy | undefined;
   queue: Queue | undefined;
+  private timer: ReturnType<typeof setInterval> | undefined;
 
   constructor(private readonly host: ReactiveControllerHost) {
     host.addController(this);
@@ -21,6 +23,7 @@ export class Outbox implements ReactiveController {
   hostConnected() {}
 
   hostDisconnected() {
+    clearInterval(this.timer);
     this.queue?.stop();
     this.queue = undefined;
   }
@@ -28,6 +31,8 @@ export class Outbox implements ReactiveController {
   async begin(queue: Queue) {
     this.queue = queue;
     queue.addEventListener('change', () => void this.look());
+    // How long something has waited is told as it is now.
+    this.timer = setInterval(() => this.host.requestUpdate(), minute);
     await this.trying(async () => {
       await queue.start();
       // A key is what a counter needs most: it is fetched unasked, where there is a network.

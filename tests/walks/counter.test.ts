@@ -5,7 +5,7 @@ import { chromium, type Browser, type BrowserContextOptions, type Page } from 'p
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 // @ts-expect-error: plain module without types, shared with the test runner
 import { findChromium } from '../support/chromium.mjs';
-import type {} from '../../src/counter/define.ts';
+import type { AcreCounter } from '../../src/counter/page.ts';
 import { axeSource, type AxeResult } from './axe.ts';
 import { catalogueText, counterSite, type CounterSite } from './counter-site.ts';
 
@@ -17,7 +17,10 @@ afterAll(() => browser.close());
 
 let site: CounterSite;
 beforeEach(async () => { site = await counterSite(); });
-afterEach(() => site.close());
+afterEach(async () => {
+  await Promise.all(browser.contexts().map((context) => context.close()));
+  await site.close();
+});
 
 interface Stand {
   page: Page;
@@ -45,7 +48,7 @@ async function stand(options: BrowserContextOptions = {}): Promise<Stand> {
 }
 
 /** What a browser itself says of a request that failed is no complaint of ours. */
-const ofOurs = (complaints: readonly string[]) => complaints.filter((each) => !/^Failed to load resource/.test(each));
+const ofOurs = (complaints: readonly string[]) => complaints.filter((each) => !each.startsWith('Failed to load resource'));
 
 const part = (page: Page, value: string) => page.locator(`.head input[value="${value}"]`);
 const show = (page: Page, value: 'ask' | 'send' | 'take' | 'sheet' | 'steps') => part(page, value).check({ force: true });
@@ -299,13 +302,13 @@ async function ownClock(page: Page) {
       },
     };
     Object.assign(globalThis, { ownClock: clock });
-    document.querySelector('acre-counter')!.clock = clock;
+    document.querySelector<AcreCounter>('acre-counter')!.clock = clock;
   });
   type Own = { ownClock: { go(milliseconds: number): void; time: number } };
   return {
     go: (milliseconds: number) => page.evaluate(async (much) => {
       (globalThis as unknown as Own).ownClock.go(much);
-      await document.querySelector('acre-counter')!.updateComplete;
+      await document.querySelector<AcreCounter>('acre-counter')!.updateComplete;
     }, milliseconds),
     /** The device slept: time went on, and nothing was run. */
     sleep: (milliseconds: number) => page.evaluate((much) => {
@@ -416,7 +419,7 @@ describe('between two customers', () => {
     const left = await page.evaluate(() => {
       const { shadowRoot } = document.querySelector('acre-counter')!;
       shadowRoot!.querySelector<HTMLElement>('[data-next]')!.click();
-      return document.querySelector('acre-counter')!.updateComplete.then(() => [shadowRoot!.querySelectorAll('.intake, textarea').length, shadowRoot!.textContent] as const);
+      return document.querySelector<AcreCounter>('acre-counter')!.updateComplete.then(() => [shadowRoot!.querySelectorAll('.intake, textarea').length, shadowRoot!.textContent] as const);
     });
     expect(left[0]).toBe(0);
     expect(hits(left[1] ?? '')).toEqual([]);
