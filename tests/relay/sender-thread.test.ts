@@ -10,7 +10,7 @@ import { aRequest } from '../request/a-request.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'thread-'));
 let compose: Compose;
-const long = 5_000;
+const long = 50_000;
 const program = join(folder, 'thread.mjs');
 beforeAll(async () => {
   await build({ entryPoints: ['tests/relay/sender-thread-fixture.ts'], outfile: program, bundle: true, platform: 'node', format: 'esm' });
