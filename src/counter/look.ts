@@ -87,7 +87,7 @@ const own = css`
   .jump { position: sticky; inset-block-end: 0; inline-size: 100%; background: var(--paper); border-width: 2px; font-weight: 650; z-index: 1; }
 
   .start { padding-block: 1.5rem; }
-  .start > .close h2 { font-size: 2em; }
+  .start > .close:first-child h2 { font-size: 2em; }
   .start .lesser-heading { font-size: 1.1rem; }
   .start .actions button { min-block-size: 64px; padding-inline: 1.5em; }
   .parked { list-style: none; display: flex; flex-wrap: wrap; gap: 0.5rem; padding: 0; margin: 0; }

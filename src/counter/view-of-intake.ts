@@ -65,7 +65,6 @@ export function intakeTemplate(view: IntakeView) {
       ${note ? html`<p class="opened" role="status">${note}</p>` : nothing}
       ${trouble ? html`<p class="fault" role="alert">${own.intake.notParked} ${own.storage[trouble]}</p>` : nothing}
       ${notesTemplate(view)}
-      <div class="work ${beside === nothing ? '' : 'with'}">${content}${beside === nothing ? nothing : html`<div class="beside">${beside}</div>`}</div>
-      ${beside === nothing ? nothing : html`<button class="jump" type="button" @click=${jump}>${view.brief}</button>`}
+      <div class="work ${beside === nothing ? '' : 'with'}">${content}${beside === nothing ? nothing : html`<button class="jump" type="button" @click=${jump}>${view.brief}</button><div class="beside">${beside}</div>`}</div>
     </div>`;
 }

@@ -22,8 +22,8 @@ export interface OutcomeView {
   whole(): void;
 }
 
-/** Reasons of one kind that are seen without unfolding anything. */
-const shownOfEach = 1;
+/** Machines, and reasons of one kind, that are seen without unfolding anything. */
+const [shownFirst, shownOfEach] = [5, 1];
 
 function unitTemplate({ unit: id, verdict }: UnitEntry, { catalogue, voice: { words: { result }, reader } }: OutcomeView) {
   const unit = catalogue.units?.find((each) => each.id === id);
@@ -57,6 +57,13 @@ function machineTemplate(entry: Entry, isRanked: boolean, view: OutcomeView) {
 const listTemplate = (entries: readonly Entry[], isRanked: boolean, view: OutcomeView) =>
   html`<ol class="fit" role="list">${repeat(entries, ({ machine }) => machine, (entry) => machineTemplate(entry, isRanked, view))}</ol>`;
 
+/** The first of those that stand, and the others a press away. */
+function standingTemplate(standing: readonly Entry[], view: OutcomeView) {
+  const more = standing.slice(shownFirst);
+  return html`${listTemplate(standing.slice(0, shownFirst), true, view)}
+    ${more.length > 0 ? html`<details><summary>${view.voice.words.result.moreMachines(more.length)}</summary>${listTemplate(more, true, view)}</details>` : nothing}`;
+}
+
 function notClearedTemplate({ notCleared }: Shortlist, { words }: Voice) {
   if (notCleared.length === 0) return nothing;
   return html`<div class="notice"><strong>${words.result.notClearedHeading}</strong><ul class="plain">${notCleared.map(({ id, tasks }) =>
@@ -76,7 +83,7 @@ function shortlistTemplate(shortlist: Shortlist, view: OutcomeView) {
   const { result } = voice.words;
   return html`
     ${notClearedTemplate(shortlist, voice)}
-    ${shortlist.shortlist.length > 0 ? listTemplate(shortlist.shortlist, true, view) : html`<p><strong>${result.none}</strong></p>`}
+    ${shortlist.shortlist.length > 0 ? standingTemplate(shortlist.shortlist, view) : html`<p><strong>${result.none}</strong></p>`}
     ${shortlist.askDealer.length > 0 ? html`<h3>${own.outcome.ask}</h3>${listTemplate(shortlist.askDealer, false, view)}` : nothing}
     ${ruledOutTemplate(shortlist, view)}
     <div class="actions"><button type="button" data-whole @click=${view.whole}>${own.outcome.whole}</button></div>

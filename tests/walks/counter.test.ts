@@ -625,6 +625,7 @@ describe('one sheet and step by step', () => {
     expect(await chip(page, 'tasks.must', 'lift-bales').isChecked()).toBe(true);
     expect(await page.locator('[data-box="budget.limit"] input').inputValue()).toBe('19500');
     await expect.poll(() => standing(page)).toMatch(/of 12/);
+    await expect.poll(() => page.locator('.outcome [aria-busy]').count()).toBe(0);
     const before = await machines(page);
     await page.locator('[data-whole]').click();
     await wizard.locator('[part="result"]').waitFor();

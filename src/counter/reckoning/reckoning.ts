@@ -57,6 +57,10 @@ export class Reckoning implements ReactiveController {
     if (answers === this.asked) return;
     this.asked = answers;
     this.id += 1;
+    if (this.outcome?.isWhole) {
+      this.outcome = { ...this.outcome, isWhole: false };
+      this.host.requestUpdate();
+    }
     this.colleague!.ask(this.id, answers);
   }
 
