@@ -47,8 +47,14 @@ const printedPages = {
 /** The wizard's files as one a language with their hashes, where they were built; none where they weren't. */
 const hashes = () => readFile(new URL(`../dist/embed/${version}/integrity.json`, import.meta.url)).catch(() => '{"files":[]}');
 
-/** The demo dealer's page, told where his relay is. */
-const withRelay = async (relay) => (await readFile(join(demo, 'index.html'), 'utf8')).replace('<acre-to-axle ', `<acre-to-axle relay="${relay}" `);
+/** The demo dealer's page and his counter's settings, told where his relay is. */
+const page = async (relay) => (await readFile(join(demo, 'index.html'), 'utf8')).replace('<acre-to-axle ', `<acre-to-axle relay="${relay}" `);
+const counterSettings = async (relay) => JSON.stringify({ ...JSON.parse(await readFile(join(demo, 'counter', 'settings.json'), 'utf8')), relay });
+const toldOfRelay = { '/': page, '/index.html': page, '/counter/settings.json': counterSettings };
+
+/** What a page may do; the counter may speak to the relay. */
+const policyOf = (pathname, relay) => Object.fromEntries(Object.entries(headersOf[pathname] ?? {})
+  .map(([name, policy]) => [name, relay && pathname.startsWith('/counter/') ? policy.replace("connect-src 'self'", `connect-src 'self' ${relay}`) : policy]));
 
 /**
  * @param port  0 for any that is free
@@ -69,13 +75,13 @@ export async function serve(port = 0, { relay = () => undefined } = {}) {
         response.writeHead(200, { 'content-type': types['.json'], 'cache-control': 'no-store' }).end(await hashes());
         return;
       }
-      if (relay() && (pathname === '/' || pathname === '/index.html')) {
-        response.writeHead(200, { 'content-type': types['.html'], 'cache-control': 'no-store' }).end(await withRelay(relay()));
+      if (relay() && toldOfRelay[pathname]) {
+        response.writeHead(200, { 'content-type': types[extname(pathname) || '.html'], 'cache-control': 'no-store' }).end(await toldOfRelay[pathname](relay()));
         return;
       }
       const file = fileOf(pathname);
       if (!file || !(await stat(file)).isFile()) throw new Error('no such file');
-      response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', ...headersOf[pathname] });
+      response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', ...policyOf(pathname, relay()) });
       createReadStream(file).pipe(response);
     } catch {
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found\n');

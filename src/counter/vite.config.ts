@@ -33,6 +33,8 @@ const shell: Plugin = {
 export default defineConfig({
   define,
   plugins: [withoutStatements, shell],
+  // Where a library asks Node for its crypto, it is told of the browser's.
+  resolve: { alias: { crypto: here('shell/crypto.ts') } },
   publicDir: here('shell/public'),
   build: {
     target: 'es2022',
