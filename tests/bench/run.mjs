@@ -6,9 +6,9 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const all = ['ranking', 'wizard', 'relay-kill'];
+const all = ['ranking', 'wizard', 'relay', 'relay-kill'];
 /** What finds its own files on the disk is left where it is. */
-const external = ['playwright-core', 'vite', 'esbuild', './tests/support/chromium.mjs', 'better-sqlite3'];
+const external = ['playwright-core', 'vite', 'esbuild', './tests/support/chromium.mjs', 'better-sqlite3', 'fastify'];
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !all.includes(name));
 if (unknown.length > 0) {
