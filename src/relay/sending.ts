@@ -10,5 +10,5 @@ export function sendingBy({ settings, metrics, ...needs }: SenderNeeds, compose:
   const { mail } = settings;
   const { hostname } = new URL(needs.address);
   const transport = mail.kind === 'folder' ? folderTransport(mail.folder) : smtpTransport({ ...mail, name: hostname });
-  return createSender({ ...needs, settings, compose, transport, metrics: senderMetrics(metrics.registry) });
+  return createSender({ ...needs, settings, compose, transport, rates: { perMinute: settings.mailsPerMinute, perDay: settings.mailsPerDay }, metrics: senderMetrics(metrics.registry) });
 }

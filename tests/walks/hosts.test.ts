@@ -307,7 +307,7 @@ describe('a host that moves things about', () => {
       }
     }, times);
     // What is fetched or remembered once isn't counted.
-    await mount(10);
+    await mount(30);
     const before = await heldBy(devtools);
     await mount(100);
     const after = await heldBy(devtools);

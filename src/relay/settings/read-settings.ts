@@ -22,6 +22,7 @@ export interface Settings {
   sender: string;
   bounces: string;
   mailsPerDay: number;
+  mailsPerMinute: number;
   queueMost: number;
   /** Bytes. */
   freeLeast: number;
@@ -150,7 +151,7 @@ export async function readSettings(env: Readonly<Record<string, string | undefin
     proxies: given.ACRE_PROXIES!,
     sender: given.ACRE_SENDER!,
     bounces: given.ACRE_BOUNCES ?? given.ACRE_SENDER!.slice(given.ACRE_SENDER!.indexOf('@') + 1),
-    mailsPerDay: given.ACRE_MAILS_PER_DAY!,
+    mailsPerDay: given.ACRE_MAILS_PER_DAY!, mailsPerMinute: given.ACRE_MAILS_PER_MINUTE!,
     queueMost: given.ACRE_QUEUE_MOST!,
     freeLeast: given.ACRE_FREE_LEAST! * bytesInMegabyte,
     metrics: given.ACRE_METRICS,
