@@ -1,7 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { handOver } from './hand-over.ts';
 import type { Queue } from './queue/queue.ts';
-import type { Listed } from './queue/staff-desk.ts';
+import type { Retired } from './queue/retire.ts';
+import type { Listed, WaitingFile } from './queue/staff-desk.ts';
+import { removeFiles } from './shell/remove-files.ts';
 import { minute } from './queue/clock.ts';
 import { troubleOf, type StorageWhy } from './queue/storage-trouble.ts';
 
@@ -14,6 +16,10 @@ export class Outbox implements ReactiveController {
   done: Done | undefined;
   trouble: StorageWhy | undefined;
   queue: Queue | undefined;
+  /** How leaving the device went, once it was asked for. */
+  retired: Retired | undefined;
+  /** What staff saved: what is in it may go. */
+  private file: WaitingFile | undefined;
   private timer: ReturnType<typeof setInterval> | undefined;
 
   constructor(private readonly host: ReactiveControllerHost) {
@@ -57,8 +63,8 @@ export class Outbox implements ReactiveController {
   /** A file with all that waits; it goes on waiting here until it is sent. */
   async save() {
     await this.trying(async () => {
-      const { text } = await this.queue!.desk.toFile();
-      handOver('waiting.json', 'application/json', text);
+      this.file = await this.queue!.desk.toFile();
+      handOver('waiting.json', 'application/json', this.file.text);
       this.done = { is: 'saved' };
     });
   }
@@ -69,6 +75,14 @@ export class Outbox implements ReactiveController {
       this.done = { is: 'read', taken, faults: faults.length };
     });
     await this.look();
+  }
+
+  /** Takes the counter off this device, where nothing is lost by it: what waits, its keys and the page's own files. */
+  async retire(dropParked: boolean) {
+    await this.trying(async () => {
+      this.retired = await this.queue!.desk.retire({ dropParked, ...(this.file && { saved: this.file }) });
+      if (this.retired.kind === 'retired') await removeFiles();
+    });
   }
 
   async again(id: string) {

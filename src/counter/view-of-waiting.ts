@@ -31,6 +31,21 @@ function doneText({ outbox: { done }, own: { waiting } }: WaitingView): string {
   return `${waiting.readDone(done.taken)}${done.faults > 0 ? ` ${waiting.readFaults(done.faults)}` : ''}`;
 }
 
+/** Taking the counter off a device that is sold or sent in; what would be lost by it is told first. */
+function retireTemplate({ outbox, own: { retire } }: WaitingView) {
+  const { retired } = outbox;
+  const isParked = retired?.kind === 'parked';
+  const said = !retired ? retire.explained : retired.kind === 'waiting' ? retire.waiting(retired.count) : isParked ? retire.parked(retired.count) : retire[retired.kind];
+  return html`
+    <details .open=${retired !== undefined}>
+      <summary>${retire.heading}</summary>
+      <div class="close">
+        <p role="status">${said}</p>
+        ${retired?.kind === 'retired' ? nothing : html`<div class="actions"><button type="button" data-retire @click=${() => outbox.retire(isParked)}>${isParked ? retire.withParked : retire.go}</button></div>`}
+      </div>
+    </details>`;
+}
+
 /** What waits to be sent: how much, how long, what keeps it, and what staff can do about it. */
 export function waitingTemplate(view: WaitingView) {
   const { outbox, own: { waiting, storage }, now, back } = view;
@@ -60,6 +75,7 @@ export function waitingTemplate(view: WaitingView) {
         <button type="button" data-set-up @click=${() => outbox.setUp()}>${waiting.setUp}</button>
       </div>
       <p role="status">${doneText(view)}</p>
+      ${retireTemplate(view)}
       <div class="actions"><button type="button" data-back @click=${back}>${waiting.back}</button></div>
     </section>`;
 }

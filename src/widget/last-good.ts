@@ -2,7 +2,7 @@
  * The last catalogue that could be used, kept in the browser where the page asks for it. What can't be kept
  * isn't: storage that is full, shut off or not there is no fault of the page.
  */
-const store = 'acre-to-axle';
+export const store = 'acre-to-axle';
 
 /** @param address  where the catalogue came from, whole */
 export async function keepCatalogue(address: string, text: string): Promise<void> {

@@ -207,6 +207,22 @@ describe('on the device', () => {
     await chip(page, 'tasks', 'mow-lawn').waitFor();
   });
 
+  test('a device that leaves the counter keeps nothing of it, once nothing would be lost', async () => {
+    const { page } = await stand();
+    await kept(page);
+    const left = () => page.evaluate(async () => ({
+      caches: await caches.keys(), databases: (await indexedDB.databases()).map(({ name }) => name), workers: (await navigator.serviceWorker.getRegistrations()).length,
+    }));
+    const before = await left();
+    expect([before.caches.length, before.databases.length, before.workers].every((count) => count > 0)).toBe(true);
+    await page.locator('[data-queue]').click();
+    await page.getByText('This device leaves the counter').click();
+    await page.locator('[data-retire]').click();
+    await page.getByText('nothing of the counter is left here').waitFor();
+    expect(await left()).toEqual({ caches: [], databases: [], workers: 0 });
+    expect(await page.locator('[data-retire]').count()).toBe(0);
+  });
+
   test('without settings or without any list it says so, and goes on once they are there', async () => {
     site.files.delete('/catalogue.json');
     const { page } = await watched(await (await browser.newContext({ locale: 'en-US' })).newPage());

@@ -88,6 +88,13 @@ export const de: CounterWords = {
     read: 'Versiegelte Datei aufnehmen', readDone: (count) => `${count} aufgenommen.`, readFaults: (count) => `${plural(count, 'Stelle darin ist', 'Stellen darin sind')} nicht lesbar; das Übrige wurde aufgenommen.`,
     row: (age, last) => `seit ${age}, Nummer endet auf ${last}`, refused: (code) => `Das Relais nimmt es nicht an: ${code}. Fragen Sie, wer es betreibt.`, again: 'Noch einmal versuchen', back: 'Zurück',
   },
+  retire: {
+    heading: 'Dieses Gerät verlässt die Theke', explained: 'Löscht alles, was die Theke hier hält: ihre Dateien, ihre Schlüssel, die Bestandsliste. Was wartet, muss vorher verschickt oder in eine Datei gesichert sein.',
+    go: 'Die Theke von diesem Gerät nehmen', withParked: 'Wegnehmen, samt den beiseitegelegten Kunden',
+    waiting: (count) => `${plural(count, 'Aufnahme ist', 'Aufnahmen sind')} weder verschickt noch in einer gesicherten Datei. Verschicken Sie sie oder sichern Sie die versiegelte Datei und versuchen Sie es noch einmal.`,
+    parked: (count) => `${plural(count, 'beiseitegelegter Kunde ginge', 'beiseitegelegte Kunden gingen')} mit verloren.`,
+    retired: 'Fertig: Von der Theke ist hier nichts mehr. Schließen Sie diese Seite.', 'other-window': 'Sie verschwindet, sobald die anderen Fenster der Theke geschlossen sind.',
+  },
   pin: {
     heading: { set: 'PIN des Personals festlegen', unlock: 'PIN des Personals', anew: 'Neue PIN des Personals' },
     label: 'PIN', again: 'Dieselbe noch einmal',

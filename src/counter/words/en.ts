@@ -88,6 +88,13 @@ export const en: CounterWords = {
     read: 'Take in a sealed file', readDone: (count) => `${plural(count, 'intake', 'intakes')} taken in.`, readFaults: (count) => `${plural(count, 'place', 'places')} in it can’t be read; the rest was taken in.`,
     row: (age, last) => `${age} old, number ending in ${last}`, refused: (code) => `The relay won’t have it: ${code}. Ask whoever runs it.`, again: 'Try it again', back: 'Back',
   },
+  retire: {
+    heading: 'This device leaves the counter', explained: 'Deletes all that the counter keeps here: its files, its keys, the stock list. What waits has to be sent, or saved to a file, first.',
+    go: 'Take the counter off this device', withParked: 'Take it off, parked customers and all',
+    waiting: (count) => `${plural(count, 'intake is', 'intakes are')} neither sent nor in a saved file. Send them, or save the sealed file, then try again.`,
+    parked: (count) => `${plural(count, 'parked customer', 'parked customers')} would go with it.`,
+    retired: 'Done: nothing of the counter is left here. Close this page.', 'other-window': 'It goes once the counter’s other windows are closed.',
+  },
   pin: {
     heading: { set: 'Make a staff PIN', unlock: 'Staff PIN', anew: 'A new staff PIN' },
     label: 'PIN', again: 'The same once more',

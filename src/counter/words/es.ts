@@ -88,6 +88,13 @@ export const es: CounterWords = {
     read: 'Tomar un archivo sellado', readDone: (count) => `${plural(count, 'petición tomada', 'peticiones tomadas')}.`, readFaults: (count) => `${plural(count, 'parte no se puede', 'partes no se pueden')} leer; el resto se tomó.`,
     row: (age, last) => `desde hace ${age}, número terminado en ${last}`, refused: (code) => `El servidor de correo no lo acepta: ${code}. Pregunte a quien lo lleva.`, again: 'Intentarlo de nuevo', back: 'Volver',
   },
+  retire: {
+    heading: 'Este aparato deja el mostrador', explained: 'Borra todo lo que el mostrador guarda aquí: sus archivos, sus claves, la lista de existencias. Lo que espera tiene que haberse enviado, o guardado en un archivo, antes.',
+    go: 'Quitar el mostrador de este aparato', withParked: 'Quitarlo, con los clientes apartados',
+    waiting: (count) => `${plural(count, 'ficha no está enviada', 'fichas no están enviadas')} ni en un archivo guardado. Envíelas o guarde el archivo sellado e inténtelo de nuevo.`,
+    parked: (count) => `Se irían con él ${plural(count, 'cliente apartado', 'clientes apartados')}.`,
+    retired: 'Hecho: aquí no queda nada del mostrador. Cierre esta página.', 'other-window': 'Desaparece en cuanto se cierren las otras ventanas del mostrador.',
+  },
   pin: {
     heading: { set: 'Crear el PIN del personal', unlock: 'PIN del personal', anew: 'Un PIN nuevo' },
     label: 'PIN', again: 'El mismo otra vez',

@@ -88,6 +88,13 @@ export const fr: CounterWords = {
     read: 'Reprendre un fichier scellé', readDone: (count) => `${plural(count, 'demande reprise', 'demandes reprises')}.`, readFaults: (count) => `${plural(count, 'endroit y est illisible', 'endroits y sont illisibles')} ; le reste est repris.`,
     row: (age, last) => `depuis ${age}, numéro finissant par ${last}`, refused: (code) => `Le relais n’en veut pas : ${code}. Demandez à qui s’en occupe.`, again: 'Réessayer', back: 'Retour',
   },
+  retire: {
+    heading: 'Cet appareil quitte le comptoir', explained: 'Efface tout ce que le comptoir garde ici : ses fichiers, ses clés, la liste du parc. Ce qui attend doit d’abord être envoyé, ou enregistré dans un fichier.',
+    go: 'Retirer le comptoir de cet appareil', withParked: 'Le retirer, clients mis de côté compris',
+    waiting: (count) => `${plural(count, 'dossier n’est', 'dossiers ne sont')} ni envoyés ni dans un fichier enregistré. Envoyez-les, ou enregistrez le fichier scellé, puis réessayez.`,
+    parked: (count) => `${plural(count, 'client mis de côté partirait', 'clients mis de côté partiraient')} avec.`,
+    retired: 'C’est fait : il ne reste rien du comptoir ici. Fermez cette page.', 'other-window': 'Il disparaît dès que les autres fenêtres du comptoir sont fermées.',
+  },
   pin: {
     heading: { set: 'Créer le code PIN du personnel', unlock: 'Code PIN du personnel', anew: 'Un nouveau code PIN' },
     label: 'Code PIN', again: 'Le même encore une fois',

@@ -71,6 +71,11 @@ export interface CounterWords {
     save: string; saved: string; drop: string; read: string; readDone(count: number): string; readFaults(count: number): string;
     row(age: string, last: string): string; refused(code: string): string; again: string; back: string;
   };
+  /** Taking the counter off a device. */
+  retire: {
+    heading: string; explained: string; go: string; withParked: string;
+    waiting(count: number): string; parked(count: number): string; retired: string; 'other-window': string;
+  };
   pin: {
     heading: Readonly<Record<'set' | 'unlock' | 'anew', string>>;
     label: string; again: string; explained: Readonly<Record<'set' | 'unlock' | 'anew', string>>;
