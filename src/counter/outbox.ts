@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { handOver } from './hand-over.ts';
+import { handOver } from '../widget/hand-over.ts';
 import type { Queue } from './queue/queue.ts';
 import type { Retired } from './queue/retire.ts';
 import type { Listed, WaitingFile } from './queue/staff-desk.ts';

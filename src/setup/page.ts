@@ -4,7 +4,7 @@ import { csvOf, headingsOf, type SheetKind } from '../sheets/sheets.ts';
 import type { FigureId } from '../trade/book.ts';
 import type { Change } from './calls.ts';
 import { framesWith } from './frames.ts';
-import { handOverTable } from './hand-over.ts';
+import { handOverTable } from './hand-over-table.ts';
 import { english, languageNames, languages, languageTags, type LanguageTag, type Spoken } from './languages.ts';
 import { look } from './look.ts';
 import { Takeaway } from './takeaway.ts';

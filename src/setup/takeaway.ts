@@ -1,7 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { SheetKind } from '../sheets/sheets.ts';
-import { handOver, handOverTable } from './hand-over.ts';
+import { handOver } from '../widget/hand-over.ts';
+import { handOverTable } from './hand-over-table.ts';
 import { languageTags } from './languages.ts';
 import type { Places, Script } from './pasted.ts';
 import type { Work } from './work.ts';

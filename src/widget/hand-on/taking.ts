@@ -1,3 +1,5 @@
+import { handOver } from '../hand-over.ts';
+
 /** What a buyer does to take something along, each with how it went. */
 
 type Field = HTMLInputElement | HTMLTextAreaElement;
@@ -27,14 +29,5 @@ export async function shared(data: ShareData): Promise<'shared' | 'not-shared' |
   }
 }
 
-/** A file that is saved takes its time to be read; the address of it is given up after that [ms]. */
-const kept = 60_000;
-
 /** Hands a mail to the buyer as a file. */
-export function saveMail(name: string, text: string) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'message/rfc822' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), kept);
-}
+export const saveMail = (name: string, text: string) => handOver(name, 'message/rfc822', text);

@@ -9,7 +9,3 @@ export function handOver(name: string, type: string, text: string) {
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), kept);
 }
-
-/** A byte-order mark tells a spreadsheet that the table is UTF-8. */
-const mark = '\uFEFF';
-export const handOverTable = (name: string, text: string) => handOver(`${name}.csv`, 'text/csv', `${mark}${text}`);
