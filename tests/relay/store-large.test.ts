@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, expect, test } from 'vitest';
 import { sha256 } from '../../src/relay/hashes.ts';
-import { digestOf } from '../../src/relay/store/sqlite/accepting.ts';
+import { digestOf } from '../../src/relay/store/rows.ts';
 import { openSqlite } from '../../src/relay/store/sqlite/sqlite-store.ts';
 import { newRequest, noon } from './store-requests.ts';
 

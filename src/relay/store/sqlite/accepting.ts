@@ -1,39 +1,18 @@
 import type { Database } from 'better-sqlite3';
 import { sha256 } from '../../hashes.ts';
-import type { Accepted, Instant, NewMessage, NewRequest, Take } from '../store.ts';
+import { taken, type Level } from '../levels.ts';
+import { dayOf, destinationOf, digestOf } from '../rows.ts';
+import type { Accepted, Instant, NewRequest, Take } from '../store.ts';
 import type { Stops } from './stops.ts';
 
-/** What a mail is made of and for whom, in one figure. */
-export const digestOf = (body: string, { role, recipient, messageId, token }: Pick<NewMessage, 'role' | 'recipient' | 'messageId' | 'token'>) =>
-  sha256(JSON.stringify([body, role, recipient, messageId, token]));
-
-/** The domain a mail goes to; copies go to the dealer's, whom the settings know. */
-export const destinationOf = (address: string, role: NewMessage['role'], dealer: string) =>
-  (role === 'dealer' ? `dealer:${dealer}` : address.slice(address.lastIndexOf('@') + 1).toLowerCase());
-
-const dayOf = (at: Instant) => new Date(at).toISOString().slice(0, 'yyyy-mm-dd'.length);
-
-interface Level { bucket: string; level: number; at: Instant }
-
-/** Takes from buckets that fill up steadily, all or none. A clock that is put back fills nothing and empties nothing. */
+/** As {@link taken}, on the file. @returns how long until all could be taken [ms], or undefined where they were */
 function takingFrom(db: Database) {
   const find = db.prepare<[string], Level>('SELECT bucket, level, at FROM buckets WHERE bucket = ?');
   const put = db.prepare('INSERT INTO buckets VALUES (@bucket, @level, @at, @fullAt) ON CONFLICT DO UPDATE SET level = @level, at = @at, full_at = @fullAt');
-  /** @returns how long until all could be taken [ms], or undefined where they were */
   return (takes: readonly Take[], now: Instant): number | undefined => {
-    const levels = new Map<string, number>();
-    let wait = 0;
-    for (const { bucket, most, fills } of takes) {
-      const kept = levels.has(bucket) ? undefined : find.get(bucket);
-      const level = levels.get(bucket) ?? (kept ? Math.min(most, kept.level + Math.max(0, now - kept.at) * most / fills) : most);
-      levels.set(bucket, level - 1);
-      if (level < 1) wait = Math.max(wait, (1 - level) * fills / most);
-    }
-    if (wait > 0) return wait;
-    for (const { bucket, most, fills } of new Map(takes.map((take) => [take.bucket, take])).values()) {
-      const level = levels.get(bucket)!;
-      put.run({ bucket, level, at: now, fullAt: Math.ceil(now + (most - level) * fills / most) });
-    }
+    const result = taken(takes, now, (bucket) => find.get(bucket));
+    if ('after' in result) return result.after;
+    for (const level of result.levels) put.run(level);
     return undefined;
   };
 }

@@ -1,16 +1,13 @@
 import type { Database } from 'better-sqlite3';
 import type { RequestDocument } from '../../../request/schema.ts';
+import { digestOf, farthest } from '../rows.ts';
 import type { Claim, Except, Instant, Outcome, Role } from '../store.ts';
-import { digestOf } from './accepting.ts';
 import type { Stops } from './stops.ts';
 
 interface Row {
   seq: number; id: string; role: Role; recipient: string; messageId: string; token: string; digest: string; body: string | null; dealer: string;
   accepted: Instant; attempts: number; crashes: number; wasUnsure: 0 | 1; fence: number;
 }
-
-/** Longest anything is told to wait, and more [ms]. What is due later was put off by a clock that was wrong. */
-export const farthest = 86_400_000;
 
 const candidates = (order: 'ASC' | 'DESC') => `
   SELECT m.seq, r.id, m.role, m.recipient, m.message_id AS messageId, m.token, m.digest, r.body, m.dealer, m.accepted, m.attempts, m.crashes,

@@ -1,10 +1,8 @@
 import type { Database } from 'better-sqlite3';
 import type { RequestDocument } from '../../../request/schema.ts';
+import { ages } from '../rows.ts';
 import { states, type Depth, type Instant, type Role, type StoredCatalogue } from '../store.ts';
 
-const minute = 60_000;
-/** Ages by which waiting mail is told apart: what shows where a queue stands still (as the trade of mail draws it: doubling twice each). */
-const ages = [1, 5, 20, 80, 320, 1_280].map((minutes) => minutes * minute);
 const atOnce = 500;
 
 interface Answered { seq: number; dealer: string; day: string; kind: RequestDocument['kind']; answers: string }
