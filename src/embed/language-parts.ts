@@ -6,6 +6,7 @@ import { handOn } from '../widget/hand-on/words/en.ts';
 import type { LanguageTag, Parts } from '../widget/language-parts.ts';
 import type { LaterParts } from '../widget/later-parts.ts';
 import { mail } from '../widget/mail/words/en.ts';
+import { unit } from '../widget/unit/words/en.ts';
 import { siblingsOf } from './siblings.ts';
 
 /** Put in by the build, which also takes the words of this language for the English above. */
@@ -16,7 +17,7 @@ export const ownLanguage = LANGUAGE;
 export const ownAsking: AskingWords = asking;
 
 const beside = siblingsOf(import.meta.url, SIBLINGS);
-const own: Parts & LaterParts = { asking: async () => asking, telling: async () => telling, handOn: async () => handOn, mail: async () => mail };
+const own: Parts & LaterParts = { asking: async () => asking, telling: async () => telling, handOn: async () => handOn, mail: async () => mail, unit: async () => unit };
 
 export const languages = Object.fromEntries(
   Object.keys(SIBLINGS).map((tag) => [tag, tag === LANGUAGE ? own : beside(tag)]),

@@ -3,6 +3,7 @@ import type { HandOnWords } from '../widget/hand-on/words/words.ts';
 import type { Parts } from '../widget/language-parts.ts';
 import type { LaterParts } from '../widget/later-parts.ts';
 import type { MailWords } from '../widget/mail/words/words.ts';
+import type { UnitWords } from '../widget/unit/words/words.ts';
 
 /** What a file of words gives. */
 interface Sibling {
@@ -10,6 +11,7 @@ interface Sibling {
   telling: TellingWords;
   handOn: HandOnWords;
   mail: MailWords;
+  unit: UnitWords;
 }
 
 /** The part of Trusted Types that is used: not every browser has it, nor do the types. */
@@ -76,6 +78,6 @@ export function siblingsOf(base: string, siblings: Readonly<Record<string, { fil
   }
   return (tag: string): Parts & LaterParts => ({
     asking: async () => (await sibling(tag)).asking, telling: async () => (await sibling(tag)).telling, handOn: async () => (await sibling(tag)).handOn,
-    mail: async () => (await sibling(tag)).mail,
+    mail: async () => (await sibling(tag)).mail, unit: async () => (await sibling(tag)).unit,
   });
 }

@@ -32,12 +32,16 @@ import type { Delivered, Stock } from './stock.ts';
 import type { Steered } from './steers.ts';
 import { stepTemplate } from './step.ts';
 import type { TakingAlong } from './taking-along.ts';
+import type { Folds } from './unit/folds.ts';
 import { Trail } from './trail.ts';
 import { isTrouble, type CatalogueTrouble } from './trouble.ts';
 import { version } from './version.ts';
 
 /** CSS pixels: from where the picture stands beside the question, what the question takes, what lies round a picture, and the least that it is. */
 const [besideFrom, besideQuestion, aroundPicture, leastPicture] = [960, 560, 70, 260];
+
+/** CSS pixels that lie round a picture within a unit of the result. */
+const aroundUnit = 110;
 
 /** CSS pixels that a question's own picture takes at most: its column beside the line-up. */
 const mostPicture = 420;
@@ -99,6 +103,13 @@ const inWords = ({ place, read, expected }: Fault) => `${place}: read ${read}, e
  * @csspart stock - what is to be known of an old list or an empty lot
  * @csspart photo - a photo of a unit
  * @csspart try-again - the button that fetches the list once more
+ * @csspart closer - what folds away one unit, closer
+ * @csspart delivered-price - what it comes to, delivered
+ * @csspart print-price - the button that prints that
+ * @csspart inspection - what to look at on it
+ * @csspart print-inspection - the button that prints that
+ * @csspart costs - what it costs over the years beside another
+ * @csspart asking - its asking price beside others of the dealer
  * @csspart hand-on - the section by which answers and shortlist are taken along
  * @csspart opened - what came of a link with answers
  * @csspart by-mail - the button that has the form shown by which a shortlist is mailed
@@ -199,6 +210,7 @@ export class AcreToAxle extends LitElement {
   private waiting: AnswersDocument | undefined;
   private along: TakingAlong | undefined;
   private byMail: ByMail | undefined;
+  private folds: Folds | undefined;
   private fetching: AbortController | undefined;
   /** Where the focus goes once the page shows what the buyer caused; nowhere on first load. */
   private focusNext: 'heading' | 'summary' | undefined;
@@ -401,6 +413,7 @@ export class AcreToAxle extends LitElement {
     this.receive(stock, reckoner);
     this.takeWaiting();
     this.byMail ??= new reckoner.ByMail(this);
+    this.folds ??= new reckoner.Folds(this);
     this.along ??= new reckoner.TakingAlong(this, (answers) => this.takeOver(answers));
     await this.along.opened;
   }
@@ -701,16 +714,18 @@ export class AcreToAxle extends LitElement {
 
   private result(ready: Ready) {
     const { context } = ready.visit.getSnapshot();
+    const closer = { answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, inSi: ready.inSi, voice: this.voice, width: Math.max(leastPicture, this.room - aroundUnit) };
     return ready.reckoner.resultTemplate({
       ...this.readBack(ready), ...this.page, shortlist: this.shortlist!, catalogue: ready.document, flaws: this.flaws, ranking: this.rankingOf(ready), wide: this.room >= tableFrom,
       questionsLeft: openQuestions(context).length > 0, canUndo: context.before !== undefined, unsteered: context.unsteered?.answers,
       byMail: this.byMail!.fold({ answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, voice: this.voice }),
       takeAlong: this.along!.fold({ answers: this.answers, shortlist: this.shortlist!, catalogue: ready.document, voice: this.voice }),
+      closer: (named, facts, stands) => this.folds!.fold(named, facts, stands, closer),
       showAll: () => { this.page = { ...this.page, all: true }; },
       compare: (compared) => { this.page = { ...this.page, compared }; },
       steer: (to) => this.steer(ready, to), undoSteer: () => this.undoSteer(ready),
       resume: () => this.wish({ type: 'questions.resumed' }),
-      clear: () => this.wish({ type: 'visit.cleared' }),
+      clear: () => { this.folds?.forget(); this.wish({ type: 'visit.cleared' }); },
       restore: () => this.wish({ type: 'visit.restored' }),
     });
   }

@@ -20,3 +20,4 @@ export { pictureTemplate } from './picture.ts';
 export { resultTemplate } from './result.ts';
 export { stockOf } from './stock.ts';
 export { TakingAlong } from './taking-along.ts';
+export { Folds } from './unit/folds.ts';

@@ -34,6 +34,8 @@ export interface ResultView extends ReadBackView {
   ranking: Ranking;
   /** What has the shortlist mailed. */
   byMail: unknown;
+  /** What folds away one unit, closer; or, without one, a machine of which none is on the lot. */
+  closer(named: { machine: string; unit?: string }, facts: string, stands: boolean): unknown;
   /** The section by which answers and shortlist are taken along. */
   takeAlong: unknown;
   /** Machines put side by side; undefined until the buyer chose some. */
@@ -167,13 +169,14 @@ function unitTemplate(entry: UnitEntry, view: ResultView) {
       <p><span class="tag ${entry.verdict}">${result.unitVerdict[entry.verdict]}</span> ${facts.join(' · ')}</p>
       ${entry.package.additions.length > 0 && entry.verdict !== 'ruled-out' ? html`<p class="lesser">${result.package}: ${sayPackagePrice(entry.package, voice)}</p>` : nothing}
       ${notes.map((note) => html`<p class="lesser">${note}</p>`)}
+      ${view.closer({ machine: unit.machine, unit: unit.id }, facts.join(' · '), entry.verdict === 'stands')}
     </li>
   `;
 }
 
-function unitsTemplate(units: readonly UnitEntry[], view: ResultView) {
+function unitsTemplate({ units, machine }: Entry, stands: boolean, view: ResultView) {
   const { result } = view.voice.words;
-  if (units.length === 0) return html`<p class="lesser">${result.noUnits}</p>`;
+  if (units.length === 0) return html`<p class="lesser">${result.noUnits}</p>${view.closer({ machine }, '', stands)}`;
   return html`<details class="printed"><summary>${result.unitsHeading(units.length)}</summary><ul class="lot" role="list">${units.map((unit) => unitTemplate(unit, view))}</ul></details>`;
 }
 
@@ -251,7 +254,7 @@ function machineTemplate(entry: Entry, numbered: boolean, whole: ResultView) {
         </div>
         ${additionsTemplate(entry.package, view)}
         <div class="close">
-          ${unitsTemplate(entry.units, view)}
+          ${unitsTemplate(entry, numbered, view)}
           ${whyBelowTemplate(entry, voice)}
           ${workingTemplate(entry, voice)}
           ${owningTemplate(entry, voice)}

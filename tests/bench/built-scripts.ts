@@ -29,9 +29,10 @@ function reached(from: readonly string[], importsOf: (file: string) => readonly 
  * A build may leave some of them out, so it is the language that has most of them as they are.
  */
 async function languageOf(file: string): Promise<string | undefined> {
-  if (!/export\{\w+ as (?:asking|telling|handOn)\};\s*$/.test(readFileSync(file, 'utf8'))) return undefined;
-  const { asking, telling, handOn } = (await import(pathToFileURL(file).href)) as Partial<Record<'asking' | 'telling' | 'handOn', Record<string, unknown>>>;
+  if (!/export\{\w+ as (?:asking|telling|handOn|mail|unit)\};\s*$/.test(readFileSync(file, 'utf8'))) return undefined;
+  const { asking, telling, handOn, mail, unit } = (await import(pathToFileURL(file).href)) as Partial<Record<'asking' | 'telling' | 'handOn' | 'mail' | 'unit', Record<string, unknown>>>;
   if (handOn) return (handOn['handoff'] as { language: string }).language;
+  if (mail ?? unit) return (mail ?? unit)!['language'] as string;
   const part = Object.entries(asking ?? telling!);
   const alike = everyLanguage.map(({ words }) => part.filter(([key, said]) => JSON.stringify(words[key as keyof typeof words]) === JSON.stringify(said)).length);
   return everyLanguage[alike.indexOf(Math.max(...alike))]!.tag;

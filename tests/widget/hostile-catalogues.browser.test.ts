@@ -92,7 +92,7 @@ function show(document_: CatalogueDocument) {
   const inSi = catalogueOf(document_);
   const result = resultTemplate({
     answers: buyer, voice, path: ['tasks', 'lawn'], skipped: [], change: nothing, shortlist: told, catalogue: document_, flaws: ['catalogue.stale', 'catalogue.no-stock'], all: true, ranking,
-    compared: machines.map(({ id }) => id), wide: true, steered: undefined, unsteered: undefined, questionsLeft: true, canUndo: true, byMail: '', takeAlong: undefined,
+    compared: machines.map(({ id }) => id), wide: true, steered: undefined, unsteered: undefined, questionsLeft: true, canUndo: true, byMail: '', takeAlong: undefined, closer: nothing,
     showAll: nothing, compare: nothing, steer: nothing, undoSteer: nothing, resume: nothing, clear: nothing, restore: nothing,
   });
   const view = { catalogue: inSi, answers: said, book: ranking.world.book, needs: ranking.needs, voice, standing: standingSoFar(ranking), units: 'us' as const, side: 'side' as const, pointed: machines[0]!.id, width: 600, turn: nothing, point: nothing };

@@ -38,7 +38,7 @@ const theirs = (wizard: AcreToAxle) => {
 /** Symbols of units are the same in every language. */
 const symbols = /\b(?:ft|in|lb|kg|cm|m|hp|kW)\b/g;
 
-/** Texts on the page with a letter in them that don't come from the words; what is drawn breaks them into lines; of rules and terms the catalogue and the rule book give the English, and what is taken along has words and a test of its own. */
+/** Texts on the page with a letter in them that don't come from the words; what is drawn breaks them into lines; of rules and terms the catalogue and the rule book give the English, and what is taken along and a unit, closer, have words and tests of their own. */
 function untranslated(wizard: AcreToAxle): string[] {
   const isTheirs = theirs(wizard);
   const walker = document.createTreeWalker(wizard.shadowRoot!, NodeFilter.SHOW_TEXT);
@@ -46,7 +46,7 @@ function untranslated(wizard: AcreToAxle): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const text = node.textContent!.trim();
     const parent = node.parentElement!;
-    if (!/\p{L}{2}/u.test(text.replaceAll(symbols, '')) || parent.closest('style, slot, text, .working, .terms') || parent.matches('.along > :not(summary), .along > :not(summary) *') || isTheirs(text, parent)) continue;
+    if (!/\p{L}{2}/u.test(text.replaceAll(symbols, '')) || parent.closest('style, slot, text, .working, .terms') || parent.matches(':is(.along, .fold) > :not(summary), :is(.along, .fold) > :not(summary) *') || isTheirs(text, parent)) continue;
     if (!text.includes(opening) || !text.includes(closing)) found.push(text);
   }
   return found;

@@ -251,6 +251,8 @@ export interface TellingWords {
     byMail: Readonly<Record<'shortlist' | 'notify' | 'missing', string>>;
     /** Above what is folded away by which a buyer takes the result along, and in place of it where it can't be had. */
     takeAlong: { open: string; missing: string };
+    /** Above what is folded away by which one unit, or a machine of which none is on the lot, is looked at more closely. */
+    closer: { unit: string; machine: string };
     must: string;
   };
   /** Why one stands above another, and what one gives up for another. */

@@ -418,6 +418,7 @@ export const telling: TellingWords = {
     contact: 'Händler fragen',
     byMail: { shortlist: 'Diese Auswahl per E-Mail schicken', notify: 'Sagen Sie mir, wenn eine hereinkommt', missing: 'Das Formular ließ sich nicht laden. Prüfen Sie das Netz und versuchen Sie es noch einmal.' },
     takeAlong: { open: 'Mitnehmen: als Code, Link oder E-Mail', missing: 'Dieser Teil ist gerade nicht zu haben. Klappen Sie ihn zu und wieder auf.' },
+    closer: { unit: 'Diesen näher ansehen', machine: 'Diese Maschine näher ansehen' },
     asOf: (day) => `Modellübersicht und Preise, Stand: ${day}`,
     stock: {
       old: (day) => `Die Liste des Händlers ist vom ${day}. Seither können sich Preise geändert haben und Traktoren verkauft worden sein. Fragen Sie nach, bevor Sie hinfahren.`,

@@ -414,6 +414,7 @@ export const telling: TellingWords = {
     contact: 'Ask the dealer',
     byMail: { shortlist: 'Send me this shortlist by mail', notify: 'Tell me when one comes in', missing: 'The form couldn’t be fetched. Look at your network and try again.' },
     takeAlong: { open: 'Take this along: as a code, a link or a mail', missing: 'This part can’t be had just now. Fold it away and open it again.' },
+    closer: { unit: 'This one, closer', machine: 'This machine, closer' },
     asOf: (day) => `Line-up and prices as of ${day}`,
     stock: {
       old: (day) => `The dealer’s list is of ${day}. Prices may have changed since, and machines been sold. Ask before you set out.`,

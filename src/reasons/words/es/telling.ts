@@ -420,6 +420,7 @@ export const telling: TellingWords = {
     contact: 'Pregunte al distribuidor',
     byMail: { shortlist: 'Enviarme esta selección por correo', notify: 'Avisarme cuando entre una', missing: 'No se pudo cargar el formulario. Compruebe la red e inténtelo de nuevo.' },
     takeAlong: { open: 'Llevárselo: como código, enlace o correo', missing: 'Esta parte no se puede cargar ahora. Ciérrela y ábrala otra vez.' },
+    closer: { unit: 'Este, más de cerca', machine: 'Esta máquina, más de cerca' },
     asOf: (day) => `Catálogo y precios al ${day}`,
     stock: {
       old: (day) => `La lista del distribuidor es del ${day}. Desde entonces pueden haber cambiado los precios y haberse vendido tractores. Pregunte antes de desplazarse.`,

@@ -422,6 +422,7 @@ export const telling: TellingWords = {
     contact: 'S’adresser au concessionnaire',
     byMail: { shortlist: 'M’envoyer cette sélection par courriel', notify: 'Me prévenir quand il en rentre une', missing: 'Le formulaire n’a pas pu être chargé. Vérifiez le réseau et réessayez.' },
     takeAlong: { open: 'À emporter : en code QR, en lien ou par courriel', missing: 'Cette partie n’est pas disponible pour l’instant. Repliez-la et rouvrez-la.' },
+    closer: { unit: 'Celui-ci, de plus près', machine: 'Cette machine, de plus près' },
     asOf: (day) => `Gamme et prix au ${day}`,
     stock: {
       old: (day) => `La liste du concessionnaire date du ${day}. Depuis, des prix ont pu changer et des tracteurs être vendus. Renseignez-vous avant de vous déplacer.`,
