@@ -1,4 +1,4 @@
-/** What a store refuses with. The server answers the first two with 503; after the second its process ends. */
+/** What a store refuses with. The server answers all but the third with 503; after the second its process ends. */
 
 /** Nothing more can be stored for now: the disk is full, or nearly. What is stored goes on being sent. */
 export class StoreFull extends Error {
@@ -16,4 +16,12 @@ export class StoreBroken extends Error {
 /** It can't be opened as it is. The message is one line that names the file and what to do. */
 export class StoreUnusable extends Error {
   override readonly name = 'StoreUnusable';
+}
+
+/**
+ * The store can't be reached for now, and nothing of what was asked was done, or it isn't known whether it was. It comes back
+ * by itself: what was asked may be asked again.
+ */
+export class StoreAway extends Error {
+  override readonly name = 'StoreAway';
 }
