@@ -17,9 +17,10 @@ const budgets: Readonly<Record<string, number>> = {
   // All that is fetched before a buyer sees anything.
   'before the first question': 29_600,
   // With the line-up, the result and English: comes while the first question is read.
-  'the whole in English': 144_500,
-  // The sections by which answers and shortlist are taken along and mailed, with their words: each comes when it is wanted.
-  'wanted in English': 22_100,
+  'the whole in English': 146_000,
+  // The sections by which answers and shortlist are taken along and mailed, and one unit is looked at closer (its costs, prices and
+  // papers, with the least squares they need), each with its words: each comes when it is wanted.
+  'wanted in English': 50_300,
   // What a page in another language fetches besides, in place of the English.
   'words of de': 25_700,
   'words of es': 24_700,
