@@ -1,16 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir } from 'node:fs/promises';
 import { clock } from './clock.ts';
 import { handToRelay } from './control/socket.ts';
 import { runTask, type Task } from './control/tasks.ts';
 import { sha256 } from './hashes.ts';
 import { logTo } from './log.ts';
+import { keysFileOf, openStore } from './open-store.ts';
 import { KeysFault, rotateKeys } from './settings/keys.ts';
 import { readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
-import { keysFileOf, keysFor, startRelay, storeFileOf, type SenderNeeds } from './start.ts';
+import { startRelay, type SenderNeeds } from './start.ts';
 import type { Sender } from './sender/sender.ts';
 import { StoreUnusable } from './store/failures.ts';
-import { openSqlite } from './store/sqlite/sqlite-store.ts';
 
 /** What the command is given of the world. */
 export interface World {
@@ -72,8 +71,7 @@ export const checkSettings = (settingsFile: string | undefined, world: World): P
 });
 
 async function here(settings: Settings, asked: Task): Promise<AsyncIterable<string>> {
-  const keys = await keysFor(settings, clock);
-  const store = openSqlite({ file: storeFileOf(settings), clock, ballast: 0 });
+  const { store, keys } = await openStore(settings, clock);
   return (async function* lines() {
     try {
       yield* runTask(asked, { store, keys, clock, wake: () => {} });
@@ -86,7 +84,6 @@ async function here(settings: Settings, asked: Task): Promise<AsyncIterable<stri
 /** Has a task done: by the relay that runs on the data folder, or on the store itself where none does. */
 export const doTask = (settingsFile: string | undefined, asked: Task, world: World): Promise<Ending> => told(world, async () => {
   const settings = await readSettings(world.env, settingsFile);
-  await mkdir(settings.data, { recursive: true, mode: 0o700 });
   for await (const line of await handToRelay(settings.data, asked) ?? await here(settings, asked)) world.out(line);
   return 0;
 });

@@ -1,5 +1,3 @@
-import { mkdir, stat } from 'node:fs/promises';
-import { join } from 'node:path';
 import { CatalogueKeeper } from './catalogues/keeper.ts';
 import { clock as wallClock, day, hour, second, type Clock } from './clock.ts';
 import { isTooLong, listenForTasks } from './control/socket.ts';
@@ -7,10 +5,10 @@ import type { Log } from './log.ts';
 import { serveMetrics } from './metrics-server.ts';
 import { Metrics } from './metrics.ts';
 import { serverOf } from './server.ts';
-import { makeKeys, readKeys, type Keys } from './settings/keys.ts';
+import { openStore } from './open-store.ts';
+import type { Keys } from './settings/keys.ts';
 import { SettingsFault, type Settings } from './settings/read-settings.ts';
 import type { Sender } from './sender/sender.ts';
-import { openSqlite } from './store/sqlite/sqlite-store.ts';
 import type { Store } from './store/store.ts';
 import { Guard } from './way/guard.ts';
 import { Intake } from './way/intake.ts';
@@ -32,18 +30,6 @@ const [mailEnds, answersEnd] = [25 * second, 10 * second];
 /** How long what is over is kept [ms]: bodies, keys and states, catalogues nobody puts up any more, questions nobody answers. */
 const keep = { bodies: 7 * day, rows: 30 * day, catalogues: 30 * day, expiresAfter: 7 * day };
 const tidyEvery = hour;
-
-const isThere = (path: string) => stat(path).then(() => true, () => false);
-export const storeFileOf = (settings: Pick<Settings, 'data'>) => join(settings.data, 'relay.sqlite');
-export const keysFileOf = (settings: Pick<Settings, 'data'>) => join(settings.data, 'keys.json');
-
-/** The secrets of a data folder; made for a new one, never beside a store that was filled with others. @throws SettingsFault, KeysFault */
-export async function keysFor(settings: Pick<Settings, 'data'>, clock: Clock): Promise<Keys> {
-  const file = keysFileOf(settings);
-  if (await isThere(file)) return readKeys(file);
-  if (await isThere(storeFileOf(settings))) throw new SettingsFault([`${file}: the secrets this store was filled with aren’t there; put the file back from a backup, for without it nobody who stopped mail is known any more`]);
-  return makeKeys(file, clock.now());
-}
 
 export interface Running {
   /** Where it listens, with a slash. */
@@ -77,14 +63,13 @@ class Begun {
 export async function startRelay(settings: Settings, log: Log, newSender: (needs: SenderNeeds) => Sender, clock: Clock = wallClock): Promise<Running> {
   if (clock.now() < writtenOn) throw new SettingsFault(['the clock of this machine stands before the relay was written; set it']);
   if (isTooLong(settings.data)) throw new SettingsFault([`ACRE_DATA: ${settings.data} is too long a path for a socket in it; choose a shorter one`]);
-  await mkdir(settings.data, { recursive: true, mode: 0o700 });
-  const keys = await keysFor(settings, clock);
   const begun = new Begun();
   let broke = () => {};
+  let due = () => {};
+  const { store, keys } = await openStore(settings, clock, { onBroken: () => broke(), onDue: () => due(), log });
+  begun.add(() => store.close());
   try {
-    const store = openSqlite({ file: storeFileOf(settings), clock, onBroken: () => broke() });
-    begun.add(() => store.close());
-    return await begin({ settings, log, clock, keys, store, newSender, begun, onBroken: (end) => { broke = end; } });
+    return await begin({ settings, log, clock, keys, store, newSender, begun, onBroken: (end) => { broke = end; }, onDue: (wake) => { due = wake; } });
   } catch (error) {
     await begun.end();
     throw error;
@@ -100,9 +85,10 @@ interface Beginning {
   newSender: (needs: SenderNeeds) => Sender;
   begun: Begun;
   onBroken(end: () => void): void;
+  onDue(wake: () => void): void;
 }
 
-async function begin({ settings, log, clock, keys, store, newSender, begun, onBroken }: Beginning): Promise<Running> {
+async function begin({ settings, log, clock, keys, store, newSender, begun, onBroken, onDue }: Beginning): Promise<Running> {
   const { host, port } = settings.listen;
   const address = settings.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}/`;
   const guard = new Guard(store, clock, settings);
@@ -130,6 +116,7 @@ async function begin({ settings, log, clock, keys, store, newSender, begun, onBr
   begun.add(() => app.close());
   await app.listen({ host, port });
   await sender.start();
+  onDue(wake);
   const bound = (app.server.address() as { port: number }).port;
   log.info('listening', { port: bound, dealers: settings.dealers.size, mail: settings.mail.kind });
 

@@ -1,6 +1,7 @@
 import type { Log } from '../log.ts';
 import type { Settings } from '../settings/read-settings.ts';
 import type { Clock } from '../clock.ts';
+import { StoreAway } from '../store/failures.ts';
 import type { Claim, Outcome, Store } from '../store/store.ts';
 import type { Compose } from './composed.ts';
 import { messageOf } from './message.ts';
@@ -60,18 +61,14 @@ export function outcomeOf(verdict: Verdict, { attempt, acceptedAt, wasUnsure }: 
   }
 }
 
-/**
- * Makes a claimed mail and sends it. Never throws.
- *
- * @param stopped  whether nothing new is to be begun
- */
-export async function attempt(claim: Claim, parts: AttemptParts, stopped: () => boolean): Promise<Attempted> {
+async function tried(claim: Claim, parts: AttemptParts, stopped: () => boolean): Promise<Attempted> {
   const { store, transport, clock, settings, log, chance } = parts;
   if (!settings.dealers.has(claim.dealer)) return held('no such dealer');
   let mail;
   try {
     mail = await composed(claim, parts);
   } catch (error) {
+    if (error instanceof StoreAway) throw error;
     log.error('mail not made', error, { role: claim.role, dealer: claim.dealer });
     return held('can’t be made');
   }
@@ -80,4 +77,19 @@ export async function attempt(claim: Claim, parts: AttemptParts, stopped: () => 
   if (await store.isStopped(claim.recipient, claim.dealer, clock.now())) return { outcome: { state: 'suppressed', reason: 'stopped' } };
   const verdict = await transport.send(mail);
   return { outcome: outcomeOf(verdict, claim, clock.now(), chance()), verdict };
+}
+
+/**
+ * Makes a claimed mail and sends it. Never throws but where the store failed for good.
+ *
+ * @param stopped  whether nothing new is to be begun
+ */
+export async function attempt(claim: Claim, parts: AttemptParts, stopped: () => boolean): Promise<Attempted> {
+  try {
+    return await tried(claim, parts, stopped);
+  } catch (error) {
+    if (!(error instanceof StoreAway)) throw error;
+    // Nothing was sent, and nothing is wrong with the mail.
+    return { outcome: { state: 'queued', at: parts.clock.now(), reason: 'store away' } };
+  }
 }

@@ -14,6 +14,8 @@ export type MailRoute =
 
 export interface Settings {
   data: string;
+  /** Address of a PostgreSQL database, with its password; undefined for a file in the data folder. */
+  database?: string | undefined;
   listen: Place;
   /** Ends with a slash; undefined where links are to begin with the place it listens at. */
   address: string | undefined;
@@ -146,6 +148,7 @@ export async function readSettings(env: Readonly<Record<string, string | undefin
   if (faults.length > 0) throw new SettingsFault(faults);
   return {
     data, dealers, mail,
+    database: given.ACRE_DATABASE,
     listen: given.ACRE_LISTEN!,
     address: given.ACRE_ADDRESS?.replace(/\/?$/, '/'),
     proxies: given.ACRE_PROXIES!,

@@ -40,6 +40,10 @@ const isSubmission = (written: string) => {
   const address = parsed(written);
   return address !== undefined && ['smtp:', 'smtps:'].includes(address.protocol) && address.hostname !== '' && `${address.username}${address.password}${address.search}${address.hash}` === '' && ['', '/'].includes(address.pathname);
 };
+const isDatabase = (written: string) => {
+  const address = parsed(written);
+  return address !== undefined && ['postgres:', 'postgresql:'].includes(address.protocol) && address.hostname !== '' && address.pathname.length > 1;
+};
 const isNetwork = (written: string) => {
   const [address = '', bits, more] = written.split('/');
   const family = isIP(address);
@@ -49,7 +53,8 @@ const networks = z.pipe(z.transform((written: string) => written.split(',').map(
 
 /** Every setting of a relay that isn't a dealer's. */
 export const variables = {
-  ACRE_DATA: variable({ schema: text(1_000), preset: './acre-relay', expected: 'a folder', does: 'Where requests, secrets and, until a mail server is named, mail are kept. Made where it isn’t there; on a disk of this machine, never on a network’s.' }),
+  ACRE_DATA: variable({ schema: text(1_000), preset: './acre-relay', expected: 'a folder', does: 'Where requests (but see ACRE_DATABASE), secrets and, until a mail server is named, mail are kept. Made where it isn’t there; on a disk of this machine, never on a network’s.' }),
+  ACRE_DATABASE: variable({ schema: text(2_000).check(z.refine(isDatabase)), preset: undefined, expected: 'the address of a PostgreSQL database, such as postgres://relay@db.example/relay?sslmode=verify-full', does: 'Where requests are kept instead of in a file of the data folder, so that several relays share them. Without a password in it `PGPASSFILE` is used. Never shown.', secret: true }),
   ACRE_SETTINGS: variable({ schema: text(1_000), preset: undefined, expected: 'a file of JSON, or a folder of such files', does: 'Who the dealers are; `settings.json` in the data folder if not said. The option --settings goes before it.' }),
   ACRE_LISTEN: variable({ schema: place, preset: '127.0.0.1:8420', expected: 'a name or number and a port, such as 127.0.0.1:8420', does: 'Where the relay listens, behind a server that speaks TLS.' }),
   ACRE_ADDRESS: variable({ schema: text(300).check(z.refine(isPublic)), preset: undefined, expected: 'the public address, such as https://mail.dealer.example/', does: 'What links in mails begin with. Needed where a mail server is named; the place it listens at if not said.' }),

@@ -79,11 +79,13 @@ export const keepingIn = (connections: Connections, wakeUps: WakeUps) => ({
 
   exportOf: (recipient: string, address: string): Promise<unknown[]> => connections.write(async (link) => {
     const found = await about(link, recipient, address);
-    const mails = await link.rows<{ request: number }>('SELECT request, role, state, accepted, changed, attempts, reason, reply FROM acre.messages WHERE request = ANY ($1::bigint[]) ORDER BY seq', [seqs(found)]);
+    const mails = await link.rows<{ request: number; mail: unknown }>(`
+      SELECT request, json_build_object('role', role, 'state', state, 'accepted', accepted, 'changed', changed, 'attempts', attempts, 'reason', reason, 'reply', reply) AS mail
+      FROM acre.messages WHERE request = ANY ($1::bigint[]) ORDER BY seq`, [seqs(found)]);
     const stopped = await link.rows('SELECT scope AS dealer, why, since, until FROM acre.stops WHERE recipient = $1', [recipient]);
     return [
       ...found.map(({ seq, id, dealer, accepted, body }) => ({
-        request: id, dealer, accepted, document: JSON.parse(body ?? 'null') as unknown, mails: mails.filter(({ request }) => request === seq).map(({ request: _, ...mail }) => mail),
+        request: id, dealer, accepted, document: JSON.parse(body ?? 'null') as unknown, mails: mails.filter(({ request }) => request === seq).map(({ mail }) => mail),
       })),
       ...stopped.map((stop) => ({ stopped: stop })),
     ];
