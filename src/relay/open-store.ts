@@ -1,7 +1,7 @@
-import { mkdir, stat } from 'node:fs/promises';
+import { mkdir, readdir, stat } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { Clock } from './clock.ts';
 import { socketAt } from './control/socket.ts';
 import { keyedHash, sha256 } from './hashes.ts';
@@ -71,6 +71,8 @@ export async function openStore(settings: StorePlace, clock: Clock, hears?: Stor
     const { openSqlite } = await import('./store/sqlite/sqlite-store.ts');
     return { keys, store: openSqlite({ file: storeFileOf(settings), clock, ...(hears ? { onBroken: (error) => hears.onBroken(error) } : { ballast: 0 }) }) };
   }
+  const left = (await readdir(settings.data)).find((name) => name === basename(storeFileOf(settings)) || name.startsWith(`${basename(storeFileOf(settings))}.moving-`));
+  if (left !== undefined) throw new StoreUnusable(`ACRE_DATABASE is set, and ${join(settings.data, left)} holds a store: take it over with "acre-to-axle relay move", or put it in another folder.`);
   if (hears && await isTaken(settings.data)) throw new StoreUnusable(`Another relay works on ${settings.data}: stop it first, or give this one a folder of its own with a copy of keys.json.`);
   const { openPostgres } = await import('./store/postgres/postgres-store.ts');
   const store = await openPostgres({

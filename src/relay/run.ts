@@ -4,8 +4,8 @@ import { handToRelay } from './control/socket.ts';
 import { runTask, type Task } from './control/tasks.ts';
 import { sha256 } from './hashes.ts';
 import { logTo } from './log.ts';
-import { keysFileOf, openStore } from './open-store.ts';
-import { KeysFault, rotateKeys } from './settings/keys.ts';
+import { keysFileOf, markOf, openStore, storeFileOf } from './open-store.ts';
+import { KeysFault, readKeys, rotateKeys } from './settings/keys.ts';
 import { readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
 import { startRelay, type SenderNeeds } from './start.ts';
 import type { Sender } from './sender/sender.ts';
@@ -103,12 +103,26 @@ export const newDevice = (settingsFile: string | undefined, dealer: string, worl
   return 0;
 });
 
+const withSecrets = <T>(settings: Settings, job: (file: string) => Promise<T>): Promise<T> => job(keysFileOf(settings)).catch((error: NodeJS.ErrnoException) => {
+  throw error.code === 'ENOENT' ? new KeysFault(`${keysFileOf(settings)}: there are no secrets yet; they are made when the relay is first started`) : error;
+});
+
+/** Takes what the file in the data folder holds over to the database. */
+export const move = (settingsFile: string | undefined, world: World): Promise<Ending> => told(world, async () => {
+  const settings = await readSettings(world.env, settingsFile);
+  if (settings.database === undefined) throw new SettingsFault(['ACRE_DATABASE: not set; name the database to move to, such as postgres://relay@db.example/relay']);
+  const secrets = markOf(await withSecrets(settings, readKeys));
+  const { moveStore } = await import('./store/move.ts');
+  const counts = await moveStore({ file: storeFileOf(settings), address: settings.database, secrets }, clock.now());
+  world.out(`moved and counted: ${Object.entries(counts).map(([table, count]) => `${table} ${count}`).join(', ')}`);
+  world.out(`the file is set aside in ${settings.data}; start the relay with ACRE_DATABASE, and delete the file once you have a backup of the database`);
+  return 0;
+});
+
 /** Replaces the secrets that can be; those before them are taken for sixty days more. */
 export const rotate = (settingsFile: string | undefined, world: World): Promise<Ending> => told(world, async () => {
   const settings = await readSettings(world.env, settingsFile);
-  await rotateKeys(keysFileOf(settings), clock.now()).catch((error: NodeJS.ErrnoException) => {
-    throw error.code === 'ENOENT' ? new KeysFault(`${keysFileOf(settings)}: there are no secrets yet; they are made when the relay is first started`) : error;
-  });
+  await withSecrets(settings, (file) => rotateKeys(file, clock.now()));
   world.out('replaced; start the relay again to use them');
   return 0;
 });

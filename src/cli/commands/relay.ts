@@ -15,6 +15,7 @@ const tasks: Readonly<Record<Exclude<RelayTask['task'], 'serve'>, { takes: strin
   bounce: { takes: 'FILE', least: 1, most: 1, does: 'reads a mail that came back, as a mail server hands it on; - for standard input' },
   statistics: { takes: '[DEALER]', least: 0, most: 1, does: 'prints what buyers answered who agreed to it, without who they were, a line of JSON each' },
   token: { takes: 'DEALER', least: 1, most: 1, does: 'makes a token for a counter of his' },
+  move: { takes: '', least: 0, most: 0, does: 'takes all that is kept in the data folder over to the database ACRE_DATABASE names, while no relay runs' },
   rotate: { takes: '', least: 0, most: 0, does: 'replaces the secrets that can be; the old ones are taken for sixty days more' },
 };
 const names = Object.keys(tasks) as (keyof typeof tasks)[];
@@ -28,7 +29,7 @@ async function taskOf([name, ...behind]: readonly string[], io: Io): Promise<Rel
   if (behind.length > most) return { wrong: `relay ${task} doesn’t know what to do with ${JSON.stringify(behind[most])}` };
   const [first = ''] = behind;
   switch (task) {
-    case 'check': case 'held': case 'rotate': return { task };
+    case 'check': case 'held': case 'move': case 'rotate': return { task };
     case 'again': return { task, messages: first === 'all' ? 'all' : behind };
     case 'export': case 'erase': case 'stop': return { task, address: first };
     case 'statistics': return { task, ...(first !== '' && { dealer: first }) };

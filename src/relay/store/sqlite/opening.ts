@@ -25,10 +25,14 @@ export function checkVersion(version: string): void {
 const notWritable = (path: string) => `${path} can’t be written to: give it and its folder to the user the relay runs as, or name another.`;
 
 const setAsideAs = (file: string) => `${file}.damaged`;
+/** What a file is called while it is taken over to a database, and after. */
+export const movingAs = (file: string) => `${file}.moving-`;
+export const movedAs = (file: string) => `${file}.moved-`;
 
-function asideOf(file: string): string | undefined {
-  const name = readdirSync(dirname(file)).find((name) => name.startsWith(basename(setAsideAs(file))) && !/-(wal|shm)$/.test(name));
-  return name && join(dirname(file), name);
+/** The file that is called so, with more behind it. */
+export function calledBy(stem: string): string | undefined {
+  const name = readdirSync(dirname(stem)).find((each) => each.startsWith(basename(stem)) && !/-(wal|shm)$/.test(each));
+  return name && join(dirname(stem), name);
 }
 
 /** Never deleted: what was promised may still be in it. */
@@ -55,8 +59,16 @@ function checkPlace(file: string): void {
   }
 }
 
+/** Nobody begins anew, knowing nobody who stopped mail, where a store was. */
+function checkMoved(file: string): void {
+  const moving = calledBy(movingAs(file));
+  if (moving) throw new StoreUnusable(`${moving} is half-way to the database ACRE_DATABASE names: run "acre-to-axle relay move" again.`);
+  const moved = calledBy(movedAs(file));
+  if (moved) throw new StoreUnusable(`${file} was moved to a database: name that in ACRE_DATABASE. To begin with nothing, move ${moved} to another folder.`);
+}
+
 /** Held for as long as the process lives: the system lets go of it however the process ends. */
-function lock(file: string): Database.Database {
+export function lock(file: string): Database.Database {
   const holder = new Database(`${file}.lock`, { timeout: 0 });
   try {
     holder.exec('BEGIN EXCLUSIVE');
@@ -119,7 +131,8 @@ export function open(file: string, now: number): Opened {
   const fresh = new Database(':memory:');
   try {
     checkVersion(fresh.prepare('SELECT sqlite_version()').pluck().get() as string);
-    const aside = existsSync(file) ? undefined : asideOf(file);
+    if (!existsSync(file)) checkMoved(file);
+    const aside = existsSync(file) ? undefined : calledBy(setAsideAs(file));
     if (aside) throw new StoreUnusable(`${file} was damaged and set aside: ${recover(aside, file)}.`);
     if (!existsSync(file)) make(file);
     if (statSync(file).size === 0) throw damaged('no bytes');
