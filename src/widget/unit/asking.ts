@@ -2,15 +2,24 @@ import { html } from 'lit';
 import type { Unit } from '../../catalogue/catalogue.ts';
 import { askingContext, type AskingContext, type NoContext } from '../../lot/asking/context.ts';
 import { sayAsking } from '../../lot/asking/say.ts';
+import { afterPaint } from '../after-paint.ts';
 import type { UnitView } from './view.ts';
 
-/** Drawing prices anew takes a while, and what comes of it hangs on the catalogue alone. */
-const known = new WeakMap<Unit, AskingContext | NoContext>();
+/** What comes of it hangs on the catalogue alone; undefined while it is drawn. */
+const known = new WeakMap<Unit, AskingContext | NoContext | undefined>();
+
+/** Drawing prices anew takes a while: the page says so before. */
+async function draw({ inSi }: UnitView, unit: Unit, changed: () => void) {
+  known.set(unit, undefined);
+  await afterPaint();
+  known.set(unit, askingContext(inSi, unit));
+  changed();
+}
 
 /** A unit's asking price beside the dealer's others. */
-export function askingTemplate({ inSi, voice, words: { lot } }: UnitView, unit: Unit) {
-  const context = known.get(unit) ?? askingContext(inSi, unit);
-  known.set(unit, context);
-  const said = sayAsking(context, { voice, lot });
-  return html`<div class="close" part="asking">${said.map((each) => html`<p>${each}</p>`)}</div>`;
+export function askingTemplate(view: UnitView, unit: Unit, changed: () => void) {
+  const { voice, words: { lot } } = view;
+  if (!known.has(unit)) draw(view, unit, changed);
+  const context = known.get(unit);
+  return html`<div class="close" part="asking" role="status">${context ? sayAsking(context, { voice, lot }).map((each) => html`<p>${each}</p>`) : html`<p>${voice.words.wizard.loading}</p>`}</div>`;
 }

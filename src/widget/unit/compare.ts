@@ -39,15 +39,22 @@ function usedIn({ buyer, voice }: UnitView) {
 
 const numberIn = (typed: TypedIn) => ('value' in typed && typeof typed.value === 'number' ? typed.value : undefined);
 
+/** What was reckoned for a buyer: whatever else changes on the page, it isn't reckoned again. */
+const known = new WeakMap<object, Map<string, OwningComparison>>();
+
 /** This one beside another, over the years and hours typed, or those of the answers. */
-export function comparisonOf(view: UnitView, other: Named | undefined): OwningComparison {
-  const { inSi, read, candidate } = view;
+function comparisonOf(view: UnitView, other: Named | undefined): OwningComparison {
+  const { inSi, read, candidate, key, considered } = view;
   const beside = other && candidateOf(other, inSi);
   const typed = usedIn(view);
   const [years, hoursPerYear] = [numberIn(typed.years), numberIn(typed.hours)];
-  return compareOwning({
+  const kept = known.get(considered) ?? new Map<string, OwningComparison>();
+  const of = JSON.stringify([key, other, years, hoursPerYear]);
+  const comparison = kept.get(of) ?? compareOwning({
     catalogue: inSi, answers: read, candidates: [candidate, ...(beside ? [beside] : [])], ...(years !== undefined && { years }), ...(hoursPerYear !== undefined && { hoursPerYear }),
   });
+  known.set(considered, kept.set(of, comparison));
+  return comparison;
 }
 
 function usesTemplate(view: UnitView, { years, hoursPerYear }: OwningComparison) {

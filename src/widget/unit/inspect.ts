@@ -43,7 +43,7 @@ function foundTemplate({ items }: SaidList, { looked: { bad } }: LookedView, { w
     </div>`;
 }
 
-function itemTemplate({ id, name, when, why, how, notes }: SaidList['items'][number], looked: LookedView, { words: { look } }: UnitView) {
+function itemTemplate({ id, name, when, why, how, notes }: SaidList['items'][number], looked: LookedView, { words: { look, lot } }: UnitView) {
   const box = (which: 'done' | 'bad', label: unknown) => html`
     <label class="option"><input type="checkbox" data-item=${id} data-which=${which} .checked=${looked.looked[which].has(id)}
       @change=${({ target }: Event) => tick(looked, id, which, (target as HTMLInputElement).checked)} /><span>${label}</span></label>`;
@@ -56,6 +56,7 @@ function itemTemplate({ id, name, when, why, how, notes }: SaidList['items'][num
         ${box('done', html`${look.done}<span class="unseen">: ${name}</span>`)}
         ${box('bad', html`${look.bad}<span class="unseen">: ${name}</span>`)}
       </div>
+      ${looked.looked.bad.has(id) && gates.includes(id) ? html`<p class="fault">${lot.inspection.ruledOut}</p>` : nothing}
     </li>`;
 }
 

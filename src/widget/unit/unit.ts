@@ -55,7 +55,7 @@ export class Closer {
       ${stands && shownToBuyers(dealer, 'owningComparison') ? part('costs', words.costs.open, () => this.once(own, this.costs, async () => { this.costs = await import('./compare.ts'); })
         ?? this.costs!.compareTemplate(own, { chosen: kept.beside, choose: (beside) => { kept.beside = beside; this.changed(); } })) : nothing}
       ${unit && shownToBuyers(dealer, 'askingContext') ? part('asking', words.asking.open, () => this.once(own, this.asking, async () => { this.asking = await import('./asking.ts'); })
-        ?? this.asking!.askingTemplate(own, unit)) : nothing}`;
+        ?? this.asking!.askingTemplate(own, unit, this.changed)) : nothing}`;
   }
 
   /** What stands there until a part that few unfold has come, or where it can't be had; undefined once it is there. */
