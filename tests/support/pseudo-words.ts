@@ -1,5 +1,6 @@
 import type { AskingWords, Words } from '../../src/reasons/words/words.ts';
 import type { HandOnWords } from '../../src/widget/hand-on/words/words.ts';
+import type { UnitWords } from '../../src/widget/unit/words/words.ts';
 
 /** What every text of the pseudo-language begins and ends with: a text on the page without them was never translated. */
 export const [opening, closing] = ['⟦', '⟧'];
@@ -22,4 +23,4 @@ function pseudo<T>(words: T, key = ''): T {
 }
 
 /** A language that nobody speaks, read from right to left: the English one with its texts bracketed. */
-export const pseudoWords = <W extends AskingWords | Words | HandOnWords>(words: W): W => ({ ...pseudo(words), direction: 'rtl' });
+export const pseudoWords = <W extends AskingWords | Words | HandOnWords | UnitWords>(words: W): W => ({ ...pseudo(words), direction: 'rtl' });
