@@ -1,4 +1,5 @@
 import PgBoss from 'pg-boss';
+import { second } from '../../clock.ts';
 import type { Instant } from '../store.ts';
 import type { Connections, Link } from './connections.ts';
 
@@ -9,6 +10,8 @@ const [every, atOnce] = [500, 1_000];
 /** A job whose taker died is handed to the next one [s]; one nobody takes for a day says nothing any more. */
 const settings = { policy: 'standard', expireInSeconds: 30, retryLimit: 3, retentionMinutes: 1_440 } as const;
 const supervisedEvery = 30;
+/** For whoever waits for the one that makes the queue [ms]. */
+const longestMaking = 60 * second;
 
 const through = (link: Link): PgBoss.Db => ({ executeSql: async (text, values) => ({ rows: await link.rows(text, values) }) });
 
@@ -18,6 +21,7 @@ const through = (link: Link): PgBoss.Db => ({ executeSql: async (text, values) =
  * alone. A job that is lost or comes twice costs a look.
  */
 export class WakeUps {
+  readonly #connections: Connections;
   readonly #boss: PgBoss;
   readonly #onTrouble: (error: unknown) => void;
   #timer: NodeJS.Timeout | undefined;
@@ -26,6 +30,7 @@ export class WakeUps {
 
   /** @param listens  whether jobs are taken here too, and the queue looked after */
   constructor(connections: Connections, listens: boolean, onTrouble: (error: unknown) => void) {
+    this.#connections = connections;
     this.#onTrouble = onTrouble;
     this.#boss = new PgBoss({
       schema, schedule: false, supervise: listens, maintenanceIntervalSeconds: supervisedEvery,
@@ -34,10 +39,13 @@ export class WakeUps {
     this.#boss.on('error', onTrouble);
   }
 
-  /** Makes the queue where it isn't there. */
+  /** Makes the queue where it isn't there: one relay does, for pg-boss stumbles where two begin at once. */
   async prepare(): Promise<void> {
-    await this.#boss.start();
-    await this.#boss.createQueue(queue, { name: queue, ...settings });
+    await this.#connections.write(async (link) => {
+      await link.rows(`SELECT pg_advisory_xact_lock(hashtextextended('acre jobs', 0))`);
+      await this.#boss.start();
+      await this.#boss.createQueue(queue, { name: queue, ...settings });
+    }, { longest: longestMaking });
   }
 
   /** @param at  when it is due; now where it isn't said */
