@@ -26,7 +26,7 @@ export interface ChartWish {
 }
 
 export const narrowest = 280;
-const margin = { left: 62, right: 12, top: 34, bottom: 44 };
+const margin = { left: 78, right: 12, top: 34, bottom: 44 };
 const steepness = 0.6;
 const ticksUp = 5;
 const lineOfKey = 18;

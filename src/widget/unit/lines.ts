@@ -5,12 +5,14 @@ import type { UnitView } from './view.ts';
 /** Lines under each other with their sum; the same on the page and on paper. */
 export function linesTemplate(said: SaidQuotation, { price }: UnitView['words']) {
   const noted = (notes: readonly string[]) => notes.map((note) => html`<span class="lesser note">${note}</span>`);
+  // On a narrow page its rows are laid out as a grid, which takes away what they are unless it is said.
+  const row = ({ name, amount, notes }: SaidQuotation['total']) => html`
+    <tr role="row"><th scope="row" role="rowheader">${name}${noted(notes)}</th><td role="cell">${amount || html`<em>${price.ask}</em>`}</td></tr>`;
   return html`
-    <table class="lines">
-      <thead class="unseen"><tr><th scope="col">${price.columns.what}</th><th scope="col">${price.columns.amount}</th></tr></thead>
-      <tbody>${said.lines.map(({ name, amount, notes }) => html`
-        <tr><th scope="row">${name}${noted(notes)}</th><td>${amount || html`<em>${price.ask}</em>`}</td></tr>`)}</tbody>
-      <tfoot><tr><th scope="row">${said.total.name}${noted(said.total.notes)}</th><td>${said.total.amount || html`<em>${price.ask}</em>`}</td></tr></tfoot>
+    <table class="lines" role="table">
+      <thead class="unseen" role="rowgroup"><tr role="row"><th scope="col" role="columnheader">${price.columns.what}</th><th scope="col" role="columnheader">${price.columns.amount}</th></tr></thead>
+      <tbody role="rowgroup">${said.lines.map(row)}</tbody>
+      <tfoot role="rowgroup">${row(said.total)}</tfoot>
     </table>`;
 }
 

@@ -28,6 +28,11 @@ export const unitLook = css`
   @container (min-width: 38em) {
     .ways, .pair { grid-template-columns: 1fr 1fr; }
   }
+  @container (max-width: 20em) {
+    .lines, .lines :is(tbody, tfoot) { display: block; }
+    .lines tr { display: grid; border-block-end: 1px solid var(--line); }
+    .lines tbody :is(th, td), .lines tfoot td { border: 0; padding-block-end: 0.2em; }
+  }
   @media print {
     .counted { position: static; }
   }
