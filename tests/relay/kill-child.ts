@@ -12,10 +12,10 @@ import { startRelay } from '../../src/relay/start.ts';
 import type { Store } from '../../src/relay/store/store.ts';
 import type { ChildOrders } from './kill-run.ts';
 
-const { folder, smtpPort, device, dealer, origin, redrive } = JSON.parse(process.argv[2]!) as ChildOrders;
+const { folder, smtpPort, device, dealer, origin, redrive, database } = JSON.parse(process.argv[2]!) as ChildOrders;
 const many = 100_000;
 const settings: Settings = {
-  data: folder, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies: [], mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'bounce.relay.example',
+  data: folder, database, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies: [], mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'bounce.relay.example',
   mailsPerDay: 10_000_000, mailsPerMinute: 1_000_000, queueMost: 10_000_000, freeLeast: 0, metrics: undefined, pages: undefined, log: 'warn',
   dealers: new Map([[dealer, dealerOf({
     id: dealer, catalogue: join(folder, 'catalogue.json'), origins: [origin], mail: 'yard@dealer.example', senderName: 'Demo Lot', postalAddress: '41 Quarry Lane, Sallow County',

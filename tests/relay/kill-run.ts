@@ -5,13 +5,14 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { createHash, randomUUID } from 'node:crypto';
 import { once } from 'node:events';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { Agent, request as httpRequest } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import Database from 'better-sqlite3';
 import { build } from 'esbuild';
+import { makeKeys } from '../../src/relay/settings/keys.ts';
 import { keyHeader, paths } from '../../src/request/names.ts';
 import { aRequest } from '../request/a-request.ts';
 import { FakeSmtp } from './fake-smtp.ts';
@@ -25,6 +26,37 @@ export interface ChildOrders {
   origin: string;
   /** Whether mail that was set aside is to be sent. */
   redrive: boolean;
+  database?: string | undefined;
+}
+
+/** Where what is taken is kept, looked into from outside. */
+export interface KillPlace {
+  /** Address of a database; a file in the relay's folder where it isn't said. */
+  database?: string;
+  /** Mails that haven't come to an end. */
+  left(): Promise<number>;
+  rows(): Promise<{ request: string; messageId: string; state: string }[]>;
+  /** Whether it is whole, by its own word: `ok`. */
+  integrity(): Promise<string>;
+}
+
+export const mailsLeft = "SELECT count(*) AS count FROM messages WHERE state IN ('queued', 'sending', 'unsure', 'held')";
+export const mailsThere = 'SELECT r.id AS request, m.message_id AS "messageId", m.state FROM requests r JOIN messages m ON m.request = r.seq';
+
+function inFile(file: string): KillPlace {
+  const ask = <T>(job: (db: Database.Database) => T): T => {
+    const db = new Database(file, { readonly: true });
+    try {
+      return job(db);
+    } finally {
+      db.close();
+    }
+  };
+  return {
+    left: async () => ask((db) => db.prepare(mailsLeft).pluck().get() as number),
+    rows: async () => ask((db) => db.prepare(mailsThere).all() as { request: string; messageId: string; state: string }[]),
+    integrity: async () => ask((db) => String(db.pragma('integrity_check', { simple: true }))),
+  };
 }
 
 export interface KillReport {
@@ -42,7 +74,7 @@ export interface KillReport {
   untold: number;
   /** From each start to the first mail after it [ms], in order of size. */
   recoveries: number[];
-  /** Whether the file is whole, by SQLite's own word. */
+  /** Whether the store is whole, by its own word. */
   integrity: string;
   /** What the last child ended with when it was asked to. */
   exitCode: number | null;
@@ -70,12 +102,12 @@ async function builtChild(): Promise<{ file: string; end: () => void }> {
   const file = join(folder, 'child.mjs');
   await build({
     absWorkingDir: root, entryPoints: ['tests/relay/kill-child.ts'], outfile: file, bundle: true, platform: 'node', format: 'esm', logLevel: 'error', minify: true,
-    external: ['better-sqlite3'], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+    external: ['better-sqlite3', 'pg', 'pg-boss'], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
   });
   return { file, end: () => rmSync(folder, { recursive: true, force: true }) };
 }
 
-interface Relay { child: ChildProcess; started: number }
+interface Relay { child: ChildProcess; port?: number }
 
 class Bench {
   readonly acknowledged = new Set<string>();
@@ -83,31 +115,30 @@ class Bench {
   readonly starts: number[] = [];
   readonly spawned: number[] = [];
   readonly #agent = new Agent({ keepAlive: true });
-  #port: Promise<number>;
-  #told: (port: number) => void = () => {};
-  #isUp = false;
+  readonly #ports: number[] = [];
+  #up: (() => void)[] = [];
   #count = 0;
   readonly #run: string;
   stopped = false;
 
   constructor(run: string) {
     this.#run = run;
-    this.#port = this.#next();
   }
 
-  #next(): Promise<number> {
-    return new Promise((resolve) => { this.#told = resolve; });
-  }
-
-  /** Clients wait from here on; those who wait already go on doing so. */
-  down(): void {
-    if (this.#isUp) this.#port = this.#next();
-    this.#isUp = false;
+  /** Clients wait where none is up. */
+  down(port: number | undefined): void {
+    const place = this.#ports.indexOf(port ?? 0);
+    if (place >= 0) this.#ports.splice(place, 1);
   }
 
   up(port: number): void {
-    this.#isUp = true;
-    this.#told(port);
+    this.#ports.push(port);
+    for (const go of this.#up.splice(0)) go();
+  }
+
+  async #port(): Promise<number> {
+    while (this.#ports.length === 0) await new Promise<void>((resolve) => { this.#up.push(resolve); });
+    return this.#ports[Math.floor(Math.random() * this.#ports.length)]!;
   }
 
   #post(port: number, key: string, body: string): Promise<number> {
@@ -132,7 +163,7 @@ class Bench {
       const key = randomUUID();
       const body = JSON.stringify({ ...aRequest, contact: undefined, consent: { mail: true, dealerCopy: number % 10 === 0, statistics: false }, address: `p${this.#run}.${number}@d${number % domains}.example` });
       for (;;) {
-        const status = await this.#post(await this.#port, key, body);
+        const status = await this.#post(await this.#port(), key, body);
         if (status === 202) {
           this.acknowledged.add(key);
           break;
@@ -147,31 +178,21 @@ class Bench {
   }
 }
 
-/** Waits until nothing is on its way any more, by what stands in the file. */
-async function drained(file: string): Promise<void> {
-  const db = new Database(file, { readonly: true });
-  const left = db.prepare("SELECT count(*) FROM messages WHERE state IN ('queued', 'sending', 'unsure', 'held')").pluck();
-  while ((left.get() as number) > 0) await wait(50);
-  db.close();
-}
-
 function grouped<T>(all: readonly T[], by: (each: T) => string): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const each of all) groups.set(by(each), [...groups.get(by(each)) ?? [], each]);
   return groups;
 }
 
-function judged(file: string, bench: Bench, smtp: FakeSmtp): Pick<KillReport, 'accepted' | 'delivered' | 'lost' | 'duplicates' | 'unexplained' | 'untold' | 'integrity'> {
-  const db = new Database(file, { readonly: true });
-  const integrity = String(db.pragma('integrity_check', { simple: true }));
-  const rows = db.prepare('SELECT r.id AS request, m.message_id AS messageId, m.state FROM requests r JOIN messages m ON m.request = r.seq').all() as { request: string; messageId: string; state: string }[];
-  db.close();
+async function judged(place: KillPlace, bench: Bench, smtp: FakeSmtp): Promise<Pick<KillReport, 'accepted' | 'delivered' | 'lost' | 'duplicates' | 'unexplained' | 'untold' | 'integrity'>> {
+  const integrity = await place.integrity();
+  const rows = await place.rows();
   const received = grouped(smtp.ledger, ({ messageId }) => messageId);
   const byRequest = grouped(rows, ({ request }) => request);
   const lost: string[] = [];
   for (const key of bench.acknowledged) {
     const mails = byRequest.get(key) ?? [];
-    if (mails.length === 0) lost.push(`${key} is not in the file`);
+    if (mails.length === 0) lost.push(`${key} is not in the store`);
     for (const { messageId, state } of mails) if (state !== 'sent' || !received.has(messageId)) lost.push(`${key} is ${state}, received ${received.get(messageId)?.length ?? 0} times`);
   }
   const unexplained: string[] = [];
@@ -201,57 +222,67 @@ export interface KillWishes {
   seconds?: number;
   /** Hears how many were killed so far. */
   progress?: (kills: number) => void;
+  place?: KillPlace;
+  /** How many at once, each in a folder of its own; more than one only on a database. */
+  relays?: number;
 }
 
-/** Runs it: so many kills, or for so long. All kills share one file, which gets larger and older. */
-export async function killRun({ kills = Infinity, seconds = Infinity, progress = () => {} }: KillWishes): Promise<KillReport> {
+/** Runs it: so many kills, or for so long. All kills share one store, which gets larger and older. */
+export async function killRun({ kills = Infinity, seconds = Infinity, progress = () => {}, place: given, relays = 1 }: KillWishes): Promise<KillReport> {
   const begun = performance.now();
   const folder = mkdtempSync(join(tmpdir(), 'killed-'));
-  const file = join(folder, 'relay.sqlite');
+  const folders = Array.from({ length: relays }, (_, index) => join(folder, String(index)));
+  const place = given ?? inFile(join(folders[0]!, 'relay.sqlite'));
+  for (const each of folders) mkdirSync(each);
+  await makeKeys(join(folders[0]!, 'keys.json'), Date.now());
+  for (const each of folders.slice(1)) copyFileSync(join(folders[0]!, 'keys.json'), join(each, 'keys.json'));
   const smtp = await FakeSmtp.listening();
   const built = await builtChild();
   const bench = new Bench(randomUUID().slice(0, 8));
-  const orders: ChildOrders = { folder, smtpPort: smtp.port, device, dealer: aRequest.dealer, origin, redrive: false };
+  const orders = { smtpPort: smtp.port, device, dealer: aRequest.dealer, origin, database: place.database };
 
-  const start = (redrive = false): Relay => {
-    const child = fork(built.file, [JSON.stringify({ ...orders, redrive })], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+  const start = (its: string, redrive = false): Relay => {
+    const child = fork(built.file, [JSON.stringify({ ...orders, folder: its, redrive } satisfies ChildOrders)], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
     bench.spawned.push(performance.now());
-    return { child, started: performance.now() };
+    return { child };
   };
-  const listening = async ({ child }: Relay): Promise<void> => {
-    const [said] = await Promise.race([once(child, 'message'), once(child, 'exit').then(([code]) => { throw new Error(`The relay ended by itself with ${code}.`); })]) as [{ port: number }];
+  const listening = async (relay: Relay): Promise<void> => {
+    const [said] = await Promise.race([once(relay.child, 'message'), once(relay.child, 'exit').then(([code]) => { throw new Error(`The relay ended by itself with ${code}.`); })]) as [{ port: number }];
     bench.starts.push(performance.now());
+    relay.port = said.port;
     bench.up(said.port);
   };
-  const kill = async ({ child }: Relay): Promise<void> => {
+  const kill = async ({ child, port }: Relay): Promise<void> => {
     const gone = once(child, 'exit');
-    bench.down();
+    bench.down(port);
     bench.kills.push(performance.now());
     child.kill('SIGKILL');
     await gone;
   };
-
-  try {
-    const working = Array.from({ length: clients }, () => bench.client());
+  const killAgainAndAgain = async (its: string): Promise<void> => {
     while (bench.kills.length < kills && performance.now() - begun < seconds * 1_000) {
-      const relay = start();
-      if (Math.random() < shareAtStart) await wait(Math.random() * longestLife);
-      else {
-        await listening(relay);
-        await wait(Math.random() * longestLife);
-      }
+      const relay = start(its);
+      if (Math.random() >= shareAtStart) await listening(relay);
+      await wait(Math.random() * longestLife);
       await kill(relay);
       progress(bench.kills.length);
     }
-    const last = start(true);
-    await listening(last);
+  };
+
+  try {
+    const working = Array.from({ length: clients }, () => bench.client());
+    await Promise.all(folders.map(killAgainAndAgain));
+    const last = folders.map((its, index) => start(its, index === 0));
+    await Promise.all(last.map(listening));
     bench.stopped = true;
     await Promise.all(working);
-    await drained(file);
-    const gone = once(last.child, 'exit') as Promise<[number | null]>;
-    last.child.kill('SIGTERM');
-    const [exitCode] = await gone;
-    return { kills: bench.kills.length, ...judged(file, bench, smtp), recoveries: recoveriesOf(bench, smtp), exitCode, seconds: (performance.now() - begun) / 1_000 };
+    while (await place.left() > 0) await wait(50);
+    const codes = await Promise.all(last.map(async ({ child }) => {
+      const gone = once(child, 'exit') as Promise<[number | null]>;
+      child.kill('SIGTERM');
+      return (await gone)[0];
+    }));
+    return { kills: bench.kills.length, ...await judged(place, bench, smtp), recoveries: recoveriesOf(bench, smtp), exitCode: codes.find((code) => code !== 0) ?? codes[0]!, seconds: (performance.now() - begun) / 1_000 };
   } finally {
     await smtp.close();
     built.end();
@@ -264,6 +295,6 @@ export function told({ kills, accepted, delivered, duplicates, lost, unexplained
   const at = (share: number) => `${Math.round(recoveries[Math.min(recoveries.length - 1, Math.floor(share * recoveries.length))] ?? NaN)} ms`;
   return [
     `${kills} kills in ${Math.round(seconds)} s`, `accepted ${accepted}`, `delivered ${delivered}`, `duplicates ${duplicates}${unexplained.length > 0 ? `, ${unexplained.length} of them without a kill between` : ', each with a kill between'}`, `lost ${lost.length}`,
-    `stored, and the client never told: ${untold}`, `first mail after a start: half within ${at(0.5)}, 95 of 100 within ${at(0.95)}`, `file: ${integrity}; ended when asked to with ${exitCode}`, ...lost.slice(0, 10),
+    `stored, and the client never told: ${untold}`, `first mail after a start: half within ${at(0.5)}, 95 of 100 within ${at(0.95)}`, `store: ${integrity}; ended when asked to with ${exitCode}`, ...lost.slice(0, 10),
   ].join('\n');
 }
