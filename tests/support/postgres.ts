@@ -123,8 +123,9 @@ export async function postgresServer(): Promise<TestServer> {
     port, address, ask, start, stop,
     async database(like) {
       count += 1;
-      await ask(`CREATE DATABASE d${count}${like === undefined ? '' : ` TEMPLATE ${like}`}`);
-      return `d${count}`;
+      const name = `d${count}`;
+      await ask(`CREATE DATABASE ${name}${like === undefined ? '' : ` TEMPLATE ${like}`}`);
+      return name;
     },
     async drop(database) {
       await ask(`DROP DATABASE ${database} WITH (FORCE)`);
