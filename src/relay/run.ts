@@ -9,7 +9,7 @@ import { KeysFault, readKeys, rotateKeys } from './settings/keys.ts';
 import { readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
 import { startRelay, type SenderNeeds } from './start.ts';
 import type { Sender } from './sender/sender.ts';
-import { StoreUnusable } from './store/failures.ts';
+import { StoreAway, StoreUnusable } from './store/failures.ts';
 
 /** What the command is given of the world. */
 export interface World {
@@ -25,7 +25,7 @@ export interface World {
 /** Ends as the command line does: 0 well, 1 what was given has faults, 70 the program or its disk failed. */
 export type Ending = 0 | 1 | 70;
 
-const isOurs = (error: unknown): error is Error => error instanceof KeysFault || error instanceof StoreUnusable || error instanceof SettingsFault;
+const isOurs = (error: unknown): error is Error => [KeysFault, StoreUnusable, StoreAway, SettingsFault].some((ours) => error instanceof ours);
 
 async function told(world: World, job: () => Promise<Ending>): Promise<Ending> {
   try {
