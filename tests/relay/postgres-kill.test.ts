@@ -3,7 +3,7 @@ import { postgresServer, type TestServer } from '../support/postgres.ts';
 import { killRun, mailsLeft, mailsThere, told, type KillPlace } from './kill-run.ts';
 
 /** Kills of one run; more on demand. */
-const kills = Number(process.env.KILLS ?? 50);
+const kills = Number(process.env.KILLS ?? 12);
 const longest = 120_000 + kills * 2_000;
 
 let server: TestServer;
