@@ -82,7 +82,7 @@ const own = css`
   .fits-price { margin-inline-start: auto; }
   .outcome summary { min-block-size: 48px; padding-block: 0.75em; }
   .outcome summary .fits { padding: 0; }
-  .notes summary { min-block-size: 48px; padding-block: 0.75em; }
+  .notes summary, .retiring summary { min-block-size: 48px; padding-block: 0.75em; }
 
   .jump { position: sticky; inset-block-end: 0; inline-size: 100%; background: var(--paper); border-width: 2px; font-weight: 650; z-index: 1; }
 

@@ -37,7 +37,7 @@ function retireTemplate({ outbox, own: { retire } }: WaitingView) {
   const isParked = retired?.kind === 'parked';
   const said = !retired ? retire.explained : retired.kind === 'waiting' ? retire.waiting(retired.count) : isParked ? retire.parked(retired.count) : retire[retired.kind];
   return html`
-    <details .open=${retired !== undefined}>
+    <details class="retiring" .open=${retired !== undefined}>
       <summary>${retire.heading}</summary>
       <div class="close">
         <p role="status">${said}</p>

@@ -228,7 +228,7 @@ describe('goal 27: a relay that is moved under load', () => {
       }
     };
     const clients = Array.from({ length: 8 }, client);
-    await expect.poll(() => accepted.size).toBeGreaterThan(100);
+    await expect.poll(() => accepted.size, { timeout: 20_000 }).toBeGreaterThan(100);
 
     // The switch, as the administrator does it.
     const stopping = relay;
