@@ -70,7 +70,7 @@ describe('several processes on one database', () => {
     expect(answers.filter((answer) => answer === 'stored')).toHaveLength(20);
     const levels = await server.ask<{ bucket: string; level: number }>('SELECT bucket, round(level)::int AS level FROM acre.buckets ORDER BY bucket', database);
     expect(levels).toEqual(buckets.map(({ bucket, most }) => ({ bucket, level: most - 20 })));
-    await expect.poll(async () => (await server.ask<{ deadlocks: string }>(`SELECT deadlocks FROM pg_stat_database WHERE datname = '${database}'`))[0]).toEqual(before);
+    await expect.poll(async () => (await server.ask<{ deadlocks: string }>(`SELECT deadlocks FROM pg_stat_database WHERE datname = '${database}'`))[0], { timeout: 20_000 }).toEqual(before);
   });
 
   test('goal 13: give out nobody whose stop was answered before it was asked for', async () => {
@@ -118,11 +118,11 @@ describe('several processes on one database', () => {
     const one = await another();
     await accept(one, 'a', [], clock.now());
     const since = clock.elapsed();
-    await expect.poll(() => heard, { timeout: 5_000, interval: 20 }).toBe(1);
+    await expect.poll(() => heard, { timeout: 20_000, interval: 20 }).toBe(1);
     expect(clock.elapsed() - since).toBeLessThan(1_500);
     const [claim] = await one.claim(1, clock.now(), never);
     await one.settle(claim!, { state: 'queued', at: clock.now() + 400, reason: 'later' }, clock.now());
-    await expect.poll(() => heard, { timeout: 5_000, interval: 20 }).toBe(2);
+    await expect.poll(() => heard, { timeout: 20_000, interval: 20 }).toBe(2);
     expect(await server.ask('SELECT 1 FROM acre_jobs.job', database)).toEqual([]);
   });
 });

@@ -6,6 +6,8 @@ export interface Way {
   port: number;
   /** From here on nothing gets through, in connections there are and in new ones, and none is closed. */
   swallow(): void;
+  /** What has these letters in it still gets to the server, the next time, and nothing comes back on that connection. */
+  loseAnswerTo(letters: string): void;
   /** New connections get through again; those from before stay dead. */
   pass(): void;
   /** How many connections were begun. */
@@ -17,6 +19,7 @@ export async function wayTo(port: number): Promise<Way> {
   const sockets = new Set<Socket>();
   const pairs = new Set<{ isDead: boolean }>();
   let isDead = false;
+  let losing: string | undefined;
   let count = 0;
   const server = createServer((inward) => {
     count += 1;
@@ -26,7 +29,11 @@ export async function wayTo(port: number): Promise<Way> {
     for (const [from, to] of [[inward, outward], [outward, inward]] as const) {
       sockets.add(from);
       from.on('data', (piece: Buffer) => {
-        if (!pair.isDead) to.write(piece);
+        if (pair.isDead) return;
+        to.write(piece);
+        if (losing === undefined || from !== inward || !piece.includes(losing)) return;
+        losing = undefined;
+        pair.isDead = true;
       });
       from.on('error', () => {}).on('close', () => {
         sockets.delete(from);
@@ -41,6 +48,7 @@ export async function wayTo(port: number): Promise<Way> {
       isDead = true;
       for (const pair of pairs) pair.isDead = true;
     },
+    loseAnswerTo: (letters) => { losing = letters; },
     pass: () => { isDead = false; },
     begun: () => count,
     async end() {

@@ -3,8 +3,10 @@ import { second } from '../../clock.ts';
 import { StoreAway, StoreBroken } from '../failures.ts';
 import { isWorthAnotherTry, codeOf, told } from './trouble.ts';
 
-/** How long a connection, a statement, a lock and a silence between statements may take [ms]. A form waits five seconds for its answer. */
-const [longestConnect, longestStatement, longestLock, longestIdle] = [3 * second, 4 * second, 3 * second, 5 * second];
+/** How long a connection and a statement may take [ms]: a form waits five seconds for its answer. */
+const [longestConnect, usualLongest] = [3 * second, 4 * second];
+/** Of that, how long a lock, and a silence between two statements. */
+const [lockShare, idleShare] = [0.75, 1.25];
 /** The server is given its time to say that a statement took too long; one that says nothing at all is gone [ms]. */
 const untilGone = second;
 const most = 10;
@@ -46,8 +48,8 @@ const linkBy = (ask: Ask): Link => ({
   count: async (text, values) => (await ask(text, values)).rowCount ?? 0,
 });
 
-async function inTransaction<T>(ask: Ask, job: (link: Link) => Promise<T>, { longest = longestStatement }: Wish): Promise<T> {
-  const limits = { statement_timeout: longest, lock_timeout: Math.max(longestLock, longest - untilGone), idle_in_transaction_session_timeout: Math.max(longestIdle, longest) };
+async function inTransaction<T>(ask: Ask, job: (link: Link) => Promise<T>, longest: number): Promise<T> {
+  const limits = { statement_timeout: longest, lock_timeout: lockShare * longest, idle_in_transaction_session_timeout: idleShare * longest };
   await ask(`BEGIN; SET LOCAL synchronous_commit = on; ${Object.entries(limits).map(([name, value]) => `SET LOCAL ${name} = ${value}`).join('; ')}`);
   let value: T;
   try {
@@ -67,6 +69,8 @@ export interface ConnectionOptions {
   address: string;
   /** Shown in the server's list of connections. */
   name: string;
+  /** How long a statement may take, where it isn't said otherwise [ms]. */
+  longest?: number;
   /** Hears of every connection that was lost. */
   onLost?: (error: unknown) => void;
   onBroken?: (error: StoreBroken) => void;
@@ -79,14 +83,16 @@ export interface ConnectionOptions {
 export class Connections {
   readonly #pool: pg.Pool;
   readonly #clients = new Set<pg.ClientBase>();
+  readonly #longest: number;
   readonly #onBroken: (error: StoreBroken) => void;
   #closed = false;
 
-  constructor({ address, name, onLost = deaf, onBroken = deaf }: ConnectionOptions) {
+  constructor({ address, name, longest = usualLongest, onLost = deaf, onBroken = deaf }: ConnectionOptions) {
     this.#onBroken = onBroken;
+    this.#longest = longest;
     this.#pool = new pg.Pool({
       connectionString: address, application_name: name, max: most, types, keepAlive: true, keepAliveInitialDelayMillis: keepAliveAfter,
-      connectionTimeoutMillis: longestConnect, statement_timeout: longestStatement, idle_in_transaction_session_timeout: longestIdle, allowExitOnIdle: true,
+      connectionTimeoutMillis: longestConnect, statement_timeout: longest, idle_in_transaction_session_timeout: idleShare * longest, allowExitOnIdle: true,
     });
     this.#pool.on('error', onLost);
     this.#pool.on('connect', (client) => {
@@ -108,7 +114,7 @@ export class Connections {
   }
 
   /** Holds a connection while a job goes on; one that was lost on the way isn't used again. */
-  async #held<T>({ longest = longestStatement }: Wish, job: (ask: Ask) => Promise<T>): Promise<T> {
+  async #held<T>(longest: number, job: (ask: Ask) => Promise<T>): Promise<T> {
     if (this.#closed) throw new StoreAway('The store was closed.');
     const client = await this.#pool.connect().catch((error: unknown) => { throw this.#told(error); });
     let lost: Error | undefined;
@@ -132,7 +138,7 @@ export class Connections {
 
   /** Reads, or writes by one statement what may as well be lost. */
   read<T>(job: (link: Link) => Promise<T>): Promise<T> {
-    return this.#held({}, (ask) => job(linkBy(ask)));
+    return this.#held(this.#longest, (ask) => job(linkBy(ask)));
   }
 
   /**
@@ -141,10 +147,10 @@ export class Connections {
    *
    * @throws StoreAway also where the server went away before it said whether all is written
    */
-  async write<T>(job: (link: Link) => Promise<T>, wish: Wish = {}): Promise<T> {
+  async write<T>(job: (link: Link) => Promise<T>, { longest = this.#longest }: Wish = {}): Promise<T> {
     for (let tries = 1; ; tries++) {
       try {
-        return await this.#held(wish, (ask) => inTransaction(ask, job, wish));
+        return await this.#held(longest, (ask) => inTransaction(ask, job, longest));
       } catch (error) {
         if (tries >= mostTries || !isWorthAnotherTry((error as Error).cause)) throw error;
       }

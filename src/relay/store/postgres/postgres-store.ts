@@ -24,6 +24,8 @@ export interface PostgresOptions {
   /** Who this is, the same over restarts: what an earlier run of it had claimed is freed at once. */
   name?: string;
   clock?: Clock;
+  /** How long a statement may take [ms]. */
+  longest?: number;
   /** Mail is due that may have been taken in elsewhere. Where it is given, this process takes part in looking after the queue. */
   onDue?: () => void;
   /** A connection was lost, or something else went wrong that is tried again by itself. */
@@ -55,8 +57,8 @@ export async function usable<T>(job: () => Promise<T>): Promise<T> {
  *
  * @throws StoreUnusable
  */
-export async function openPostgres({ address, name = randomUUID(), clock = wallClock, onDue, onTrouble = () => {}, onBroken }: PostgresOptions): Promise<PostgresStore> {
-  const connections = new Connections({ address, name: `acre-to-axle ${name}`, onLost: onTrouble, ...(onBroken && { onBroken }) });
+export async function openPostgres({ address, name = randomUUID(), clock = wallClock, longest, onDue, onTrouble = () => {}, onBroken }: PostgresOptions): Promise<PostgresStore> {
+  const connections = new Connections({ address, name: `acre-to-axle ${name}`, onLost: onTrouble, ...(longest !== undefined && { longest }), ...(onBroken && { onBroken }) });
   const wakeUps = new WakeUps(connections, onDue !== undefined, onTrouble);
   const sameTime = new SameTime(connections, clock);
   try {
