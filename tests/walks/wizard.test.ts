@@ -39,7 +39,8 @@ describe.each(buyers)('the buyer of %s', (buyer) => {
   test('set as a document, gives the same bytes as on the command line', async () => {
     const { page } = await demo.open();
     const written = readFileSync(file(`demo/answers/${buyer}.json`), 'utf8');
-    const shortlist = await wizardOn(page).evaluate((element, said) => {
+    const shortlist = await wizardOn(page).evaluate(async (element, said) => {
+      await (element as AcreToAxle).ready;
       (element as AcreToAxle).answers = JSON.parse(said) as AnswersDocument;
       return JSON.stringify((element as AcreToAxle).shortlist);
     }, written);
