@@ -15,15 +15,17 @@ export interface Entry {
 export const boxesFor = (answers: AnswersDocument, typing: Typing): Boxes =>
   Object.assign({}, ...questions.map((question) => boxesOf(question, answers, typing))) as Boxes;
 
+const readOne = (field: Field, boxes: Boxes, typing: Typing) => readBoxes({ id: '', fields: [field], readBy: [], asked: () => 'yes' }, boxes, typing);
+
 /** What is wrong in one box; nothing where it is empty, for a sheet may be left unfinished anywhere. */
 export function faultOf(field: Field, boxes: Boxes, typing: Typing): TypedFault | undefined {
-  const read = readBoxes({ id: '', fields: [field], readBy: [], asked: () => 'yes' }, boxes, typing);
+  const read = readOne(field, boxes, typing);
   const fault = read !== 'unsure' && 'faults' in read ? read.faults[0] : undefined;
   return fault && fault.fault !== 'nothing-chosen' ? fault : undefined;
 }
 
 const valueOf = (field: Field, boxes: Boxes, typing: Typing): unknown => {
-  const read = readBoxes({ id: '', fields: [field], readBy: [], asked: () => 'yes' }, boxes, typing);
+  const read = readOne(field, boxes, typing);
   return read !== 'unsure' && 'values' in read ? read.values[field.at] : undefined;
 };
 

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
+import { seenOf, type RequestFrame } from '../request/form.ts';
 import type { AcreToAxle } from '../widget/element.ts';
 import { Customer, type Part } from './customer.ts';
 import { Dialogs } from './dialogs.ts';
@@ -21,7 +22,7 @@ import { Queue } from './queue/queue.ts';
 import { StaffLock } from './queue/staff-lock.ts';
 import { Reckoning } from './reckoning/reckoning.ts';
 import { cover, coveredBefore, loadAnew, neverBroughtBack, uncover, type Covered } from './residue.ts';
-import { Sending, type SendFrame } from './sending.ts';
+import { Sending } from './sending.ts';
 import { Registration } from './shell/registration.ts';
 import { SidePanel } from './side-panel.ts';
 import { StepByStep } from './step-by-step.ts';
@@ -296,10 +297,10 @@ export class AcreCounter extends LitElement {
     this.said = fits ? 'printed' : 'not-fits';
   }
 
-  private async frame(): Promise<SendFrame> {
+  private async frame(): Promise<RequestFrame> {
     const { answers, units } = this.customer.intake!;
-    const { catalogue: { id, version, asOf }, rules } = await this.reckoning.whole;
-    return { dealer: id, answers, language: this.equipment.language, units, seen: { catalogue: { id, asOf, ...(version !== undefined && { version }) }, rules: { version: rules.version } } };
+    const shortlist = await this.reckoning.whole;
+    return { dealer: shortlist.catalogue.id, answers, language: this.equipment.language, units, seen: seenOf(shortlist) };
   }
 
   private async send() {

@@ -1,25 +1,17 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { isAddress } from '../documents/mail-address.ts';
-import { requestFormat, type GoodTime } from '../request/names.ts';
+import { blankFields, faultsOf, requestOf, type FieldFault, type RequestFields, type RequestFrame } from '../request/form.ts';
 import type { RequestDocument } from '../request/schema.ts';
-import { isName, isPhone } from '../request/typed.ts';
 import type { Put } from './queue/queue.ts';
 import { initialsOf, type Waiting } from './queue/record.ts';
 
 /** What stands in the form. No box is ticked by anybody but the customer, or as he says. */
-export interface SendFields {
-  address: string;
+export interface SendFields extends RequestFields {
   mail: boolean;
-  dealerCopy: boolean;
-  statistics: boolean;
-  name: string;
-  phone: string;
-  goodTime: GoodTime;
   /** His initials may stand in the list of what waits. */
   initials: boolean;
 }
 
-export type SendFault = 'address-missing' | 'address-wrong' | 'mail' | 'name' | 'phone';
+export type SendFault = FieldFault | 'mail';
 
 export type SendState =
   | { at: 'typing'; faults: readonly SendFault[] }
@@ -29,33 +21,13 @@ export type SendState =
   /** Sealed, and in the page alone. */
   | { at: 'not-kept'; why: string; waiting?: Waiting };
 
-/** What the request says besides what is typed. */
-export type SendFrame = Pick<RequestDocument, 'dealer' | 'answers' | 'language' | 'units' | 'seen'>;
-
-const blank: SendFields = { address: '', mail: false, dealerCopy: false, statistics: false, name: '', phone: '', goodTime: 'any', initials: false };
+const blank: SendFields = { ...blankFields, mail: false, initials: false };
 /** Signs of a number that tell one from the next. */
 const shownOfNumber = 4;
 export const lastOf = (id: string) => id.slice(-shownOfNumber);
 
-/** What is wrong with what is typed, in the order of the form. */
-export const faultsOf = ({ address, mail, dealerCopy, name, phone }: SendFields): SendFault[] => [
-  ...(address.trim() === '' ? ['address-missing' as const] : isAddress(address.trim()) ? [] : ['address-wrong' as const]),
-  ...(mail ? [] : ['mail' as const]),
-  ...(dealerCopy && name.trim() !== '' && !isName(name.trim()) ? ['name' as const] : []),
-  ...(dealerCopy && phone.trim() !== '' && !isPhone(phone.trim()) ? ['phone' as const] : []),
-];
-
-/** Contact data go with the dealer's copy alone. */
-function contactOf({ dealerCopy, name, phone, goodTime }: SendFields): Pick<RequestDocument, 'contact'> {
-  const contact = { ...(name.trim() && { name: name.trim() }), ...(phone.trim() && { phone: phone.trim(), goodTime }) };
-  return dealerCopy && Object.keys(contact).length > 0 ? { contact } : {};
-}
-
-/** The request, as the relay reads it. @param fields  without faults */
-export const requestOf = (fields: SendFields, frame: SendFrame): RequestDocument => ({
-  format: requestFormat, kind: 'shortlist', ...frame, address: fields.address.trim(),
-  consent: { mail: true, dealerCopy: fields.dealerCopy, statistics: fields.statistics }, ...contactOf(fields),
-});
+/** What is wrong with what is typed, or isn't agreed to. */
+export const sendFaultsOf = (fields: SendFields): SendFault[] => [...faultsOf(fields), ...(fields.mail ? [] : ['mail' as const])];
 
 /** An address as it stands on the glass once its field was left: enough to know that something is there. */
 export function masked(address: string): string {
@@ -89,7 +61,7 @@ export class Sending implements ReactiveController {
     this.fields = { ...this.fields, ...fields };
     const { state } = this;
     // What was told is no longer told once it is mended; nothing new is told before it is to be sent.
-    if (state.at === 'typing') this.state = { at: 'typing', faults: faultsOf(this.fields).filter((fault) => state.faults.includes(fault)) };
+    if (state.at === 'typing') this.state = { at: 'typing', faults: sendFaultsOf(this.fields).filter((fault) => state.faults.includes(fault)) };
     this.host.requestUpdate();
   }
 
@@ -100,16 +72,16 @@ export class Sending implements ReactiveController {
   }
 
   /** @returns whether it was kept */
-  async send(frame: SendFrame, put: (request: RequestDocument, how: { id: string; initials?: string }) => Promise<Put>): Promise<boolean> {
+  async send(frame: RequestFrame, put: (request: RequestDocument, how: { id: string; initials?: string }) => Promise<Put>): Promise<boolean> {
     if (this.state.at === 'keeping') return false;
-    const faults = faultsOf(this.fields);
+    const faults = sendFaultsOf(this.fields);
     if (faults.length > 0) {
       this.go({ at: 'typing', faults });
       return false;
     }
     this.go({ at: 'keeping' });
     const { name, initials } = this.fields;
-    return this.came(await put(requestOf(this.fields, frame), { id: this.id, ...(initials && name.trim() && { initials: initialsOf(name) }) }));
+    return this.came(await put(requestOf('shortlist', this.fields, frame), { id: this.id, ...(initials && name.trim() && { initials: initialsOf(name) }) }));
   }
 
   /** Tries once more to keep what is sealed already. */

@@ -3,11 +3,13 @@ import type { AnswersDocument } from '../answers/schema.ts';
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
+import { seenOf, type RequestFrame } from '../request/form.ts';
 import type { RequestKind } from '../request/names.ts';
 import { acreEvent } from './events.ts';
 import type { LanguageTag } from './languages.ts';
+import { Later } from './later.ts';
 import { laterParts } from './later-parts.ts';
-import type { MailFrame, Mailing } from './mail/mailing.ts';
+import type { Mailing } from './mail/mailing.ts';
 import type { MailWords } from './mail/words/words.ts';
 
 interface Host extends HTMLElement, ReactiveControllerHost {
@@ -21,24 +23,24 @@ export interface ByMailView {
   voice: Voice;
 }
 
-type Made = typeof import('./mail/mail.ts');
-
 /** Whether a unit that does the work can be had; where none can, word from the dealer is of more use than a list. */
 const hasUnit = ({ shortlist }: Shortlist) => shortlist.some(({ units }) => units.some(({ verdict }) => verdict === 'stands'));
 
 /** What a buyer sees of having the shortlist mailed: a button, and below it, once it is pressed and fetched, the form. */
 export class ByMail implements ReactiveController {
   private open: RequestKind | undefined;
-  private made: Made | undefined;
-  private words: MailWords | undefined;
-  private fetching: LanguageTag | undefined;
-  private isMissing = false;
+  /** What makes the form, and its words in the language of the page. */
+  private readonly form: Later<LanguageTag, { words: MailWords; made: typeof import('./mail/mail.ts') }>;
   private mailing: Mailing | undefined;
   private view: ByMailView | undefined;
   private focus: string | undefined;
 
   constructor(private readonly host: Host) {
     host.addController(this);
+    this.form = new Later(host, async (language) => {
+      const [words, made] = await Promise.all([laterParts[language].mail(), import('./mail/mail.ts')]);
+      return { words, made };
+    });
   }
 
   hostDisconnected() {
@@ -61,16 +63,17 @@ export class ByMail implements ReactiveController {
       const button = (kind: RequestKind, name: string) => html`<button class=${name} type="button" part="by-mail" data-kind=${kind} @click=${() => this.unfold(kind)}>${byMail[kind]}</button>`;
       return html`<div class="actions">${hasUnit(view.shortlist) ? button('shortlist', 'main') : html`${button('notify', 'main')}${button('shortlist', 'text')}`}</div>`;
     }
-    this.fetch(language as LanguageTag);
-    if (this.isMissing) return html`<p role="alert">${byMail.missing}</p>`;
-    const { made, words, mailing } = this;
-    if (!made || !words || !mailing) return html`<p role="status">${wizard.loading}</p>`;
+    this.form.want(language as LanguageTag);
+    if (this.form.isMissing) return html`<p role="alert">${byMail.missing}</p>`;
+    if (!this.form.there) return html`<p role="status">${wizard.loading}</p>`;
+    const { words, made } = this.form.there;
+    const mailing = this.mailing ??= new made.Mailing(this.host.relay, this.open, () => this.frame(), () => this.told());
     return made.mailFormTemplate({ mailing, words, dealer: view.catalogue.dealer.name, submit: () => this.submit(), close: () => this.closeByHand() });
   }
 
   private unfold(kind: RequestKind) {
     this.open = kind;
-    this.isMissing = false;
+    this.form.tryAgain();
     this.focus = '#mail-heading';
     this.host.requestUpdate();
   }
@@ -89,9 +92,9 @@ export class ByMail implements ReactiveController {
   }
 
   /** What the request says besides what is typed. */
-  private frame(): MailFrame {
-    const { answers, shortlist: { catalogue, rules }, voice: { words, reader } } = this.view!;
-    return { dealer: catalogue.id, answers, language: words.language, units: reader.units, seen: { catalogue: { id: catalogue.id, asOf: catalogue.asOf, ...(catalogue.version !== undefined && { version: catalogue.version }) }, rules: { version: rules.version } } };
+  private frame(): RequestFrame {
+    const { answers, shortlist, voice: { words, reader } } = this.view!;
+    return { dealer: shortlist.catalogue.id, answers, language: words.language, units: reader.units, seen: seenOf(shortlist) };
   }
 
   private async submit() {
@@ -109,25 +112,6 @@ export class ByMail implements ReactiveController {
   private told() {
     const { mailing } = this;
     if (mailing?.state.at === 'sent') this.host.dispatchEvent(acreEvent('acre-submitted', { kind: mailing.kind }));
-    this.host.requestUpdate();
-  }
-
-  /** What makes the form, and its words in the language of the page. */
-  private async fetch(language: LanguageTag) {
-    if ((this.words?.language === language && this.made) || this.fetching === language || this.isMissing) return;
-    this.fetching = language;
-    try {
-      const [words, made] = await Promise.all([laterParts[language].mail(), import('./mail/mail.ts')]);
-      if (this.fetching !== language) return;
-      this.words = words;
-      this.made = made;
-      const { relay } = this.host;
-      if (this.open && relay) this.mailing ??= new made.Mailing(relay, this.open, () => this.frame(), () => this.told());
-    } catch (trouble) {
-      console.warn(`acre-to-axle: ${String(trouble)}`);
-      this.isMissing = true;
-    }
-    if (this.fetching === language) this.fetching = undefined;
     this.host.requestUpdate();
   }
 }

@@ -7,6 +7,7 @@ import { acreEvent } from './events.ts';
 import type { HandOn, HandOnView } from './hand-on.ts';
 import type { HandOnWords } from './hand-on/words/words.ts';
 import type { LanguageTag } from './languages.ts';
+import { Later } from './later.ts';
 import { laterParts } from './later-parts.ts';
 
 interface Host extends EventTarget, ReactiveControllerHost {
@@ -27,10 +28,8 @@ export class TakingAlong implements ReactiveController {
   /** Whether that is so. */
   isRead = false;
   private isOpen = false;
-  private section: HandOn | undefined;
-  private words: HandOnWords | undefined;
-  private fetching: LanguageTag | undefined;
-  private isMissing = false;
+  private readonly words: Later<LanguageTag, HandOnWords>;
+  private readonly section: Later<'section', HandOn>;
   private outcome: 'taken-over' | Refusal | undefined;
 
   private fragment: string | undefined;
@@ -38,6 +37,11 @@ export class TakingAlong implements ReactiveController {
   /** @param takeOver  is handed the answers of a link that led here */
   constructor(private readonly host: Host, private readonly takeOver: (answers: AnswersDocument) => void) {
     host.addController(this);
+    this.words = new Later(host, (language) => laterParts[language].handOn());
+    this.section = new Later(host, async () => {
+      const { HandOn: Section } = await import('./hand-on.ts');
+      return new Section(() => host.requestUpdate(), (how) => host.dispatchEvent(acreEvent('acre-handed-on', { how })));
+    });
   }
 
   hostConnected() {
@@ -68,14 +72,18 @@ export class TakingAlong implements ReactiveController {
     const { voice: { words: { language, result, wizard } } } = view;
     const toggled = ({ target }: Event) => {
       this.isOpen = (target as HTMLDetailsElement).open;
-      this.isMissing = false;
+      this.words.tryAgain();
+      this.section.tryAgain();
       this.host.requestUpdate();
     };
-    if (this.isOpen) this.fetch(language as LanguageTag);
-    const { section, words, isMissing, host } = this;
+    if (this.isOpen) {
+      this.words.want(language as LanguageTag);
+      this.section.want('section');
+    }
+    const { section, words, host } = this;
     const inside = () => {
-      if (isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
-      return section && words ? section.template({ ...view, words, page: host.linkPage }) : html`<p role="status">${wizard.loading}</p>`;
+      if (section.isMissing || words.isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
+      return section.there && words.there ? section.there.template({ ...view, words: words.there, page: host.linkPage }) : html`<p role="status">${wizard.loading}</p>`;
     };
     return html`
       <details part="hand-on" class="along" .open=${this.isOpen} @toggle=${toggled}>
@@ -115,29 +123,11 @@ export class TakingAlong implements ReactiveController {
   notice(language: string) {
     const { outcome } = this;
     if (!outcome) return nothing;
-    this.fetch(language as LanguageTag);
-    const { words } = this;
+    this.words.want(language as LanguageTag);
+    const words = this.words.there;
     if (!words) return nothing;
     if (outcome === 'taken-over') return html`<p class="opened" part="opened" role="status">${words.opened}</p>`;
     const { what, ...mends } = words.notOpened;
     return html`<div class="notice" part="opened" role="alert"><p><strong>${what}</strong></p><p>${sayRefusal(outcome, words.handoff).why}</p><p>${mends[mendOf[outcome.code] ?? 'other']}</p></div>`;
-  }
-
-  /** Words of a language, and with them what the section is made by; the page is shown anew once they are there. */
-  private async fetch(language: LanguageTag) {
-    if (this.words?.handoff.language === language && (this.section || !this.isOpen)) return;
-    if (this.fetching === language || this.isMissing) return;
-    this.fetching = language;
-    try {
-      const [words, made] = await Promise.all([laterParts[language].handOn(), this.isOpen ? import('./hand-on.ts') : undefined]);
-      if (this.fetching !== language) return;
-      this.words = words;
-      if (made) this.section ??= new made.HandOn(() => this.host.requestUpdate(), (how) => this.host.dispatchEvent(acreEvent('acre-handed-on', { how })));
-    } catch (trouble) {
-      console.warn(`acre-to-axle: ${String(trouble)}`);
-      this.isMissing = true;
-    }
-    if (this.fetching === language) this.fetching = undefined;
-    this.host.requestUpdate();
   }
 }

@@ -12,7 +12,8 @@ import { newIntake, toPark } from '../../src/counter/intake.ts';
 import { readParked } from '../../src/counter/read-parked.ts';
 import { sayAge } from '../../src/counter/say-age.ts';
 import { sectionsOf } from '../../src/counter/sections.ts';
-import { faultsOf, masked, requestOf, type SendFields } from '../../src/counter/sending.ts';
+import { masked, sendFaultsOf, type SendFields } from '../../src/counter/sending.ts';
+import { requestOf } from '../../src/request/form.ts';
 import { readSettings } from '../../src/counter/settings.ts';
 import { en } from '../../src/counter/words/en.ts';
 import { pathOf, visitOf } from '../../src/guide/next-question.ts';
@@ -116,21 +117,21 @@ describe('what is sent', () => {
   const frame = { dealer: 'lot', answers: buyers[0]![1], language: 'en', units: 'us', seen: { catalogue: { id: 'lot' }, rules: { version: '1' } } } as const;
 
   test('is a request that a relay takes', () => {
-    const { value, faults } = readRequest(JSON.parse(JSON.stringify(requestOf(fields, frame))));
+    const { value, faults } = readRequest(JSON.parse(JSON.stringify(requestOf('shortlist', fields, frame))));
     expect(faults).toEqual([]);
     expect(value).toMatchObject({ kind: 'shortlist', address: 'ann@place.example', contact: { name: 'Ann Lee', phone: '555 555 0199', goodTime: 'evening' }, consent: { mail: true, dealerCopy: true, statistics: false } });
   });
 
   test('holds no name and no number without the customer’s word for a copy', () => {
-    expect(requestOf({ ...fields, dealerCopy: false }, frame).contact).toBeUndefined();
+    expect(requestOf('shortlist', { ...fields, dealerCopy: false }, frame).contact).toBeUndefined();
   });
 
   test('is nothing at all without a tick for the mail, or with an address that is none', () => {
-    expect(faultsOf({ ...fields, mail: false })).toEqual(['mail']);
-    expect(faultsOf({ ...fields, address: '' })).toEqual(['address-missing']);
-    expect(faultsOf({ ...fields, address: 'ann@place, bob@place.example' })).toEqual(['address-wrong']);
-    expect(faultsOf({ ...fields, name: 'http://x.example', phone: 'call me' })).toEqual(['name', 'phone']);
-    expect(faultsOf({ ...fields, dealerCopy: false, name: 'http://x.example' })).toEqual([]);
+    expect(sendFaultsOf({ ...fields, mail: false })).toEqual(['mail']);
+    expect(sendFaultsOf({ ...fields, address: '' })).toEqual(['address-missing']);
+    expect(sendFaultsOf({ ...fields, address: 'ann@place, bob@place.example' })).toEqual(['address-wrong']);
+    expect(sendFaultsOf({ ...fields, name: 'http://x.example', phone: 'call me' })).toEqual(['name', 'phone']);
+    expect(sendFaultsOf({ ...fields, dealerCopy: false, name: 'http://x.example' })).toEqual([]);
   });
 
   test('an address that was left shows two letters of it at the most', () => {

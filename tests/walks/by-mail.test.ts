@@ -95,6 +95,9 @@ test('what is sent is a request of the contract, with no consent that wasn’t t
   expect(body.answers).toEqual(answers);
   expect(body).not.toHaveProperty('contact');
   await wizard.locator('[part="mail"]').getByRole('button', { name: 'Close' }).click();
+  // Whoever wants it once more gets an empty form.
+  await wizard.locator('[part="by-mail"]').click();
+  expect(await wizard.getByLabel('Your mail address').inputValue()).toBe('');
   expect(await page.evaluate((said) => document.documentElement.outerHTML.includes(said) || JSON.stringify({ ...localStorage, ...sessionStorage }).includes(said) || location.href.includes(said), address)).toBe(false);
   expect(complaints).toEqual([]);
 });
@@ -254,6 +257,11 @@ test('with nothing on the lot that does, word of one is offered first, and the d
   await wizard.getByRole('button', { name: 'Tell me when one comes in' }).click();
   await wizard.getByText(`${lot.dealer.name} gets your address`).waitFor();
   await wizard.getByLabel('Your mail address').fill(address);
+  await wizard.getByLabel('Your name').fill('Cheap at www.cheap.example');
+  await wizard.getByRole('button', { name: 'Ask for it' }).click();
+  await wizard.getByText('Type a name of letters').waitFor();
+  expect(stub.handed).toEqual([]);
+  await wizard.getByLabel('Your name').fill('');
   await wizard.getByRole('button', { name: 'Ask for it' }).click();
   await wizard.getByText('knows what you are looking for').waitFor();
   expect(stub.handed[0]!.body).toMatchObject({ kind: 'notify', consent: { mail: true, dealerCopy: true, statistics: false } });

@@ -1,7 +1,8 @@
 import { html, nothing } from 'lit';
+import type { FieldFault } from '../../request/form.ts';
 import { goodTimes, longest, type GoodTime } from '../../request/names.ts';
 import { longestAddress } from '../../documents/mail-address.ts';
-import type { FaultyField, Mailing, MailState } from './mailing.ts';
+import type { Mailing, MailState } from './mailing.ts';
 import { nearAddress } from './near-address.ts';
 import type { MailWords } from './words/words.ts';
 
@@ -17,9 +18,9 @@ export interface MailFormView {
 const valueOf = (event: Event) => (event.target as HTMLInputElement).value;
 const isTicked = (event: Event) => (event.target as HTMLInputElement).checked;
 
-const faultAt = ({ state }: Mailing, field: FaultyField) => (state.at === 'typing' ? state.faults.find((each) => each.field === field) : undefined);
+const hasFault = ({ state }: Mailing, fault: FieldFault) => state.at === 'typing' && state.faults.includes(fault);
 
-function fieldTemplate(view: MailFormView, field: FaultyField, { label, hint, fault, type, autocomplete, most }: { label: string; hint?: string; fault: string | undefined; type: string; autocomplete: string; most: number }) {
+function fieldTemplate(view: MailFormView, field: 'address' | 'name' | 'phone', { label, hint, fault, type, autocomplete, most }: { label: string; hint?: string; fault: string | undefined; type: string; autocomplete: string; most: number }) {
   const { mailing } = view;
   const id = `mail-${field}`;
   const described = [hint && `${id}-hint`, fault && `${id}-fault`].filter(Boolean).join(' ');
@@ -44,8 +45,8 @@ function contactTemplate(view: MailFormView) {
     <fieldset class="inset">
       <legend>${words.forTheDealer}</legend>
       <div class="stack">
-        ${fieldTemplate(view, 'name', { label: words.name, fault: faultAt(mailing, 'name') && words.nameFault, type: 'text', autocomplete: 'name', most: longest.name })}
-        ${fieldTemplate(view, 'phone', { label: words.phone, fault: faultAt(mailing, 'phone') && words.phoneFault, type: 'tel', autocomplete: 'tel', most: longest.phone })}
+        ${fieldTemplate(view, 'name', { label: words.name, fault: hasFault(mailing, 'name') ? words.nameFault : undefined, type: 'text', autocomplete: 'name', most: longest.name })}
+        ${fieldTemplate(view, 'phone', { label: words.phone, fault: hasFault(mailing, 'phone') ? words.phoneFault : undefined, type: 'tel', autocomplete: 'tel', most: longest.phone })}
         <div class="close field">
           <label for="mail-time">${words.goodTime}</label>
           <select id="mail-time" @change=${(event: Event) => mailing.set({ goodTime: valueOf(event) as GoodTime })}>
@@ -69,7 +70,7 @@ function nearTemplate({ mailing, words }: MailFormView) {
 function typingTemplate(view: MailFormView) {
   const { mailing, words, dealer } = view;
   const { fields, kind } = mailing;
-  const fault = faultAt(mailing, 'address');
+  const fault = hasFault(mailing, 'address-missing') ? words.addressFault.missing : hasFault(mailing, 'address-wrong') ? words.addressFault.wrong : undefined;
   const submitted = (event: Event) => {
     event.preventDefault();
     view.submit();
@@ -77,7 +78,7 @@ function typingTemplate(view: MailFormView) {
   return html`
     <form class="stack" novalidate @submit=${submitted}>
       <p>${kind === 'notify' ? words.notify.what(dealer) : words.shortlist.what}</p>
-      ${fieldTemplate(view, 'address', { label: words.address, hint: words.addressHint, fault: fault && words.addressFault[fault.why], type: 'email', autocomplete: 'email', most: longestAddress })}
+      ${fieldTemplate(view, 'address', { label: words.address, hint: words.addressHint, fault, type: 'email', autocomplete: 'email', most: longestAddress })}
       ${nearTemplate(view)}
       <div class="options">
         ${kind === 'notify' ? nothing : tickTemplate(words.dealerCopy(dealer), fields.dealerCopy, (dealerCopy) => mailing.set({ dealerCopy }))}

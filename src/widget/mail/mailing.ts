@@ -1,55 +1,31 @@
-import { isAddress } from '../../documents/mail-address.ts';
-import type { RequestDocument } from '../../request/schema.ts';
+import { blankFields, faultsOf, requestOf, type FieldFault, type RequestFields, type RequestFrame } from '../../request/form.ts';
 import { handIn, type HandedIn } from '../../request/hand-in.ts';
-import { requestFormat, type GoodTime, type RequestKind } from '../../request/names.ts';
-import { isName, isPhone } from '../../request/typed.ts';
+import type { RequestKind } from '../../request/names.ts';
+import type { RequestDocument } from '../../request/schema.ts';
 import { askTicket, type Ticket } from './ticket.ts';
 import { doWork } from './work.ts';
 
 /** What stands in the form. */
-export interface MailFields {
-  address: string;
-  dealerCopy: boolean;
-  statistics: boolean;
-  name: string;
-  phone: string;
-  goodTime: GoodTime;
+export interface MailFields extends RequestFields {
   /** What no person sees. */
   leftEmpty: string;
 }
 
-export type FaultyField = 'address' | 'name' | 'phone';
-
 /** How far it is: nothing but the first and the last two stands still. */
 export type MailState =
-  | { at: 'typing'; faults: readonly { field: FaultyField; why: 'missing' | 'wrong' }[] }
+  | { at: 'typing'; faults: readonly FieldFault[] }
   | { at: 'working' | 'sending' }
   | { at: 'later'; why: 'busy' | 'unreachable'; again: number | undefined }
   | { at: 'refused'; code: string }
   | { at: 'sent'; address: string };
 
-/** What the page says besides: all of it from closed lists. */
-export type MailFrame = Pick<RequestDocument, 'dealer' | 'answers' | 'language' | 'units' | 'seen'>;
-
-const blank: MailFields = { address: '', dealerCopy: false, statistics: false, name: '', phone: '', goodTime: 'any', leftEmpty: '' };
+const blank: MailFields = { ...blankFields, leftEmpty: '' };
 /** Attempts made without being asked again, and the wait before each where the relay names none [s]. */
 const waits = [4, 15, 45];
 /** Longest wait a relay can impose on a page that is looked at [s]. */
 const longestWait = 120;
 /** How far a wait may lie beside what is said, either way, so that not all come back at once. */
 const jitter = 0.3;
-
-const faultsOf = ({ address, name, phone, dealerCopy }: MailFields) => [
-  ...(address.trim() === '' ? [{ field: 'address' as const, why: 'missing' as const }] : []),
-  ...(address.trim() !== '' && !isAddress(address.trim()) ? [{ field: 'address' as const, why: 'wrong' as const }] : []),
-  ...(dealerCopy && name.trim() !== '' && !isName(name) ? [{ field: 'name' as const, why: 'wrong' as const }] : []),
-  ...(dealerCopy && phone.trim() !== '' && !isPhone(phone) ? [{ field: 'phone' as const, why: 'wrong' as const }] : []),
-];
-
-function contactOf({ name, phone, goodTime, dealerCopy }: MailFields): Pick<RequestDocument, 'contact'> {
-  const contact = { ...(name.trim() && { name: name.trim() }), ...(phone.trim() && { phone: phone.trim(), goodTime }) };
-  return dealerCopy && Object.keys(contact).length > 0 ? { contact } : {};
-}
 
 /**
  * Sends one shortlist by mail. Keeps nothing anywhere but here; once it is sent, the address is forgotten but for what
@@ -64,7 +40,7 @@ export class Mailing {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private open = true;
 
-  constructor(private readonly relay: string, readonly kind: RequestKind, private readonly frame: () => MailFrame, private readonly changed: () => void) {
+  constructor(private readonly relay: string, readonly kind: RequestKind, private readonly frame: () => RequestFrame, private readonly changed: () => void) {
     this.ticket = askTicket(relay, frame().dealer);
   }
 
@@ -75,7 +51,7 @@ export class Mailing {
 
   /** @returns whether nothing that is typed is wrong; what is, is told at its field */
   check(): boolean {
-    const faults = faultsOf(this.fields);
+    const faults = faultsOf(this.given);
     if (faults.length > 0) this.go({ at: 'typing', faults });
     return faults.length === 0;
   }
@@ -97,14 +73,14 @@ export class Mailing {
     if (this.open) this.changed();
   }
 
+  /** Word of a unit is the dealer's to give, so he gets all that is typed; nobody is asked for it then. */
+  private get given(): MailFields {
+    return { ...this.fields, dealerCopy: this.fields.dealerCopy || this.kind === 'notify' };
+  }
+
   private body(): RequestDocument {
-    const { address, dealerCopy, statistics, leftEmpty } = this.fields;
-    return {
-      format: requestFormat, kind: this.kind, ...this.frame(), address: address.trim(),
-      consent: { mail: true, dealerCopy: dealerCopy || this.kind === 'notify', statistics },
-      ...contactOf({ ...this.fields, dealerCopy: dealerCopy || this.kind === 'notify' }),
-      ...(leftEmpty && { leftEmpty }),
-    };
+    const { leftEmpty } = this.fields;
+    return { ...requestOf(this.kind, this.given, this.frame()), ...(leftEmpty && { leftEmpty }) };
   }
 
   private async attempt(): Promise<void> {

@@ -1,5 +1,6 @@
 import { adoptStyles, html, nothing, supportsAdoptingStyleSheets, type CSSResult, type ReactiveControllerHost } from 'lit';
 import type { LanguageTag } from '../languages.ts';
+import { Later } from '../later.ts';
 import { laterParts } from '../later-parts.ts';
 import type { Closer } from './unit.ts';
 import type { CloserView, Named } from './view.ts';
@@ -12,18 +13,23 @@ const keyOf = ({ machine, unit }: Named) => `${machine}/${unit ?? ''}`;
 /** One fold for each unit told: what is within, with its words, is fetched once one of them is unfolded. */
 export class Folds {
   private open = new Set<string>();
-  private made: Closer | undefined;
-  private words: UnitWords | undefined;
-  private fetching: LanguageTag | undefined;
-  private isMissing = false;
+  /** What makes what is within; a buyer's ticks are in the closer, which goes on in another language. */
+  private readonly within: Later<LanguageTag, { words: UnitWords; made: typeof import('./unit.ts') }>;
+  private closer: Closer | undefined;
   private isWorn = false;
 
-  constructor(private readonly host: Host) {}
+  constructor(private readonly host: Host) {
+    this.within = new Later(host, async (language) => {
+      const [words, made] = await Promise.all([laterParts[language].unit(), import('./unit.ts')]);
+      this.wear(made.unitLook);
+      return { words, made };
+    });
+  }
 
   /** Whoever comes after this buyer finds nothing of his. */
   forget() {
     this.open = new Set();
-    this.made = undefined;
+    this.closer = undefined;
   }
 
   /**
@@ -37,37 +43,22 @@ export class Folds {
     const toggled = ({ target, currentTarget }: Event) => {
       if (target !== currentTarget) return;
       this.open[(target as HTMLDetailsElement).open ? 'add' : 'delete'](key);
-      this.isMissing = false;
+      this.within.tryAgain();
       this.host.requestUpdate();
     };
-    if (isOpen) this.fetch(language as LanguageTag);
+    if (isOpen) this.within.want(language as LanguageTag);
     const inside = () => {
-      if (this.isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
-      const { made, words } = this;
-      return made && words ? html`<div class="closer">${made.template(named, stands, words, view)}</div>` : html`<p role="status">${wizard.loading}</p>`;
+      const { isMissing, there } = this.within;
+      if (isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
+      if (!there) return html`<p role="status">${wizard.loading}</p>`;
+      this.closer ??= new there.made.Closer(() => this.host.requestUpdate());
+      return html`<div class="closer">${this.closer.template(named, stands, there.words, view)}</div>`;
     };
     return html`
       <details part="closer" class="fold" data-of=${key} .open=${isOpen} @toggle=${toggled}>
         <summary>${facts ? result.closer.unit : result.closer.machine}${facts ? html`<span class="unseen">: ${facts}</span>` : nothing}</summary>
         ${isOpen ? inside() : nothing}
       </details>`;
-  }
-
-  private async fetch(language: LanguageTag) {
-    if ((this.words?.language === language && this.made) || this.fetching === language || this.isMissing) return;
-    this.fetching = language;
-    try {
-      const [words, made] = await Promise.all([laterParts[language].unit(), import('./unit.ts')]);
-      if (this.fetching !== language) return;
-      this.words = words;
-      this.made ??= new made.Closer(() => this.host.requestUpdate());
-      this.wear(made.unitLook);
-    } catch (trouble) {
-      console.warn(`acre-to-axle: ${String(trouble)}`);
-      this.isMissing = true;
-    }
-    if (this.fetching === language) this.fetching = undefined;
-    this.host.requestUpdate();
   }
 
   private wear(look: CSSResult) {
