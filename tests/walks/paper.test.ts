@@ -41,7 +41,7 @@ const tell = (of: { answers: AnswersDocument; catalogue?: CatalogueDocument; sho
 const sheet = (as: As) => counter.page.evaluate((given) => globalThis.papers.sheet(given), as);
 const form = (as: As) => counter.page.evaluate((given) => globalThis.papers.form(given), as);
 const pdf = () => counter.page.pdf({ preferCSSPageSize: true });
-const onPaper = () => counter.page.locator('[data-on-paper]');
+const onPaper = () => counter.page.locator('[data-acre-paper]');
 
 const plain = (text: string) => text.replace(/\s+/g, ' ').trim();
 /** All that is printed, as one line of text. */
@@ -164,7 +164,7 @@ describe('the sheet of the buyer who keeps horses', () => {
       return globalThis.papers.print({ language: 'en', units: 'us', size: 'a4' });
     });
     expect(fits).toBe(true);
-    expect(await counter.page.evaluate(() => [document.querySelectorAll('[data-on-paper]').length, document.adoptedStyleSheets.length])).toEqual([0, 0]);
+    expect(await counter.page.evaluate(() => [document.querySelectorAll('[data-acre-paper]').length, document.adoptedStyleSheets.length])).toEqual([0, 0]);
     await counter.page.emulateMedia({ media: 'print' });
   });
 
