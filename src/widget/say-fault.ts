@@ -1,4 +1,5 @@
 import type { Field, Question } from '../answers/questions.ts';
+import type { TypedFault } from '../answers/read-typed.ts';
 import type { AskingVoice } from '../reasons/asking-voice.ts';
 import { formatNumber } from '../units/formats.ts';
 import { unitWord } from '../units/show.ts';
@@ -17,16 +18,18 @@ function exampleOf(field: Field, { reader }: AskingVoice): string {
   return `${number(unit === 'm' ? 2.4 : unit === 'kg' ? 360 : unit === 'in' ? 60 : unit === 'cm' ? 150 : examples[field.kind]!)} ${unitWord(unit, reader)}`;
 }
 
-/** A fault in words that name the field, the rule and an example. */
-export function sayFault(fault: StepFault, field: Field, question: Question, voice: AskingVoice): string {
-  const { words, reader } = voice;
-  if (fault.fault === 'nothing-chosen') return words.wizard.chooseOne;
+/** A fault of what was typed, in words that name the field, the rule and an example. */
+export function sayTypedFault({ fault, word = '', units = [], from, to, unit, either }: TypedFault, { label, example, digits = 2 }: { label: string; example: string; digits?: number }, { words, reader }: AskingVoice): string {
   const number = (value: number | undefined) =>
-    value === undefined ? '' : `${formatNumber(value, reader.locale, { maximumFractionDigits: 2 })}${fault.unit ? ` ${unitWord(fault.unit, reader)}` : ''}`;
+    (value === undefined ? '' : `${formatNumber(value, reader.locale, { maximumFractionDigits: digits })}${unit ? ` ${unitWord(unit, reader)}` : ''}`);
+  const [one = '', other = ''] = either?.map((value) => sayValue(value, reader)) ?? [];
+  return words.faults[fault]({ label, word, units: words.list(units), one, other, from: number(from), to: number(to), example });
+}
+
+/** A fault of a step in words. */
+export function sayFault(fault: StepFault, field: Field, question: Question, voice: AskingVoice): string {
+  const { words } = voice;
+  if (fault.fault === 'nothing-chosen') return words.wizard.chooseOne;
   const label = words.questions[question.id as keyof typeof words.questions].fields[field.at]?.label ?? '';
-  const [one = '', other = ''] = fault.either?.map((value) => sayValue(value, reader)) ?? [];
-  return words.faults[fault.fault]({
-    label, word: fault.word ?? '', units: words.list(fault.units ?? []), one, other,
-    from: number(fault.from), to: number(fault.to), example: exampleOf(field, voice),
-  });
+  return sayTypedFault(fault, { label, example: exampleOf(field, voice) }, voice);
 }
