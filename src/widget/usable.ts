@@ -1,8 +1,6 @@
-import { mended } from '../catalogue/mend.ts';
-import { readCatalogue } from '../catalogue/read-catalogue.ts';
+import { readMended } from '../catalogue/read-mended.ts';
 import { catalogueFormat, type CatalogueDocument } from '../catalogue/schema.ts';
 import type { Fault } from '../documents/fault.ts';
-import { withPlainText } from '../documents/plain-text.ts';
 import type { CatalogueTrouble } from './trouble.ts';
 
 /** Most machines, units and implements of a catalogue that a page is asked to judge. */
@@ -40,16 +38,8 @@ function refusal(document: unknown): CatalogueTrouble | undefined {
 function read(document: unknown): Usable | CatalogueTrouble {
   const refused = refusal(document);
   if (refused) return refused;
-  const setAside: string[] = [];
-  // The schema finds faults before the checks do, so what is mended may still have some.
-  for (let now = withPlainText(document, ['terms']); ;) {
-    const { value, faults, unknownKeys } = readCatalogue(now);
-    if (value) return { value, setAside };
-    const better = mended(now, faults);
-    if (!better) return refuse('catalogue.faulty', ...tell([...faults, ...unknownKeys]));
-    setAside.push(...tell(faults));
-    now = better;
-  }
+  const mended = readMended(document);
+  return 'value' in mended ? { value: mended.value, setAside: mended.setAside.flatMap(tell) } : refuse('catalogue.faulty', ...tell(mended.faults));
 }
 
 /**

@@ -1,8 +1,6 @@
 import { catalogueOf, type Catalogue } from '../../catalogue/catalogue.ts';
-import { mended } from '../../catalogue/mend.ts';
-import { readCatalogue } from '../../catalogue/read-catalogue.ts';
+import { readMended } from '../../catalogue/read-mended.ts';
 import type { CatalogueDocument } from '../../catalogue/schema.ts';
-import { withPlainText } from '../../documents/plain-text.ts';
 import type { StoredCatalogue } from '../store/store.ts';
 
 /** Characters of a label in a mail. */
@@ -21,14 +19,9 @@ export interface Usable {
  * @throws Error where it can't be used
  */
 export function usableCatalogue(text: string): Usable {
-  let now = withPlainText(JSON.parse(text) as unknown, ['terms'], longestLabel);
-  for (;;) {
-    const { value, faults } = readCatalogue(now);
-    if (value) return { document: value, inSi: catalogueOf(value) };
-    const better = mended(now, faults);
-    if (!better) throw new Error('The catalogue can’t be used.');
-    now = better;
-  }
+  const read = readMended(JSON.parse(text) as unknown, longestLabel);
+  if (!('value' in read)) throw new Error('The catalogue can’t be used.');
+  return { document: read.value, inSi: catalogueOf(read.value) };
 }
 
 /** The last few catalogues, by the hash of their text. */
