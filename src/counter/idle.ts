@@ -31,14 +31,12 @@ export class Idle implements ReactiveController {
     this.connected = true;
     for (const sign of signs) document.addEventListener(sign, this.sign, { capture: true, passive: true });
     for (const wake of wakes) window.addEventListener(wake, this.look, true);
-    document.addEventListener('visibilitychange', this.look, true);
   }
 
   hostDisconnected() {
     this.connected = false;
     for (const sign of signs) document.removeEventListener(sign, this.sign, true);
     for (const wake of wakes) window.removeEventListener(wake, this.look, true);
-    document.removeEventListener('visibilitychange', this.look, true);
     this.stop();
   }
 

@@ -5,8 +5,7 @@ import { linkTo } from '../handoff/link.ts';
 import { pack } from '../handoff/pack.ts';
 import type { Voice } from '../reasons/say.ts';
 import type { Shortlist } from '../reasons/schema.ts';
-import { mailsOf } from '../widget/hand-on/mails.ts';
-import { saveMail } from '../widget/hand-on/taking.ts';
+import { mailsOf, mailsTemplate } from '../widget/hand-on/mails.ts';
 import type { Spoken } from './languages.ts';
 import { buyerCodeTemplate } from './opening/buyer-code.ts';
 
@@ -27,20 +26,12 @@ export interface TakingView {
 /** The shortlist as a mail of the customer's own, which nobody sends for him. */
 function mailTemplate({ spoken: { handOn }, voice, answers, catalogue, shortlist, page, mailSaved }: TakingView) {
   if (!shortlist) return nothing;
-  const { mail, handoff } = handOn;
   const link = page === undefined ? undefined : linkTo(page, pack(answers));
-  const { link: letter, file } = mailsOf({ shortlist, catalogue, voice, own: handoff, ...(link !== undefined && { link }) });
-  const note = letter === 'no-room' ? mail.noRoom : letter.isShortened ? mail.shortened : undefined;
-  const save = () => {
-    saveMail(`${mail.file}.eml`, file());
-    mailSaved();
-  };
+  const mails = mailsOf({ shortlist, catalogue, voice, own: handOn.handoff, ...(link !== undefined && { link }) });
   return html`
     <section class="close" aria-labelledby="own-mail-heading">
-      <h2 id="own-mail-heading">${mail.heading}</h2>
-      <p>${mail.explained}</p>
-      <div class="actions"><button type="button" data-save-mail @click=${save}>${mail.save}</button>${letter === 'no-room' ? nothing : html`<a class="button" href=${letter.href}>${mail.write}</a>`}</div>
-      ${note ? html`<p class="lesser">${note}</p>` : nothing}
+      <h2 id="own-mail-heading">${handOn.mail.heading}</h2>
+      ${mailsTemplate(mails, handOn, { saved: mailSaved })}
     </section>`;
 }
 

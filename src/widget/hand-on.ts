@@ -59,7 +59,7 @@ export class HandOn {
         <p>${words.explained}</p>
         ${link === undefined ? html`<p>${words.noLink}</p>` : this.answersTemplate(link, packed, words)}
         ${leftOut ? html`<p>${leftOut}</p>` : nothing}
-        ${mailsTemplate(mails, words, { saved: () => this.went('mail', 'saved', 'mail-saved'), opened: () => this.tell('mail-opened') })}
+        <div class="close"><h4>${words.mail.heading}</h4>${mailsTemplate(mails, words, { saved: () => this.went('mail', 'saved', 'mail-saved'), opened: () => this.tell('mail-opened') })}</div>
         ${this.outcomeTemplate('mail', words)}
       </div>`;
   }

@@ -1,6 +1,9 @@
 /** What every store makes of what it is handed. */
 import { sha256 } from '../hashes.ts';
-import type { Instant, NewMessage } from './store.ts';
+import { ends, type Instant, type NewMessage } from './store.ts';
+
+/** Whether a mail has come to its end, as both databases ask. */
+export const ended = `state IN (${ends.map((end) => `'${end}'`).join(', ')})`;
 
 /** What a mail is made of and for whom, in one figure. */
 export const digestOf = (body: string, { role, recipient, messageId, token }: Pick<NewMessage, 'role' | 'recipient' | 'messageId' | 'token'>) =>

@@ -18,20 +18,18 @@ export const mailsOf = (telling: Telling): Mails => ({
   file: () => eml(letterOf(telling), { language: telling.voice.words.language }),
 });
 
-export function mailsTemplate({ link, file }: Mails, { mail }: HandOnWords, { saved, opened }: { saved(): void; opened(): void }) {
+/** Both ways to a mail of one's own, below a heading of the caller's. */
+export function mailsTemplate({ link, file }: Mails, { mail }: HandOnWords, { saved, opened }: { saved(): void; opened?(): void }) {
   const save = () => {
     saveMail(`${mail.file}.eml`, file());
     saved();
   };
   const note = link === 'no-room' ? mail.noRoom : link.isShortened ? mail.shortened : undefined;
   return html`
-    <div class="close">
-      <h4>${mail.heading}</h4>
-      <p>${mail.explained}</p>
-      <div class="actions">
-        <button type="button" @click=${save}>${mail.save}</button>
-        ${link === 'no-room' ? nothing : html`<a class="button" href=${link.href} @click=${opened}>${mail.write}</a>`}
-      </div>
-      ${note ? html`<p class="lesser">${note}</p>` : nothing}
-    </div>`;
+    <p>${mail.explained}</p>
+    <div class="actions">
+      <button type="button" data-save-mail @click=${save}>${mail.save}</button>
+      ${link === 'no-room' ? nothing : html`<a class="button" href=${link.href} @click=${opened}>${mail.write}</a>`}
+    </div>
+    ${note ? html`<p class="lesser">${note}</p>` : nothing}`;
 }

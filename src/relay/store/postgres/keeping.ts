@@ -1,9 +1,9 @@
 import { personOf } from '../../hashes.ts';
-import { ends, type Instant, type Store, type StoredCatalogue } from '../store.ts';
+import { ended } from '../rows.ts';
+import type { Instant, Store, StoredCatalogue } from '../store.ts';
 import type { Connections, Link } from './connections.ts';
 import type { WakeUps } from './wake-ups.ts';
 
-const ended = `state IN (${ends.map((end) => `'${end}'`).join(', ')})`;
 /** Rows deleted in one transaction. */
 const atOnce = 500;
 /** All bodies are looked through, for an address may stand in one whose mails are to somebody else [ms]. */

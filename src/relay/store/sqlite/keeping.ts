@@ -1,8 +1,8 @@
 import type { Database } from 'better-sqlite3';
 import { personOf } from '../../hashes.ts';
-import { ends, type Instant, type Store, type StoredCatalogue } from '../store.ts';
+import { ended } from '../rows.ts';
+import type { Instant, Store, StoredCatalogue } from '../store.ts';
 
-const ended = `state IN (${ends.map((end) => `'${end}'`).join(', ')})`;
 /** Rows deleted in one transaction: nobody waits for more. */
 const atOnce = 500;
 
