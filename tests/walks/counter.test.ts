@@ -1,19 +1,9 @@
-import { type Browser, type BrowserContextOptions } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { catalogueText, counterSite, type CounterSite } from './counter-site.ts';
-import { atStart, chip, kept, machines, ofOurs, openBrowser, tabTo, type, watched, stand as standAt } from './counter-stand.ts';
+import { describe, expect, test } from 'vitest';
+import { catalogueText, type CounterSite } from './counter-site.ts';
+import { anew, atStart, chip, counterWalk, kept, machines, ofOurs, tabTo, type, watched } from './counter-stand.ts';
 
-let browser: Browser;
-beforeAll(async () => { browser = await openBrowser(); });
-afterAll(() => browser.close());
-
-let site: CounterSite;
-beforeEach(async () => { site = await counterSite(); });
-afterEach(async () => {
-  await Promise.all(browser.contexts().map((context) => context.close()));
-  await site.close();
-});
-const stand = (options: BrowserContextOptions = {}) => standAt(browser, site, options);
+const walk = counterWalk();
+const { stand } = walk;
 
 describe('on the device', () => {
   test('it can be installed: a manifest with drawn icons, its own window, and nothing beyond its folder', async () => {
@@ -45,8 +35,8 @@ describe('on the device', () => {
     await kept(page);
     await expect.poll(() => page.locator('[data-queue]').count()).toBe(1);
     // The relay's key is on the device once the list of what waits can be asked.
-    await expect.poll(() => site.asked.includes('/relay/v1/keys')).toBe(true);
-    site.cut(true);
+    await expect.poll(() => walk.site.asked.includes('/relay/v1/keys')).toBe(true);
+    walk.site.cut(true);
     await page.reload();
     await atStart(page);
     expect(await page.locator('[data-stock]').getAttribute('data-stock')).toBe('copy');
@@ -98,17 +88,17 @@ describe('on the device', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.sending [role="status"]').textContent()).toMatch(/Saved on this device/);
     await expect.poll(() => page.locator('[data-queue]').getAttribute('data-queue')).toBe('1');
-    expect(site.taken).toEqual([]);
+    expect(walk.site.taken).toEqual([]);
 
-    site.cut(false);
+    walk.site.cut(false);
     await tabTo(page, '[data-queue]');
     await page.keyboard.press('Enter');
     await tabTo(page, '[data-send-now]');
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('[data-queue]').getAttribute('data-queue')).toBe('0');
-    expect(site.taken).toMatchObject([{ kind: 'shortlist', dealer: 'hollowmere', address: 'customer@canary.example', consent: { mail: true, dealerCopy: false, statistics: false }, language: 'en', units: 'us' }]);
-    expect(site.taken[0]!.answers.tasks).toMatchObject([{ task: 'mow-lawn', must: false }, { task: 'lift-pallets', must: true, weight: { value: 900, unit: 'lb' } }]);
-    expect(site.taken[0]!.contact).toBeUndefined();
+    expect(walk.site.taken).toMatchObject([{ kind: 'shortlist', dealer: 'hollowmere', address: 'customer@canary.example', consent: { mail: true, dealerCopy: false, statistics: false }, language: 'en', units: 'us' }]);
+    expect(walk.site.taken[0]!.answers.tasks).toMatchObject([{ task: 'mow-lawn', must: false }, { task: 'lift-pallets', must: true, weight: { value: 900, unit: 'lb' } }]);
+    expect(walk.site.taken[0]!.contact).toBeUndefined();
     expect(ofOurs(complaints)).toEqual([]);
   });
 
@@ -118,14 +108,14 @@ describe('on the device', () => {
     const shown = () => page.evaluate(async () => (await (await fetch('counter.css')).text()).includes('second'));
     await page.locator('[data-begin]').click();
     await chip(page, 'tasks', 'mow-lawn').check();
-    site.deploy('second');
+    walk.site.deploy('second');
     await page.evaluate(async () => { await (await navigator.serviceWorker.ready).update(); });
     await page.locator('[data-update]').waitFor();
     // The intake is unhurt, the old files are still in use.
     expect(await chip(page, 'tasks', 'mow-lawn').isChecked()).toBe(true);
     expect(await shown()).toBe(false);
     const other = await page.context().newPage();
-    await other.goto(`${site.address}counter/`);
+    await other.goto(`${walk.site.address}counter/`);
     await atStart(other);
     await expect.poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())!.waiting?.state)).toBe('installed');
     expect(await chip(page, 'tasks', 'mow-lawn').isChecked()).toBe(true);
@@ -134,11 +124,29 @@ describe('on the device', () => {
     await expect.poll(async () => { await atStart(page); return shown().catch(() => false); }).toBe(true);
   });
 
+  test('a window at its start changes once the one in which a customer was served is gone', async () => {
+    const { page } = await stand();
+    await kept(page);
+    const other = await page.context().newPage();
+    await other.goto(`${walk.site.address}counter/`);
+    await other.locator('[data-begin]').click();
+    await chip(other, 'tasks', 'mow-lawn').check();
+    walk.site.deploy('later');
+    await page.evaluate(async () => { await (await navigator.serviceWorker.ready).update(); });
+    await page.locator('[data-update]').waitFor();
+    await expect.poll(() => page.evaluate(async () => (await navigator.locks.query()).pending?.length)).toBe(1);
+    const gone = anew(page);
+    await other.close();
+    await gone;
+    await atStart(page);
+    expect(await page.evaluate(async () => (await (await fetch('counter.css')).text()).includes('later'))).toBe(true);
+  });
+
   test('staff may change to it at once, and are asked first where a customer is served', async () => {
     const { page } = await stand();
     await kept(page);
     await page.locator('[data-begin]').click();
-    site.deploy('wished');
+    walk.site.deploy('wished');
     await page.evaluate(async () => { await (await navigator.serviceWorker.ready).update(); });
     await page.locator('[data-update]').click();
     expect(await page.locator('.questions').count()).toBe(1);
@@ -153,8 +161,8 @@ describe('on the device', () => {
   ])('of a version of which one file %s nothing is installed, and the one before goes on', async (_what, spoil) => {
     const { page } = await stand();
     await kept(page);
-    site.deploy('broken');
-    spoil(site.files);
+    walk.site.deploy('broken');
+    spoil(walk.site.files);
     const before = await page.evaluate(() => caches.keys());
     const state = await page.evaluate(async () => {
       const registration = await navigator.serviceWorker.ready;
@@ -166,7 +174,7 @@ describe('on the device', () => {
     });
     expect(state).toEqual(['redundant', null]);
     expect(await page.evaluate(() => caches.keys())).toEqual(before);
-    site.cut(true);
+    walk.site.cut(true);
     await page.reload();
     await atStart(page);
   });
@@ -176,7 +184,7 @@ describe('on the device', () => {
     await kept(page);
     const databases = () => page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
     await expect.poll(databases).toEqual(['acre-to-axle-counter']);
-    site.files.set('/counter/worker.js', site.files.get('/counter/kill-switch.js')!);
+    walk.site.files.set('/counter/worker.js', walk.site.files.get('/counter/kill-switch.js')!);
     await page.evaluate(async () => { await (await navigator.serviceWorker.ready).update(); });
     await expect.poll(() => page.evaluate(async () => [(await navigator.serviceWorker.getRegistrations()).length, (await caches.keys()).filter((name) => name.startsWith('acre-to-axle-counter-')).length])).toEqual([0, 0]);
     expect(await databases()).toEqual(['acre-to-axle-counter']);
@@ -186,7 +194,7 @@ describe('on the device', () => {
     const { page } = await stand();
     await kept(page);
     const held = await page.evaluate(async () => (await Promise.all((await caches.keys()).map(async (name) => (await (await caches.open(name)).keys()).map(({ url }) => new URL(url).pathname)))).flat());
-    const own = [...site.files.keys()].filter((path) => !/\/(?:worker|kill-switch)\.js$/.test(path));
+    const own = [...walk.site.files.keys()].filter((path) => !/\/(?:worker|kill-switch)\.js$/.test(path));
     expect(held.sort()).toEqual(own.sort());
   });
 
@@ -194,11 +202,11 @@ describe('on the device', () => {
     [6, 'fresh'], [8, 'old'], [31, 'asked'],
   ] as const)('a copy of the list %i days old is %s', async (days, is) => {
     const asOf = new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10);
-    site.files.set('/catalogue.json', JSON.stringify({ ...JSON.parse(catalogueText) as object, asOf }));
+    walk.site.files.set('/catalogue.json', JSON.stringify({ ...JSON.parse(catalogueText) as object, asOf }));
     const { page } = await stand();
     await kept(page);
     expect(await page.locator('[data-old], [data-accept]').count()).toBe(0);
-    site.cut(true);
+    walk.site.cut(true);
     await page.reload();
     await page.locator('[data-begin], [data-accept]').first().waitFor();
     expect([await page.locator('[data-old]').count(), await page.locator('[data-accept]').count()]).toEqual({ fresh: [0, 0], old: [1, 0], asked: [1, 1] }[is]);
@@ -224,12 +232,12 @@ describe('on the device', () => {
   });
 
   test('without settings or without any list it says so, and goes on once they are there', async () => {
-    site.files.delete('/catalogue.json');
-    const { page } = await watched(await (await browser.newContext({ locale: 'en-US' })).newPage());
-    await page.goto(`${site.address}counter/`);
+    walk.site.files.delete('/catalogue.json');
+    const { page } = await watched(await (await walk.browser.newContext({ locale: 'en-US' })).newPage());
+    await page.goto(`${walk.site.address}counter/`);
     await page.locator('[data-try-again]').waitFor();
     expect(await page.locator('[role="alert"]').textContent()).toMatch(/no stock list/);
-    site.files.set('/catalogue.json', catalogueText);
+    walk.site.files.set('/catalogue.json', catalogueText);
     await page.locator('[data-try-again]').click();
     await atStart(page);
   });

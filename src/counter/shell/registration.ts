@@ -18,6 +18,8 @@ export class Registration implements ReactiveController {
   private release: (() => void) | undefined;
   private isLocked = false;
   private isWished = false;
+  /** Whether it waits for intakes elsewhere to be put away. */
+  private isLining = false;
 
   /**
    * @param isFree  whether nothing would be lost here by loading the page anew
@@ -95,10 +97,15 @@ export class Registration implements ReactiveController {
     void this.changeIfFree();
   }
 
-  /** Not under an intake that is open in another window either. */
+  /** Not under an intake that is open in another window either, nor one that is still being put away: then once it is. */
   private async changeIfFree() {
-    if (!this.isWaiting || !this.isFree()) return;
-    if (!navigator.locks) return;
-    await navigator.locks.request(lock, { ifAvailable: true }, async (held) => { if (held && this.isFree()) this.change(); });
+    if (!this.isWaiting || !this.isFree() || this.isLining || !navigator.locks) return;
+    const isOurs = await navigator.locks.request(lock, { ifAvailable: true }, (held) => held !== null && this.isFree() && (this.change(), true));
+    if (isOurs || !this.isFree()) return;
+    this.isLining = true;
+    // Let go of at once: an intake opened meanwhile stands in line behind, and has it before it is looked again.
+    await navigator.locks.request(lock, () => undefined);
+    this.isLining = false;
+    void this.changeIfFree();
   }
 }
