@@ -20,7 +20,11 @@ const tallyOf = (outcomes: readonly Outcome[]) => {
 };
 const unserved = (outcomes: readonly Outcome[]) => outcomes.filter(({ served }) => served === 'none');
 const servedBy = (outcomes: readonly Outcome[], machines: readonly string[]) => unserved(outcomes).filter(({ would }) => would.some((each) => machines.includes(each))).length;
-const subsets = (of: number) => ids.reduce<string[][]>((all, id) => [...all, ...all.map((each) => [...each, id])], [[]]).filter(({ length }) => length === of);
+function subsets(of: number): string[][] {
+  const all: string[][] = [[]];
+  for (const id of ids) all.push(...all.map((each) => [...each, id]));
+  return all.filter(({ length }) => length === of);
+}
 
 test('counted in parts and added up is counted in one', () => {
   fc.assert(fc.property(fc.array(anOutcome, { maxLength: 60 }), fc.nat(60), (outcomes, at) => {

@@ -8,6 +8,7 @@ import { isAddress } from '../../src/documents/mail-address.ts';
 import { isName, isPhone } from '../../src/request/typed.ts';
 import { readRequest } from '../../src/request/read-request.ts';
 import { aRequest } from '../request/a-request.ts';
+import { sequence } from '../../src/units/sequence.ts';
 import { aDealer, aRelay, origin, post, requestTo, states, type TestRelay } from './a-relay.ts';
 
 let relay: TestRelay;
@@ -100,17 +101,6 @@ test('fault 42: what is one address is that one recipient', async () => {
   }
 });
 
-/** Chance that comes out the same each time (mulberry32, public domain). */
-function chanceFrom(seed: number) {
-  let state = seed;
-  return () => {
-    state = (state + 0x6D2B79F5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 /** How many, and from where to begin: FUZZ=1000000 SEED=7 for another million. */
 const [requests, seed] = [Number(process.env.FUZZ ?? 12_000), Number(process.env.SEED ?? 1)];
 /** Of so many one goes through the whole server. */
@@ -119,7 +109,7 @@ const throughServer = 10;
 const together = 100;
 
 describe('hostile requests', () => {
-  const chance = chanceFrom(seed);
+  const chance = sequence(seed);
   const pick = <T>(all: readonly T[]) => all[Math.floor(chance() * all.length)]!;
   const values = [...hostile.map((each) => JSON.stringify(each)), 'null', '[]', '{}', '1e999', '-1', '0', 'true', '"__proto__"', '[[[[[[[[[[[[1]]]]]]]]]]]]', '{"__proto__":{"zqcanary":1}}', '"\\ud800"', '{"zqcanary":{"zqcanary":"zqcanary"}}', JSON.stringify(Array.from({ length: 60 }, () => 'zqcanary'))];
   const places = ['address', 'contact', 'contact.name', 'contact.phone', 'contact.zqcanary', 'kind', 'dealer', 'answers', 'answers.land', 'answers.land.slope', 'answers.land.area', 'answers.tasks', 'answers.zqcanary', 'answers.haul.delivery', 'answers.unsure', 'consent', 'consent.mail', 'language', 'units', 'seen', 'seen.catalogue', 'seen.catalogue.version', 'ticket', 'leftEmpty', 'work', 'format', 'zqcanary', 'x-zqcanary', 'constructor', 'prototype'];

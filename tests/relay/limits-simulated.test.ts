@@ -5,23 +5,13 @@ import { Refusal } from '../../src/relay/problems.ts';
 import { aDealer, aRelay, origin, requestTo, type TestRelay } from './a-relay.ts';
 import { Intake, type Arrival } from '../../src/relay/way/intake.ts';
 import { dealerOf } from '../../src/relay/settings/dealer.ts';
+import { sequence } from '../../src/units/sequence.ts';
 import { newTicket } from '../../src/relay/way/ticket.ts';
 
 /** All of it on demand, a tenth of it always. */
 const scale = process.env.ALL ? 1 : 0.1;
 const dealers = Array.from({ length: 50 }, (_, index) => ({ ...aDealer, id: `dealer-${index}` }));
 const plain = { mail: true, dealerCopy: false, statistics: false } as const;
-
-/** Chance that comes out the same each time (mulberry32, public domain). */
-function chanceFrom(seed: number) {
-  let state = seed;
-  return () => {
-    state = (state + 0x6D2B79F5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 const intakeOf = ({ store, clock, keys }: TestRelay) => new Intake({ store, clock, keys, dealers: new Map(dealers.map((each) => [each.id, dealerOf(each)])), mailsPerDay: 10_000_000, domain: 'relay.example' });
 
@@ -42,7 +32,7 @@ const mostWithin = (times: readonly number[], stretch: number) => Math.max(...ti
 test('fault 43: a hundred thousand tries from ten thousand addresses at fifty dealers bring one victim three mails a day and five a week at most', async () => {
   const relay = await aRelay();
   const intake = intakeOf(relay);
-  const chance = chanceFrom(43);
+  const chance = sequence(43);
   const tries = 100_000 * scale;
   const spellings = ['victim@mail.example', 'VICTIM@mail.example', 'vic.tim@mail.example', 'victim+1@mail.example', 'v.i.c.tim+lot@Mail.Example'];
   const mails: number[] = [];
@@ -70,7 +60,7 @@ test('fault 43: a hundred thousand tries from ten thousand addresses at fifty de
 test('of ten thousand honest visits at most one in a thousand is refused', async () => {
   const relay = await aRelay();
   const intake = intakeOf(relay);
-  const chance = chanceFrom(12);
+  const chance = sequence(12);
   const visits = 10_000 * scale;
   let refused = 0;
   let tries = 0;

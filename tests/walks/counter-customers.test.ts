@@ -1,25 +1,15 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { chromium, type Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 // @ts-expect-error: plain module without types, shared with the test runner
 import { findChromium } from '../support/chromium.mjs';
 import type { AcreCounter } from '../../src/counter/page.ts';
-import { counterSite, type CounterSite } from './counter-site.ts';
-import { anew, atStart, canaries, chip, hits, inFolder, kept, ofOurs, openBrowser, ownClock, residue, serve, show, watched, stand as standAt } from './counter-stand.ts';
+import { anew, atStart, canaries, chip, counterWalk, hits, inFolder, kept, ofOurs, ownClock, residue, serve, show, watched } from './counter-stand.ts';
 
-let browser: Browser;
-beforeAll(async () => { browser = await openBrowser(); });
-afterAll(() => browser.close());
-
-let site: CounterSite;
-beforeEach(async () => { site = await counterSite(); });
-afterEach(async () => {
-  await Promise.all(browser.contexts().map((context) => context.close()));
-  await site.close();
-});
-const stand = (options: BrowserContextOptions = {}) => standAt(browser, site, options);
+const walk = counterWalk();
+const { stand } = walk;
 
 describe('between two customers', () => {
   test('“Next customer” leaves nothing: not in page, storage, caches, address, title, history, nor in the browser’s folder on the disk', async () => {
@@ -27,7 +17,7 @@ describe('between two customers', () => {
     const context = await chromium.launchPersistentContext(folder, { ...(await findChromium()), locale: 'en-US' });
     try {
       const { page, complaints } = await watched(context.pages()[0]!);
-      await page.goto(`${site.address}counter/`);
+      await page.goto(`${walk.site.address}counter/`);
       await atStart(page);
       await kept(page);
       await serve(page);
@@ -37,9 +27,9 @@ describe('between two customers', () => {
       await page.locator('[data-consent="mail"]').check();
       await page.locator('[data-send]').click();
       await expect.poll(() => page.locator('.sending [role="status"]').textContent()).toMatch(/Saved on this device/);
-      await expect.poll(() => site.taken.length).toBe(1);
-      expect(site.taken[0]).toMatchObject({ address: canaries.address, contact: { name: canaries.contact, phone: canaries.phone } });
-      expect(JSON.stringify(site.taken)).not.toMatch(/canarynote|Canaryname/);
+      await expect.poll(() => walk.site.taken.length).toBe(1);
+      expect(walk.site.taken[0]).toMatchObject({ address: canaries.address, contact: { name: canaries.contact, phone: canaries.phone } });
+      expect(JSON.stringify(walk.site.taken)).not.toMatch(/canarynote|Canaryname/);
       const gone = anew(page);
       await page.locator('[data-next]').click();
       await gone;
@@ -63,6 +53,7 @@ describe('between two customers', () => {
     // Told by a word to us: what the page returns may be gone with it.
     const told = new Promise<readonly [number, string]>((tell) => { void page.exposeFunction('tellLeft', (count: number, text: string) => tell([count, text])); });
     await page.waitForFunction(() => 'tellLeft' in window);
+    const gone = anew(page);
     await page.evaluate(() => {
       const { shadowRoot } = document.querySelector('acre-counter')!;
       void document.querySelector<AcreCounter>('acre-counter')!.updateComplete.then(() => {
@@ -71,6 +62,8 @@ describe('between two customers', () => {
       }).then(() => (window as unknown as { tellLeft(count: number, text: string): void }).tellLeft(shadowRoot!.querySelectorAll('.intake, textarea').length, shadowRoot!.textContent ?? ''));
     });
     const left = await told;
+    await gone;
+    await atStart(page);
     expect(left[0]).toBe(0);
     expect(hits(left[1])).toEqual([]);
   });
@@ -78,7 +71,7 @@ describe('between two customers', () => {
   test('the browser’s Back and Forward bring nobody back', async () => {
     const { page } = await stand();
     await serve(page);
-    await page.goto(`${site.address}catalogue.json`);
+    await page.goto(`${walk.site.address}catalogue.json`);
     await page.goBack();
     await atStart(page);
     expect(hits(await page.evaluate(residue))).toEqual([]);
@@ -180,7 +173,7 @@ describe('when nobody is there', () => {
     const { page } = await stand();
     await (await ownClock(page)).go(10 * 60_000);
     expect(await page.locator('dialog.idle').count()).toBe(0);
-    site.settings({ idle: false });
+    walk.site.settings({ idle: false });
     const off = await stand();
     const clock = await ownClock(off.page);
     await off.page.locator('[data-begin]').click();

@@ -1,22 +1,12 @@
-import { type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { axeSource, type AxeResult } from './axe.ts';
-import { counterSite, type CounterSite } from './counter-site.ts';
-import { chip, hits, machines, ofOurs, openBrowser, ownClock, serve, show, standing, stand as standAt } from './counter-stand.ts';
+import { chip, counterWalk, hits, machines, ofOurs, ownClock, serve, show, standing } from './counter-stand.ts';
 
 declare const axe: { run(root: Element | Document, options: object): Promise<AxeResult> };
 
-let browser: Browser;
-beforeAll(async () => { browser = await openBrowser(); });
-afterAll(() => browser.close());
-
-let site: CounterSite;
-beforeEach(async () => { site = await counterSite(); });
-afterEach(async () => {
-  await Promise.all(browser.contexts().map((context) => context.close()));
-  await site.close();
-});
-const stand = (options: BrowserContextOptions = {}) => standAt(browser, site, options);
+const walk = counterWalk();
+const { stand } = walk;
 
 describe('one sheet and step by step', () => {
   test('hold the same answers: what is said in one stands in the other, read or unread', async () => {
@@ -161,7 +151,7 @@ describe('to read and to press', () => {
     await page.locator('[data-print]:enabled').waitFor();
     const printed = page.evaluate(() => new Promise<{ seen: string; pages: number }>((resolve) => {
       window.print = () => {
-        const papers = [...document.querySelectorAll('[data-on-paper]')];
+        const papers = [...document.querySelectorAll('[data-acre-paper]')];
         resolve({ seen: papers.map((each) => each.shadowRoot!.textContent).join(), pages: papers[0]!.shadowRoot!.querySelectorAll('.page').length });
         window.dispatchEvent(new Event('afterprint'));
       };
@@ -171,7 +161,7 @@ describe('to read and to press', () => {
     expect(pages).toBeLessThanOrEqual(2);
     expect(seen).toMatch(/913\slb/);
     expect(hits(seen)).toEqual([]);
-    await expect.poll(() => page.locator('[data-on-paper]').count()).toBe(0);
+    await expect.poll(() => page.locator('[data-acre-paper]').count()).toBe(0);
     expect(ofOurs(complaints)).toEqual([]);
   });
 });

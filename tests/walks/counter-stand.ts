@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 // @ts-expect-error: plain module without types, shared with the test runner
 import { findChromium } from '../support/chromium.mjs';
 import type { AcreCounter } from '../../src/counter/page.ts';
-import type { CounterSite } from './counter-site.ts';
+import { counterSite, type CounterSite } from './counter-site.ts';
 
 /** Keeps pages whole for Back, as people's browsers do. */
-export const openBrowser = async (): Promise<Browser> => chromium.launch({ ...(await findChromium()), ignoreDefaultArgs: ['--disable-back-forward-cache'] });
+const openBrowser = async (): Promise<Browser> => chromium.launch({ ...(await findChromium()), ignoreDefaultArgs: ['--disable-back-forward-cache'] });
 
 export interface Stand {
   page: Page;
@@ -28,11 +28,34 @@ export async function watched(page: Page): Promise<Stand> {
   return { page, complaints };
 }
 
-export async function stand(browser: Browser, site: CounterSite, options: BrowserContextOptions = {}): Promise<Stand> {
-  const opened = await watched(await (await browser.newContext({ locale: 'en-US', ...options })).newPage());
-  await opened.page.goto(`${site.address}counter/`);
-  await atStart(opened.page);
-  return opened;
+export interface Walk {
+  readonly browser: Browser;
+  readonly site: CounterSite;
+  /** Opens the counter in a browser window of its own. */
+  stand(options?: BrowserContextOptions): Promise<Stand>;
+}
+
+/** A browser for all tests of a file, and a dealer's site for each: as they stand when they are asked for. */
+export function counterWalk(): Walk {
+  let browser: Browser;
+  let site: CounterSite;
+  beforeAll(async () => { browser = await openBrowser(); });
+  afterAll(() => browser.close());
+  beforeEach(async () => { site = await counterSite(); });
+  afterEach(async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
+    await site.close();
+  });
+  return {
+    get browser() { return browser; },
+    get site() { return site; },
+    async stand(options = {}) {
+      const opened = await watched(await (await browser.newContext({ locale: 'en-US', ...options })).newPage());
+      await opened.page.goto(`${site.address}counter/`);
+      await atStart(opened.page);
+      return opened;
+    },
+  };
 }
 
 /** What a browser itself says of a request that failed is no complaint of ours. */
