@@ -77,7 +77,7 @@ export const de: CounterWords = {
   },
   waiting: {
     heading: 'Wartet auf den Versand', count: (count) => `${count} wartend`, oldest: (age) => `am längsten seit ${age}`,
-    minutes: (count) => plural(count, 'Minute', 'Minuten'), hours: (count) => plural(count, 'Stunde', 'Stunden'), days: (count) => plural(count, 'Tag', 'Tagen'),
+    minutes: (count) => (count === 0 ? 'weniger als einer Minute' : plural(count, 'Minute', 'Minuten')), hours: (count) => plural(count, 'Stunde', 'Stunden'), days: (count) => plural(count, 'Tag', 'Tagen'),
     none: 'Nichts wartet auf den Versand.', explained: 'Alles ist versiegelt: Lesen kann es hier niemand. Jedes verlässt diese Liste erst, wenn das Relais gesagt hat, dass es da ist.',
     overdue: 'Viel oder lange wartet schon etwas, oder eines braucht Sie. Sehen Sie nach dem Netz, oder sichern Sie die versiegelte Datei und schicken Sie sie von einem anderen Gerät. Für einen Kunden, der noch da ist, drucken Sie das Blatt oder zeigen den Code.',
     states: { queued: 'wartet', sending: 'wird verschickt', 'needs-staff': 'braucht Sie', newer: 'stammt von einer neueren Fassung', damaged: 'ist nicht lesbar' },

@@ -77,7 +77,7 @@ export const en: CounterWords = {
   },
   waiting: {
     heading: 'Waiting to be sent', count: (count) => `${count} waiting`, oldest: (age) => `the oldest for ${age}`,
-    minutes: (count) => plural(count, 'minute', 'minutes'), hours: (count) => plural(count, 'hour', 'hours'), days: (count) => plural(count, 'day', 'days'),
+    minutes: (count) => (count === 0 ? 'less than a minute' : plural(count, 'minute', 'minutes')), hours: (count) => plural(count, 'hour', 'hours'), days: (count) => plural(count, 'day', 'days'),
     none: 'Nothing waits to be sent.', explained: 'All of it is sealed: nobody can read it here. Each goes from this list only when the relay has said that it has it.',
     overdue: 'Much or long has been waiting, or one needs you. Look after the network, or save the sealed file and send it from another device. For a customer who is still here, print the sheet or show the code.',
     states: { queued: 'waits', sending: 'is being sent', 'needs-staff': 'needs you', newer: 'was made by a newer version', damaged: 'can’t be read' },

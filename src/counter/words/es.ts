@@ -77,7 +77,7 @@ export const es: CounterWords = {
   },
   waiting: {
     heading: 'Por enviar', count: (count) => `${count} por enviar`, oldest: (age) => `el más antiguo, ${age}`,
-    minutes: (count) => plural(count, 'minuto', 'minutos'), hours: (count) => plural(count, 'hora', 'horas'), days: (count) => plural(count, 'día', 'días'),
+    minutes: (count) => (count === 0 ? 'menos de un minuto' : plural(count, 'minuto', 'minutos')), hours: (count) => plural(count, 'hora', 'horas'), days: (count) => plural(count, 'día', 'días'),
     none: 'No hay nada por enviar.', explained: 'Todo está sellado: aquí nadie puede leerlo. Cada uno sale de esta lista solo cuando el servidor de correo ha dicho que lo tiene.',
     overdue: 'Mucho o largo tiempo lleva esperando algo, o uno le necesita. Revise la red, o guarde el archivo sellado y envíelo desde otro aparato. Para un cliente que aún está aquí, imprima la hoja o muestre el código.',
     states: { queued: 'espera', sending: 'se está enviando', 'needs-staff': 'le necesita', newer: 'lo hizo una versión más nueva', damaged: 'no se puede leer' },

@@ -77,7 +77,7 @@ export const fr: CounterWords = {
   },
   waiting: {
     heading: 'À envoyer', count: (count) => `${count} à envoyer`, oldest: (age) => `le plus ancien depuis ${age}`,
-    minutes: (count) => plural(count, 'minute', 'minutes'), hours: (count) => plural(count, 'heure', 'heures'), days: (count) => plural(count, 'jour', 'jours'),
+    minutes: (count) => (count === 0 ? 'moins d’une minute' : plural(count, 'minute', 'minutes')), hours: (count) => plural(count, 'heure', 'heures'), days: (count) => plural(count, 'jour', 'jours'),
     none: 'Rien n’attend d’être envoyé.', explained: 'Tout est scellé : personne ne peut le lire ici. Chacun ne quitte cette liste que lorsque le relais a dit qu’il l’a.',
     overdue: 'Beaucoup ou longtemps attend déjà, ou l’un a besoin de vous. Voyez le réseau, ou enregistrez le fichier scellé et envoyez-le d’un autre appareil. Pour un client encore là, imprimez la feuille ou montrez le code.',
     states: { queued: 'attend', sending: 'est en cours d’envoi', 'needs-staff': 'a besoin de vous', newer: 'vient d’une version plus récente', damaged: 'est illisible' },
