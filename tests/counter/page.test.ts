@@ -161,5 +161,5 @@ describe('settings', () => {
 });
 
 test('how long something waits is said in the largest unit it has two of', () => {
-  expect([0, 59, 119, 120, 47 * 60, 48 * 60].map((minutes) => sayAge(minutes * 60_000, en.waiting))).toEqual(['0 minutes', '59 minutes', '119 minutes', '2 hours', '47 hours', '2 days']);
+  expect([0, 59, 119, 120, 47 * 60, 48 * 60].map((minutes) => sayAge(minutes * 60_000, en.waiting))).toEqual(['less than a minute', '59 minutes', '119 minutes', '2 hours', '47 hours', '2 days']);
 });
