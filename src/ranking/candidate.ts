@@ -7,6 +7,8 @@ export interface World {
   book: RuleBook;
   dealer: Dealer;
   implements: readonly Implement[];
+  /** The whole line-up, also where only some of it is ranked: a unit may be of another generation than the row it is listed in. */
+  machines: readonly Machine[];
   /** The buyer's own implements, where enough of them is known. */
   owned: readonly Partial<Implement>[];
   /** Height above sea level where the buyer works [m], if he said it. */

@@ -7,6 +7,7 @@ import { keyOf, type Build } from './build.ts';
 import type { Candidate, World } from './candidate.ts';
 import { judge, type Judgeable } from './judge.ts';
 import { choicesOf, combinationsOf, type Choice, type Scope } from './options.ts';
+import { agreedOn, asOf, otherGenerations } from './generations.ts';
 import { byPrice, type Standing } from './order.ts';
 import { billOf, costOf, judgeMoney, ownPrices, packagePrice, withBill, type Bill, type PackagePrice } from './price.ts';
 import { remembered } from './remember.ts';
@@ -86,6 +87,8 @@ export interface Chosen {
   standing: Standing;
   /** Lowest price of the package, or infinite where none is known. */
   low: number;
+  /** How it would serve as each other generation it may be of; absent where its generation is settled. */
+  asOthers?: readonly Chosen[];
 }
 
 interface Counted extends Chosen {
@@ -136,17 +139,50 @@ function best(ways: readonly Way[], price: number | undefined, asked: Asked): Co
 export interface Prepared {
   all: readonly Way[];
   lean: () => readonly Way[];
+  /** The same of each other generation it may be of. */
+  asOthers: readonly Prepared[];
 }
 
+const prepareAlone = (candidate: Candidate, asked: Asked): Prepared =>
+  ({ all: waysOf(candidate, asked, 'all-wishes'), lean: () => waysOf(candidate, asked, 'leaving-out'), asOthers: [] });
+
 /** Judges a candidate on all but money. */
-export const prepare = (candidate: Candidate, asked: Asked): Prepared =>
-  ({ all: waysOf(candidate, asked, 'all-wishes'), lean: () => waysOf(candidate, asked, 'leaving-out') });
+export const prepare = (candidate: Candidate, asked: Asked): Prepared => ({
+  ...prepareAlone(candidate, asked),
+  asOthers: otherGenerations(candidate, asked.world).map((machine) => prepareAlone(asOf(machine, candidate.unit!), asked)),
+});
+
+/** Every need on a chosen way, money last. */
+function judgedOn({ way: { build, verdicts, bill }, low, asOthers = [] }: Chosen, asked: Asked): readonly Judged[] {
+  const { judged, money, world } = asked;
+  const own = [
+    ...judged.map((need, index): Judged => ({ need, verdict: verdicts[index]! })),
+    ...money.map((need): Judged => ({ need, verdict: judgeMoney(need, low === Infinity ? undefined : low, bill, world) })),
+  ];
+  if (asOthers.length === 0) return own;
+  const others = asOthers.map((other) => ({ of: judgedOn(other, asked), leftOut: other.way.build.leftOut ?? [] }));
+  return own.map((each, index) => {
+    const { id } = each.need;
+    // What is left out for the sake of a must says nothing of what could be had.
+    return build.leftOut?.includes(id) ? each : agreedOn(each, others.flatMap(({ of, leftOut }) => (leftOut.includes(id) ? [] : [of[index]!.verdict])));
+  });
+}
+
+const standingOf = (judged: readonly Judged[]): Standing => (judged.some(isFailedGate) ? 'ruled-out' : judged.some(isOpenGate) ? 'ask' : 'stands');
+
+/** The best way at a price, of the generation a candidate is listed in and of each other it may be of. */
+export function choose({ asOthers, ...own }: Prepared, price: number | undefined, asked: Asked): Chosen {
+  const chosen = chooseAlone(own, price, asked);
+  if (asOthers.length === 0) return chosen;
+  const all = { ...chosen, asOthers: asOthers.map((other) => chooseAlone(other, price, asked)) };
+  return { ...all, standing: standingOf(judgedOn(all, asked)) };
+}
 
 /**
  * The best way at a machine's own price. A wish that could be met is left out only where a must of the whole,
  * such as the price or the mass on the trailer, fails with it.
  */
-export function choose({ all, lean }: Prepared, price: number | undefined, asked: Asked): Chosen {
+function chooseAlone({ all, lean }: Omit<Prepared, 'asOthers'>, price: number | undefined, asked: Asked): Chosen {
   const whole = best(all, price, asked);
   if (!whole.way.hindered && !whole.moneyHinders) return whole;
   const other = best(lean(), price, asked);
@@ -154,16 +190,10 @@ export function choose({ all, lean }: Prepared, price: number | undefined, asked
 }
 
 /** A chosen way of one candidate, with its verdicts on money. */
-export function settle({ way: { build, verdicts, additions, bill }, standing }: Chosen, { unit }: Pick<Candidate, 'unit'>, { judged, money, world }: Asked): Evaluation {
+export function settle(chosen: Chosen, { unit }: Pick<Candidate, 'unit'>, asked: Asked): Evaluation {
+  const { way: { build, additions, bill }, standing } = chosen;
   const own: Build = unit ? { ...build, unit } : build;
-  const price = packagePrice(own, bill);
-  return {
-    build: own, additions, price, standing,
-    judged: [
-      ...judged.map((need, index): Judged => ({ need, verdict: verdicts[index]! })),
-      ...money.map((need): Judged => ({ need, verdict: judgeMoney(need, price?.low, bill, world) })),
-    ],
-  };
+  return { build: own, additions, price: packagePrice(own, bill), standing, judged: judgedOn(chosen, asked) };
 }
 
 /** The best way to make a candidate serve. */

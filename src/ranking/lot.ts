@@ -4,8 +4,9 @@ import { byCodeUnit } from '../units/compare.ts';
 /** Units of one machine that are alike in all that is judged but price, year and hours. */
 export type Alike = readonly Unit[];
 
-const windowed = ({ midPto, backhoe, loaders = [], cabs = [], suspensionSeat, tiltWheel, cruise, thirdFunction }: Machine) =>
-  [midPto, backhoe, ...loaders, ...cabs, suspensionSeat, tiltWheel, cruise, thirdFunction].some((part) => part?.years !== undefined);
+/** Whether anything hangs on a unit's year: a part that only some years have, or the generation it is of. */
+const hangsOnYear = ({ line, midPto, backhoe, loaders = [], cabs = [], suspensionSeat, tiltWheel, cruise, thirdFunction }: Machine) =>
+  line !== undefined || [midPto, backhoe, ...loaders, ...cabs, suspensionSeat, tiltWheel, cruise, thirdFunction].some((part) => part?.years !== undefined);
 
 /** What of a unit is judged: two units of which this is the same meet and fail the same. */
 function alikeness(unit: Unit, withYear: boolean): string {
@@ -39,7 +40,7 @@ export function unitsOf({ units }: Pick<Catalogue, 'units'>, machine: Machine): 
   if (!units) return [];
   const lot = lots.get(units) ?? { units: grouped(units.filter(({ status }) => status !== 'sold'), ({ machine: of }) => of), alike: new Map() };
   lots.set(units, lot);
-  const withYear = windowed(machine);
+  const withYear = hangsOnYear(machine);
   const alike = lot.alike.get(machine) ?? [...grouped(lot.units.get(machine.id) ?? [], (unit) => alikeness(unit, withYear)).values()];
   lot.alike.set(machine, alike);
   return alike;

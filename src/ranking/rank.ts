@@ -107,7 +107,7 @@ function firstUnits(machine: Machine, { catalogue, asked, scale }: { catalogue: 
     for (const unit of alike) {
       const chosen = choose(prepared, unit.price?.value, asked);
       const { way, standing, low } = chosen;
-      const same = fixed.get(way) ?? scale.fixedOf(settle(chosen, { unit }, asked));
+      const same = (chosen.asOthers ? undefined : fixed.get(way)) ?? scale.fixedOf(settle(chosen, { unit }, asked));
       fixed.set(way, same);
       const each: Found = { id: unit.id, standing, low, score: scale.scoreOf(same, low, unit), unit, chosen };
       keepFirst(first, each, told, byPlace);
@@ -139,6 +139,7 @@ export function worldOf(catalogue: Catalogue, { owned = [], land }: Answers): Wo
     book: ruleBook(catalogue.rules),
     dealer: catalogue.dealer,
     implements: catalogue.implements ?? [],
+    machines: catalogue.machines,
     owned,
     ...(land?.altitude !== undefined && { altitude: land.altitude }),
     asOfYear: Number(catalogue.asOf.split('-')[0]),

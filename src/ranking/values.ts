@@ -73,7 +73,7 @@ function timeValue({ build, judged }: Evaluation, answers: Answers, { book }: Wo
     ? [given * book.value('value.time.best'), given * book.value('value.time.worst')]
     : [book.value('value.time.best-hours'), book.value('value.time.worst-hours')];
   if (!build.mower) return { value: 0 };
-  return { ...read(hours?.verdict.has, best, worst, 's', 'decks'), ...(hours && { workings: hours.verdict.workings }) };
+  return { ...read(hours?.verdict.has, best, worst, 's', hours?.verdict.missing?.[0] ?? 'decks'), ...(hours && { workings: hours.verdict.workings }) };
 }
 
 /** The surplus over the hardest of the load needs; more than the full share earns no more. */

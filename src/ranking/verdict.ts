@@ -15,7 +15,7 @@ export type Spec =
   | 'implements.rotary-cutter' | 'implements.finish-mower' | 'implements.width' | 'implements.mass' | 'price' | 'listPrice' | 'additions.price' | 'typicalPrices'
   | 'dealer.currency' | 'dealer.finance' | 'dealer.makesServiced' | 'drawbar' | 'towedMass' | 'thirdFunction' | 'hitch.category' | 'hydraulics.flow'
   | 'tyres.inflation' | 'tyres.fillMass' | 'noiseAtEarDecibels' | 'seatVibration' | 'loaders.bucketVolume' | 'backhoe.centreBehind'
-  | 'implements.centreDistance' | 'implements.listed' | 'implements.hitchCategory' | 'implements.capacity' | 'implements.fullMass' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours';
+  | 'implements.centreDistance' | 'implements.listed' | 'implements.hitchCategory' | 'implements.capacity' | 'implements.fullMass' | 'units.tyres.type' | 'units.seatBelt' | 'units.transmission' | 'units.hours' | 'units.generation';
 
 /** The specs of a record whose values are not known. */
 export const absent = (specs: { readonly [S in Spec]?: unknown }) =>

@@ -27,7 +27,7 @@ export function compare(catalogueDocument: CatalogueDocument, answersDocument: A
   const placed = [...ranking.standing, ...ranking.toAsk, ...ranking.ruledOut];
   const side = (id: string) => {
     const place = placed.find(({ machine }) => machine.id === id);
-    return place ? sideOf(place) : sideOfUnit(id, catalogue, (alone) => rank(alone, answers));
+    return place ? sideOf(place) : sideOfUnit(id, catalogue, (alone) => rank(alone, answers, undefined, ranking.world));
   };
   return contrast(side(one), side(other), ranking);
 }

@@ -1,7 +1,8 @@
 import type { Criterion } from '../answers/schema.ts';
 import type { Unit } from '../catalogue/catalogue.ts';
 import { hungFor } from '../ranking/build.ts';
-import { inYears, type World } from '../ranking/candidate.ts';
+import type { World } from '../ranking/candidate.ts';
+import { onEdge, otherGenerations } from '../ranking/generations.ts';
 import { clashesIn } from '../ranking/not-together.ts';
 import type { Ranking, Weighed } from '../ranking/rank.ts';
 import { boundOf } from '../ranking/relax.ts';
@@ -137,12 +138,12 @@ function reasonsOfScore(weighed: Weighed, weights: Weights): Reason[] {
 }
 
 /** What is known, or not known, of one unit besides the needs. */
-function reasonsOfUnit(unit: Unit, weighed: Weighed, { asOfYear }: World): Reason[] {
+function reasonsOfUnit(unit: Unit, weighed: Weighed, world: World): Reason[] {
   const note = (id: string, kind: Reason['kind'], about?: Record<string, string>): Reason => ({
     id, kind, weight: ranks.wish, figures: {}, ...(about && { about }),
   });
   const { machine } = weighed.build;
-  const generation = inYears({ machine, unit }, { from: machine.years.from, ...(machine.years.to !== undefined && { to: machine.years.to }) }, asOfYear);
+  const open = onEdge({ machine, unit }, world) || otherGenerations({ machine, unit }, world).length > 0;
   return [
     ...(unit.lienOpen === true ? [note('unit.lien-open', 'against')] : []),
     ...(unit.imported === true ? [note('unit.imported', 'caution')] : []),
@@ -151,7 +152,7 @@ function reasonsOfUnit(unit: Unit, weighed: Weighed, { asOfYear }: World): Reaso
     ...(unit.status === 'held' ? [note('unit.held', 'against')] : []),
     ...(unit.serviceRecord === true ? [note('unit.service-record', 'for')] : []),
     ...(unit.serviceRecord === undefined ? [note('unit.service-record-unknown', 'unknown')] : []),
-    ...(generation === 'unknown' && unit.year !== undefined ? [note('unit.generation-edge', 'unknown', { year: String(unit.year) })] : []),
+    ...(open ? [note('unit.generation-edge', 'unknown', { year: String(unit.year) })] : []),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { Machine, Unit } from '../../catalogue/catalogue.ts';
 import type { Need } from '../../needs/need.ts';
 import { inYears, type Candidate, type World } from '../../ranking/candidate.ts';
+import { onEdge, otherGenerations } from '../../ranking/generations.ts';
 import type { RuleBook } from '../../trade/book.ts';
 
 /** A unit that is to be looked at, with what the buyer wants of it. */
@@ -10,9 +11,14 @@ export interface Look {
   needs: readonly Need[];
   book: RuleBook;
   asOfYear: number;
+  /** Whether its year leaves open of which generation it is. */
+  generationOpen: boolean;
 }
 
-export const lookOf = (unit: Unit, machine: Machine, needs: readonly Need[], { book, asOfYear }: World): Look => ({ unit, machine, needs, book, asOfYear });
+export const lookOf = (unit: Unit, machine: Machine, needs: readonly Need[], world: World): Look => ({
+  unit, machine, needs, book: world.book, asOfYear: world.asOfYear,
+  generationOpen: onEdge({ machine, unit }, world) || otherGenerations({ machine, unit }, world).length > 0,
+});
 
 /** Years since it was new, by its own year; undefined where nobody gave that. */
 export const ageOf = ({ unit: { year }, asOfYear }: Look) => (year === undefined ? undefined : Math.max(0, asOfYear - year));
@@ -26,12 +32,11 @@ export function hoursAYear(look: Look): number | undefined {
 const windowed = ['midPto', 'backhoe', 'suspensionSeat', 'tiltWheel', 'cruise', 'thirdFunction'] as const;
 
 /** What hangs on the year of a unit that stands on an edge: its generation, and parts that only some years have. */
-export function openByYear({ unit, machine, asOfYear }: Look): string[] {
+export function openByYear({ unit, machine, asOfYear, generationOpen }: Look): string[] {
   const candidate: Candidate = { unit, machine };
-  const { from, to } = machine.years;
   const isOpen = (years: Parameters<typeof inYears>[1]) => years !== undefined && inYears(candidate, years, asOfYear) === 'unknown';
   return [
-    ...(isOpen({ from, ...(to !== undefined && { to }) }) ? ['generation'] : []),
+    ...(generationOpen ? ['generation'] : []),
     ...windowed.filter((part) => isOpen(machine[part]?.years)),
     ...(['loaders', 'cabs'] as const).filter((parts) => machine[parts]?.some(({ years }) => isOpen(years))),
   ];

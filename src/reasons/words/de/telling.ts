@@ -40,7 +40,7 @@ export const telling: TellingWords = {
     'implements.finish-mower': 'passendes Heckmähwerk', 'implements.width': 'Breite des Geräts', 'implements.mass': 'Gewicht des Geräts', price: 'Preis', listPrice: 'Neupreis',
     'additions.price': 'Preis dessen, was dazukommen muss', typicalPrices: 'übliche Gebrauchtpreise', 'dealer.currency': 'Preis in Ihrer Währung',
     'units.tyres.type': 'montierte Reifenart', 'units.seatBelt': 'Sicherheitsgurt (ob vorhanden)', 'units.transmission': 'eingebautes Getriebe',
-    'units.hours': 'Baujahr und Betriebsstunden', 'dealer.finance': 'Kreditbedingungen des Händlers', 'dealer.makesServiced': 'Marken, die der Händler wartet',
+    'units.hours': 'Baujahr und Betriebsstunden', 'units.generation': 'Baureihe nach der Nummer am Typenschild', 'dealer.finance': 'Kreditbedingungen des Händlers', 'dealer.makesServiced': 'Marken, die der Händler wartet',
     drawbar: 'Zugpendel (ob vorhanden)', towedMass: 'zulässige Anhängelast', thirdFunction: 'dritter Steuerkreis am Frontlader (ob möglich)',
     'hitch.category': 'Kategorie des Dreipunkts', 'hydraulics.flow': 'Fördermenge der Hydraulik', 'tyres.inflation': 'Luftdruck der Reifen',
     'tyres.fillMass': 'Gewicht der Flüssigkeit in den Reifen', noiseAtEarDecibels: 'Lärm am Ohr des Fahrers', seatVibration: 'Schwingungen am Sitz',

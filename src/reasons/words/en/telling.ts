@@ -36,7 +36,7 @@ export const telling: TellingWords = {
     'implements.finish-mower': 'a finish mower that suits it', 'implements.width': 'the width of the implement', 'implements.mass': 'the weight of the implement', price: 'its price', listPrice: 'its price when new',
     'additions.price': 'the price of what must be added', typicalPrices: 'typical prices for it', 'dealer.currency': 'a price in your currency',
     'units.tyres.type': 'which tyres are on it', 'units.seatBelt': 'whether its seat belt is there', 'units.transmission': 'which drive it has',
-    'units.hours': 'its year and hours', 'dealer.finance': 'the dealer’s terms for a loan', 'dealer.makesServiced': 'which makes the dealer services',
+    'units.hours': 'its year and hours', 'units.generation': 'which series it is, by the number on its plate', 'dealer.finance': 'the dealer’s terms for a loan', 'dealer.makesServiced': 'which makes the dealer services',
     drawbar: 'whether it has a drawbar', towedMass: 'what it may tow', thirdFunction: 'whether its loader can have a third function',
     'hitch.category': 'the category of its hitch', 'hydraulics.flow': 'the flow of its hydraulics', 'tyres.inflation': 'the pressure in its tyres',
     'tyres.fillMass': 'the weight of the liquid in its tyres', noiseAtEarDecibels: 'the noise at the driver’s ear', seatVibration: 'the vibration of its seat',

@@ -43,7 +43,7 @@ export const telling: TellingWords = {
     'implements.finish-mower': 'una segadora de acabado que le convenga', 'implements.width': 'el ancho del implemento', 'implements.mass': 'el peso del implemento', price: 'el precio', listPrice: 'el precio de nuevo',
     'additions.price': 'el precio de lo que hay que añadir', typicalPrices: 'los precios habituales de ese modelo', 'dealer.currency': 'un precio en su moneda',
     'units.tyres.type': 'qué llantas lleva puestas', 'units.seatBelt': 'si tiene el cinturón de seguridad', 'units.transmission': 'qué transmisión lleva puesta',
-    'units.hours': 'el año y las horas', 'dealer.finance': 'las condiciones de préstamo del distribuidor', 'dealer.makesServiced': 'a qué marcas da servicio el distribuidor',
+    'units.hours': 'el año y las horas', 'units.generation': 'de qué generación es, según el número de la placa', 'dealer.finance': 'las condiciones de préstamo del distribuidor', 'dealer.makesServiced': 'a qué marcas da servicio el distribuidor',
     drawbar: 'si tiene barra de tiro', towedMass: 'cuánto puede remolcar', thirdFunction: 'si el cargador puede tener una tercera función',
     'hitch.category': 'la categoría del enganche', 'hydraulics.flow': 'el caudal hidráulico', 'tyres.inflation': 'la presión de las llantas',
     'tyres.fillMass': 'el peso del líquido en las llantas', noiseAtEarDecibels: 'el ruido al oído del conductor', seatVibration: 'la vibración del asiento',

@@ -45,7 +45,7 @@ export const telling: TellingWords = {
     'implements.finish-mower': 'quelle tondeuse arrière lui convient', 'implements.width': 'la largeur de l’outil', 'implements.mass': 'le poids de l’outil', price: 'le prix', listPrice: 'le prix à neuf',
     'additions.price': 'le prix de ce qu’il faut ajouter', typicalPrices: 'les prix habituels de ce modèle', 'dealer.currency': 'un prix dans votre monnaie',
     'units.tyres.type': 'le type de pneus montés', 'units.seatBelt': 'la présence de la ceinture de sécurité', 'units.transmission': 'la transmission montée',
-    'units.hours': 'l’année et les heures', 'dealer.finance': 'les conditions de prêt du concessionnaire', 'dealer.makesServiced': 'les marques que le concessionnaire entretient',
+    'units.hours': 'l’année et les heures', 'units.generation': 'sa génération, d’après le numéro de la plaque', 'dealer.finance': 'les conditions de prêt du concessionnaire', 'dealer.makesServiced': 'les marques que le concessionnaire entretient',
     drawbar: 's’il a une barre d’attelage', towedMass: 'la charge qu’il peut tirer', thirdFunction: 'si le chargeur peut avoir une troisième fonction',
     'hitch.category': 'la catégorie de l’attelage', 'hydraulics.flow': 'le débit hydraulique', 'tyres.inflation': 'la pression des pneus',
     'tyres.fillMass': 'le poids du liquide dans les pneus', noiseAtEarDecibels: 'le bruit à l’oreille du conducteur', seatVibration: 'les vibrations du siège',
