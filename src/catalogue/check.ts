@@ -63,14 +63,15 @@ function checkCurrencies(note: Note, path: Path, value: unknown, currency: strin
   for (const [key, each] of inner) checkCurrencies(note, [...path, key], each, currency);
 }
 
-/** Rows of one line are generations: their years don't overlap. */
+/** Rows of one line are generations: their years overlap by no more than the one in which the later followed. */
 function checkGenerations(note: Note, machines: readonly MachineDocument[]) {
   machines.forEach((later, index) => {
-    const clash = machines.slice(0, index).find(
-      (earlier) => later.line !== undefined && earlier.line === later.line
-        && later.years.from <= (earlier.years.to ?? Infinity) && earlier.years.from <= (later.years.to ?? Infinity),
-    );
-    if (clash) note(`machines[${index}].years`, later.years, `years that don't overlap those of ${clash.id}, of the same line`);
+    const clash = machines.slice(0, index).find((earlier) => {
+      const [first, last] = [Math.max(later.years.from, earlier.years.from), Math.min(later.years.to ?? Infinity, earlier.years.to ?? Infinity)];
+      const followed = first === last && Math.min(later.years.from, earlier.years.from) < first;
+      return later.line !== undefined && earlier.line === later.line && first <= last && !followed;
+    });
+    if (clash) note(`machines[${index}].years`, later.years, `years that share no more than the year of the change with those of ${clash.id}, of the same line`);
   });
 }
 

@@ -9,7 +9,7 @@ export interface CatalogueReading extends Reading<CatalogueDocument> {
 
 /**
  * Reads a parsed catalogue: its shape by the schema, then what no schema can say (references, ratings
- * that fall with distance, generations that don't overlap). All faults together; never throws.
+ * that fall with distance, generations that overlap by a year at most). All faults together; never throws.
  */
 export function readCatalogue(document: unknown): CatalogueReading {
   const reading = readDocument(catalogue, document);

@@ -3,8 +3,11 @@ import { inYears, type Candidate, type World } from './candidate.ts';
 import { once } from './once.ts';
 import type { Judged, Verdict } from './verdict.ts';
 
-const whereIn = ({ unit }: Candidate, machine: Machine, asOfYear: number) =>
-  inYears({ machine, ...(unit && { unit }) }, { from: machine.years.from, ...(machine.years.to !== undefined && { to: machine.years.to }) }, asOfYear);
+/** Where a unit's year lies to the years of a machine, which may be taken some wider at both ends. */
+const whereIn = ({ unit }: Candidate, machine: Machine, asOfYear: number, wider = 0) => {
+  const { from, to } = machine.years;
+  return inYears({ machine, ...(unit && { unit }) }, { from: from - wider, ...(to !== undefined && { to: to + wider }) }, asOfYear);
+};
 
 /** Whether a unit's year leaves open of which generation it is, whatever else the catalogue lists. */
 export const onEdge = (candidate: Candidate, { asOfYear }: Pick<World, 'asOfYear'>): boolean =>
@@ -22,8 +25,8 @@ export function otherGenerations(candidate: Candidate, { machines, asOfYear }: P
   if (own === 'inside' && unit.yearKind === 'serial') return [];
   return machines.filter((other) => {
     if (other.id === machine.id || other.line !== machine.line) return false;
-    const where = whereIn(candidate, other, asOfYear);
-    return own === 'unknown' ? where !== 'outside' : where === 'inside';
+    // As far as a year may be off from the one edge it may be off from the other.
+    return own === 'unknown' ? whereIn(candidate, other, asOfYear, 1) !== 'outside' : whereIn(candidate, other, asOfYear) === 'inside';
   });
 }
 

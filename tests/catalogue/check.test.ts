@@ -71,7 +71,9 @@ const rows: Row[] = [
   { fault: 'a rating that rises with distance', at: [...ratings, 1, 'load'], right: pounds(899), wrong: pounds(950), place: 'machines[0].loaders[0].ratings[1].load' },
   { fault: 'a rating that does not fall with distance', at: [...ratings, 1, 'load'], right: { value: 400, unit: 'kg' }, wrong: pounds(900), place: 'machines[0].loaders[0].ratings[1].load' },
   { fault: 'a rating that rises with distance, the far one written first', at: ratings, right: [rating(19.685, 650), rating(0, 900)], wrong: [rating(19.685, 950), rating(0, 900)], place: 'machines[0].loaders[0].ratings[0].load' },
-  { fault: 'two rows of a line that share a year', at: ['machines', 1, 'years', 'from'], right: 2019, wrong: 2018, place: 'machines[1].years' },
+  // Common practice, no source: a series may give way to the next within a model year.
+  { fault: 'two rows of a line that share more than the year of the change', at: ['machines', 1, 'years', 'from'], right: 2018, wrong: 2017, place: 'machines[1].years' },
+  { fault: 'two rows of a line that begin in one year', at: ['machines', 1, 'years'], right: { from: 2018, meant: 'model' }, wrong: { from: 2012, to: 2012, meant: 'model' }, place: 'machines[1].years' },
   { fault: 'a row without an end before a later one of its line', at: ['machines', 0, 'years'], right: { from: 2012, to: 2018, meant: 'model' }, wrong: { from: 2012, meant: 'model' }, place: 'machines[1].years' },
   { fault: 'a machine that is not there', at: ['units', 1, 'machine'], right: 'small-standard', wrong: 'small-latter', place: 'units[1].machine', nearest: 'small-later' },
   { fault: 'a loader its machine has not', at: ['units', 0, 'loader'], right: 'the-loader', wrong: 'the-lodaer', place: 'units[0].loader', nearest: 'the-loader' },

@@ -11,12 +11,15 @@ import { nextQuestion, progressOf, visitOf, type Visit } from '../../src/guide/n
 import { provingSkips, rules, skips, type Rule } from '../../src/guide/skips.ts';
 import { skipReasons, type SkipReason } from '../../src/reasons/skip-reason.ts';
 import { aMinute, anyAnswers, anyCatalogue } from '../support/arbitraries.ts';
+import { onTheEdge, twoGenerations } from '../support/two-generations.ts';
 import { anything, asIn, finish, outcomeOf, withAnswerTo, type Mind } from '../support/finish.ts';
 
 const demo = JSON.parse(readFileSync(new URL('../../demo/catalogue.json', import.meta.url), 'utf8')) as CatalogueDocument;
 /** A lot with everything on it, and small ones on which little is left to decide. */
 const lots: readonly Catalogue[] = [
   demo, { ...demo, machines: demo.machines.slice(4, 6) }, { ...demo, machines: demo.machines.slice(0, 1) }, { ...demo, units: [] },
+  // Two generations of one line, and a unit on their edge.
+  { ...demo, machines: demo.machines.filter(({ line }) => line === 'burdock'), units: demo.units!.filter(({ id }) => id === 'burdock-sold-2015') },
 ].map((document) => catalogueOf(document));
 
 /** Those, and line-ups with gaps and other figures, all of them or two of their machines. */
@@ -100,6 +103,14 @@ test('one machine left with one unit: what matters most is not asked, and the re
   const visit = withSkips(visitOf(noAnswers), []);
   const after = answered(answered(visit, 'tasks', { tasks: ['clear-snow'] }), 'musts', { 'tasks.must': [] });
   expect(skips(after, catalogue)).toContainEqual({ question: 'priorities', because: 'one-left', machines: [demo.machines[0]!.id] });
+});
+
+test.each([['sale', false], ['serial', true]] as const)('a unit on an edge that its own row would rule out may be of the other, and counts as left: a year by %s', (yearKind, skipped) => {
+  const document = twoGenerations({}, { units: [onTheEdge({ yearKind })] });
+  const machines = document.machines.filter(({ line }) => line === 'mid').map((each) => (each.id === 'mid-deluxe' ? { ...each, backhoe: { availability: 'none' as const } } : each));
+  const said: readonly (readonly [QuestionId, Record<string, unknown>])[] = [['tasks', { tasks: ['dig'] }], ['musts', { 'tasks.must': ['dig'] }], ['digging', { 'tasks.dig.depth': { value: 60, unit: 'in' } }]];
+  const visit = said.reduce((sofar, [id, values]) => answered(sofar, id, values), visitOf(noAnswers));
+  expect(skips(visit, catalogueOf({ ...document, machines })).some(({ question }) => question === 'priorities')).toBe(skipped);
 });
 
 test('before it is said what is to be done nothing is skipped', () => {
