@@ -62,7 +62,9 @@ export async function handIn(relay: string, body: RequestDocument | SealedReques
       body: JSON.stringify(body),
       signal: signal ? AbortSignal.any([signal, deadline]) : deadline,
     });
-    return await read(response, idempotencyKey);
+    const told = await read(response, idempotencyKey);
+    // An answer that never ends was no answer, whatever it began with.
+    return told.kind !== 'accepted' && deadline.aborted ? { kind: 'later', why: 'slow' } : told;
   } catch {
     return { kind: 'later', why: deadline.aborted ? 'slow' : 'unreachable' };
   }

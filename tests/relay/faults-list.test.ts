@@ -4,14 +4,6 @@ import { expect, test } from 'vitest';
 /** Faults of the list a relay and its form are built against, 1 to 48. */
 const all = Array.from({ length: 48 }, (_, index) => index + 1);
 
-/** Those no test names, each with why. A reason here is a debt, not an excuse. */
-const without: Readonly<Record<number, string>> = {
-  2: 'its deadline of ten seconds is the platform’s; tests/request/hand-in.test.ts tries what is cut and what nobody takes',
-  5: 'a slow network is the browser’s to bear: the form sends one small body, and its deadline is tried',
-  6: 'before something is sent nothing is asked of the network; a counter’s queue has tests of its own',
-  8: 'the browser refuses it, and to the page it looks like a relay that isn’t there: fault 1',
-};
-
 const tests = new URL('../', import.meta.url);
 const files = readdirSync(tests, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.test.ts') || path.endsWith('-suite.ts')).filter((path) => !path.endsWith('faults-list.test.ts'));
 
@@ -27,12 +19,8 @@ const namesIn = (text: string) => [...text.matchAll(/(?<=\(|describe\()['"`](fau
 
 const named = new Set(files.flatMap((file) => namesIn(readFileSync(new URL(file, tests), 'utf8')).flatMap(faultsIn)));
 
-test('every fault of the list has a test that names it, or a reason why not', () => {
-  expect(all.filter((fault) => !named.has(fault) && !without[fault])).toEqual([]);
-});
-
-test('no reason is kept for a fault that has a test by now', () => {
-  expect(Object.keys(without).map(Number).filter((fault) => named.has(fault))).toEqual([]);
+test('every fault of the list has a test that names it', () => {
+  expect(all.filter((fault) => !named.has(fault))).toEqual([]);
 });
 
 test('control: numbers are read from names alone, however many stand in one', () => {

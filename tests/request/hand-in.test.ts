@@ -1,6 +1,6 @@
 import { createServer, type RequestListener, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { handIn } from '../../src/request/hand-in.ts';
 import { aRequest } from './a-request.ts';
 
@@ -60,4 +60,18 @@ test('a connection that is cut, and one nobody takes', async () => {
   server!.closeAllConnections();
   await new Promise((closed) => { server!.close(closed); });
   expect(await handIn(address, aRequest, key)).toEqual({ kind: 'later', why: 'unreachable' });
+});
+
+test.each([
+  ['never answers', () => {}],
+  ['begins an answer and never ends it', (_request, response) => { response.writeHead(202, { 'content-type': 'application/json' }).write('{"id":'); }],
+] as readonly (readonly [string, RequestListener])[])('fault 2: a relay that %s is given up after ten seconds, and to be asked again', async (_what, answer) => {
+  const address = await relay(answer);
+  const real = AbortSignal.timeout.bind(AbortSignal);
+  const deadline = vi.spyOn(AbortSignal, 'timeout').mockImplementation((milliseconds) => real(milliseconds / 100));
+  const begun = performance.now();
+  expect(await handIn(address, aRequest, key)).toEqual({ kind: 'later', why: 'slow' });
+  expect(performance.now() - begun).toBeLessThan(5_000);
+  expect(deadline.mock.calls).toEqual([[10_000]]);
+  deadline.mockRestore();
 });

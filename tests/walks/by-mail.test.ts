@@ -1,20 +1,16 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
 import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { AnswersDocument } from '../../src/answers/schema.ts';
 import type { CatalogueDocument } from '../../src/catalogue/schema.ts';
 import { readRequest } from '../../src/request/read-request.ts';
 import type { RequestDocument } from '../../src/request/schema.ts';
 import type { AcreToAxle } from '../../src/widget/element.ts';
+import { answers, goToResult, lot } from './at-result.ts';
 import { axeSource, type AxeResult } from './axe.ts';
 import { openDemo, type Demo } from './browser.ts';
 import { wizardOn } from './buyer.ts';
 
 const relay = 'https://mail.relay.example/';
-const read = (path: string) => readFileSync(new URL(`../../demo/${path}`, import.meta.url), 'utf8');
-const answers = JSON.parse(read('answers/first-acre.json')) as AnswersDocument;
-const lot = JSON.parse(read('catalogue.json')) as CatalogueDocument;
 const address = 'ann@buyer.example';
 
 interface Handed {
@@ -49,17 +45,7 @@ async function atResult(catalogue: CatalogueDocument = lot) {
     await page.route(`${relay}v1/ticket?*`, (route) => route.fulfill({ status: 200, headers: allow, contentType: 'application/json', body: JSON.stringify(stub.ticket) }));
     await page.route(`${relay}v1/shortlists`, shortlists);
   });
-  const wizard = wizardOn(visit.page);
-  await wizard.evaluate(async (element, [said, at, stock]) => {
-    const widget = element as AcreToAxle;
-    widget.relay = at;
-    widget.catalogue = stock;
-    await widget.ready;
-    widget.answers = said;
-  }, [answers, relay, catalogue] as const);
-  await wizard.locator('[part="see-result"], [part="result"]').first().waitFor();
-  if (await wizard.locator('[part="see-result"]').count() > 0) await wizard.locator('[part="see-result"]').click();
-  await wizard.locator('[part="result"]').waitFor();
+  const wizard = await goToResult(visit.page, relay, catalogue);
   return { ...visit, wizard, stub };
 }
 
