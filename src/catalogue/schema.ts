@@ -16,6 +16,10 @@ export const tiers = ['economy', 'standard', 'deluxe'] as const;
 export const availabilities = ['fitted', 'option', 'field-kit', 'aftermarket', 'none', 'unknown'] as const;
 export const availability = z.enum(availabilities);
 
+/** What a sales tax may be on: the machine with the parts put on it, fitting, implements, delivery, fees. */
+export const taxables = ['machine', 'fitting', 'implements', 'delivery', 'fees'] as const;
+export type Taxable = (typeof taxables)[number];
+
 /** How a machine can have a thing, over which years, and what it adds. */
 const fitting = {
   availability,
@@ -302,6 +306,8 @@ export const catalogue = z.strictObject({
     })),
     fees: optional(money),
     taxShare: optional(share),
+    /** What the tax is on, by the rules of his place; where he doesn't say, all but delivery and fees. */
+    taxed: optional(z.array(z.enum(taxables)).check(z.minLength(1))),
     makesServiced: optional(z.array(text)),
     serviceRadius: optional(measure('length')),
     finance: optional(z.array(z.strictObject({ annualRate: share, months: z.int(), depositShare: share }))),

@@ -1,3 +1,4 @@
+import type { Taxable } from '../catalogue/schema.ts';
 import type { Need, DemandOf } from '../needs/need.ts';
 import { annualPercentageRate, instalment, principalFor } from '../trade/formulas/instalments.ts';
 import { isRefusal, type Working } from '../trade/working.ts';
@@ -28,10 +29,16 @@ export const costOf = (additions: readonly Addition[], { labourRate }: World['de
 export const deliveryCost = (distance: Quantity<'length'>, { delivery }: World['dealer']): number | undefined =>
   delivery && (delivery.freeWithin !== undefined && atMost(distance, delivery.freeWithin) ? 0 : (delivery.perDistance.value * distance) / delivery.per);
 
+/** What the tax is on: as the dealer says, else all but delivery and fees. */
+export const isTaxed = ({ taxed }: World['dealer'], what: Taxable): boolean => (taxed ? taxed.includes(what) : what !== 'delivery' && what !== 'fees');
+
 /** What comes on top of a machine's own price, whatever that is. */
 export interface Bill {
   extra: number;
+  /** What the machine's own price is multiplied by for the tax on it. */
   tax: number;
+  /** What is added, with the tax on it. */
+  added: number;
   delivered: number;
   unpriced: readonly Addition[];
 }
@@ -45,11 +52,15 @@ export function billOf(additions: readonly Addition[], need: DemandOf<'price'> |
     ({ price, labourHours, labourAsked }) => price === undefined || labourAsked || (labourHours !== undefined && labourHours > 0 && !dealer.labourRate),
   );
   const delivered = need?.includes?.includes('delivery') && need.delivery !== undefined ? (deliveryCost(need.delivery, dealer) ?? 0) : 0;
-  return { extra: costOf(counted, dealer), tax: need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1, delivered, unpriced };
+  const withTax = need?.includes?.includes('tax') ? 1 + (dealer.taxShare ?? 0) : 1;
+  const taxOn = (what: Taxable) => (isTaxed(dealer, what) ? withTax : 1);
+  const added = counted.reduce((sum, { what, price = 0, labourHours = 0 }) =>
+    sum + price * taxOn(what === 'implement' ? 'implements' : 'machine') + labourHours * (dealer.labourRate?.value ?? 0) * taxOn('fitting'), 0);
+  return { extra: costOf(counted, dealer), tax: taxOn('machine'), added, delivered: delivered * taxOn('delivery'), unpriced };
 }
 
 /** A machine's own price with the bill on top. */
-export const withBill = (price: number, { extra, tax, delivered }: Bill) => (price + extra) * tax + delivered;
+export const withBill = (price: number, { tax, added, delivered }: Bill) => price * tax + added + delivered;
 
 /** A candidate's own price, low and high: a unit's, or the range of its machine's typical ones. Undefined where none is known. */
 export function ownPrices({ machine, unit }: Candidate): readonly [low: number, high: number] | undefined {

@@ -60,6 +60,49 @@ describe('delivery', () => {
   test('whoever fetches it has no such line', () => expect(quote(dealing(), lifting(300), { delivered: false }).lines.map(({ kind }) => kind)).not.toContain('delivery'));
 });
 
+// Common practice, no source: places differ in whether fitting, implements, delivery and fees are taxed; the dealer knows his.
+describe('tax is on what the dealer says', () => {
+  const taxOf = (quoted: ReturnType<typeof quote>) => quoted.lines.find(({ kind }) => kind === 'tax')!;
+
+  test.each([
+    ['unsaid: all but delivery and fees', undefined, 21_420, 1231.65], // 20,700 + 720
+    ['the machine alone', ['machine'], 20_700, 1190.25],
+    ['implements alone', ['implements'], 720, 41.4],
+    ['delivery too', ['machine', 'fitting', 'implements', 'delivery'], 21_457.5, 1233.81], // 1,233.80625
+    ['all of it', ['machine', 'fitting', 'implements', 'delivery', 'fees'], 21_702.5, 1247.89], // 1,247.89375
+  ] as const)('%s', (_, taxed, on, tax) => {
+    const line = taxOf(quote(dealing(taxed && { taxed: [...taxed] })));
+    expect([line.tax!.on.low, line.amount]).toEqual([on, { low: tax, high: tax }]);
+  });
+
+  test('a part is taxed with the machine, its fitting as the dealer says', () => {
+    const mowing = saying({ land: { mown: { value: 2, unit: 'acre' }, obstacles: 'some' }, tasks: [{ task: 'mow-lawn', deck: 'belly', must: true }] });
+    const unit = soundUnit('u', 'mid-deluxe', { fitted: { loader: true, midPto: false, deck: true }, deck: 'mid-deluxe-deck-60' });
+    const parts = (taxed: CatalogueDocument['dealer']['taxed']) => taxOf(quote(withUnits(dealing(taxed && { taxed }), unit), mowing, {}, 'u')).tax!;
+    expect(parts(undefined).parts).toEqual([{ of: 'machine', on: { low: 21_250, high: 21_250 } }, { of: 'fitting', on: { low: 400, high: 400 } }]); // 20,000 + 1,250
+    expect([parts(['machine']).on.low, parts(['machine']).free]).toEqual([21_250, ['fitting', 'delivery', 'fees']]);
+  });
+
+  test('each part is told with its amount, and what isn’t taxed', () => {
+    const said = sayQuotation(quote(), { voice: voiceOf(dealing()), lot: en }).lines.find(({ name }) => name.startsWith('Tax'))!;
+    expect(said).toEqual({
+      name: 'Tax, 5.75% of the machine with its parts and implements', amount: '$1,231.65',
+      notes: ['Taxed: the machine with its parts $20,700.00 and implements $720.00; $21,420.00 in all.', 'Not taxed: delivery and fees.'],
+    });
+  });
+
+  test('a limit that is to include tax and delivery reckons them the same way', () => {
+    const limited = lifting(300, { haul: { delivery: { value: 10, unit: 'mi' } }, budget: { limit: usd(60_000), firm: true, includes: ['implements', 'delivery', 'tax'] } });
+    const low = (taxed?: CatalogueDocument['dealer']['taxed']) => {
+      const { evaluationOf, catalogue } = before(dealing(taxed && { taxed }), limited);
+      return evaluationOf(candidateIn(catalogue, 'by-the-gate')).price!.low;
+    };
+    expect(low()).toBeCloseTo(22_689.15, 9); // 21,420 × 1.0575 + 37.50
+    expect(low(['machine'])).toBeCloseTo(22_647.75, 9); // 20,700 × 1.0575 + 720 + 37.50
+    expect(low(['machine', 'implements', 'delivery'])).toBeCloseTo(22_691.306_25, 9); // 21,457.50 × 1.0575
+  });
+});
+
 test('what nobody knows stays a line to ask about, and the total says that it leaves it out', () => {
   const { taxShare: _gone, ...dealer } = dealing().dealer;
   const quoted = quote({ ...dealing(), dealer }, lifting(300), { tradeIn: { kind: 'an old mower', owed: usd(300) as never } });

@@ -1,8 +1,9 @@
+import { taxables, type Taxable } from '../../catalogue/schema.ts';
 import type { Answers } from '../../answers/answers.ts';
 import type { Addition } from '../../ranking/addition.ts';
 import type { World } from '../../ranking/candidate.ts';
 import type { Evaluation } from '../../ranking/evaluate.ts';
-import { deliveryCost, loanOn, mayTellLoans, ownPrices, type LoanTerms } from '../../ranking/price.ts';
+import { deliveryCost, isTaxed, loanOn, mayTellLoans, ownPrices, type LoanTerms } from '../../ranking/price.ts';
 import { atMost } from '../../units/compare.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Working } from '../../trade/working.ts';
@@ -28,8 +29,8 @@ export interface Line {
   /** How far it is delivered [m]; `free` where the dealer charges nothing for that. */
   distance?: Quantity<'length'>;
   free?: boolean;
-  /** Share that the tax is [ratio], and what it is reckoned on. */
-  tax?: { share: number; on: { low: number; high: number } };
+  /** Share that the tax is [ratio], what it is reckoned on, part by part, and what of the price it isn't on. */
+  tax?: { share: number; on: { low: number; high: number }; parts: readonly { of: Taxable; on: { low: number; high: number } }[]; free: readonly Taxable[] };
   /** What the buyer would give in exchange, in his own words, and what he still owes on it. Never valued. */
   tradeIn?: { kind: string; owed?: number };
 }
@@ -95,6 +96,30 @@ function lineOfDelivery({ distance, world: { dealer } }: Quoted, coin: (amount: 
   return cost === undefined ? { kind: 'delivery', distance, unsaid: 'no-rate' } : { kind: 'delivery', distance, amount: same(coin(cost)), ...(cost === 0 && { free: true }) };
 }
 
+/** What a line is to the tax; undefined for what no tax is ever on. */
+function taxableOf({ kind, addition }: Line): Taxable | undefined {
+  if (kind === 'addition') return addition?.what === 'implement' ? 'implements' : 'machine';
+  return kind === 'machine' || kind === 'fitting' || kind === 'delivery' || kind === 'fees' ? kind : undefined;
+}
+
+/** The tax on what the dealer says is taxed; each part apart, the share taken of their sum. */
+function lineOfTax(lines: readonly Line[], { world: { dealer } }: Quoted, digits: number): Line {
+  const { taxShare: share } = dealer;
+  if (share === undefined) return { kind: 'tax', unsaid: 'no-tax' };
+  const all = taxables.flatMap((of) => {
+    const own = lines.filter((line) => line.amount && taxableOf(line) === of);
+    const on = (end: 'low' | 'high') => sumOf(own.map(({ amount }) => amount![end]), digits);
+    return own.length > 0 ? [{ of, on: { low: on('low'), high: on('high') } }] : [];
+  });
+  const parts = all.filter(({ of }) => isTaxed(dealer, of));
+  const on = (end: 'low' | 'high') => sumOf(parts.map((part) => part.on[end]), digits);
+  const [low, high] = [on('low'), on('high')];
+  return {
+    kind: 'tax', amount: { low: toCoin(low * share, digits), high: toCoin(high * share, digits) },
+    tax: { share, on: { low, high }, parts, free: all.flatMap(({ of }) => (isTaxed(dealer, of) ? [] : [of])) },
+  };
+}
+
 function loansOn(price: number, { world: { dealer }, finance = dealer.finance ?? [] }: Quoted, digits: number): QuotedLoan[] {
   const coin = (amount: number) => toCoin(amount, digits);
   return finance.flatMap((terms) => {
@@ -122,14 +147,14 @@ export function quotation(quoted: Quoted): Quotation {
     ...additions.flatMap((addition) => linesOfAddition(addition, quoted.world, coin)),
   ];
   const sum = (lines: readonly Line[], end: 'low' | 'high') => sumOf(lines.flatMap(({ amount }) => (amount ? [amount[end]] : [])), digits);
-  const on = { low: sum(goods, 'low'), high: sum(goods, 'high') };
-  const { taxShare, fees } = dealer;
-  const lines: Line[] = [
+  const { fees } = dealer;
+  const untaxed: Line[] = [
     ...goods,
     ...(delivered ? [lineOfDelivery(quoted, coin)] : []),
     ...(fees ? [{ kind: 'fees', amount: same(coin(fees.value)) } as const] : []),
-    taxShare === undefined ? { kind: 'tax', unsaid: 'no-tax' }
-      : { kind: 'tax', tax: { share: taxShare, on }, amount: { low: coin(on.low * taxShare), high: coin(on.high * taxShare) } },
+  ];
+  const lines: Line[] = [
+    ...untaxed, lineOfTax(untaxed, quoted, digits),
     ...(tradeIn ? [{ kind: 'trade-in', unsaid: 'seen-first', tradeIn: { kind: tradeIn.kind, ...(tradeIn.owed && { owed: tradeIn.owed.value }) } } as const] : []),
   ];
   const total = own && { low: sum(lines, 'low'), high: sum(lines, 'high') };

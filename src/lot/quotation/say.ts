@@ -1,4 +1,5 @@
 import { sayAddition, type Voice } from '../../reasons/say.ts';
+import type { Taxable } from '../../catalogue/schema.ts';
 import type { AdditionEntry } from '../../reasons/schema.ts';
 import { dayIn } from '../../units/day.ts';
 import { formatNumber } from '../../units/formats.ts';
@@ -25,13 +26,18 @@ export function sayQuotation({ machine, lines, total, without, loans, asOf, curr
   const digits = digitsOf(currency);
   const money = (amount: number) => formatNumber(amount, reader.locale, { style: 'currency', currency, minimumFractionDigits: digits, maximumFractionDigits: digits });
   const span = ({ low, high }: { low: number; high: number }) => (low === high ? money(low) : words.range(money(low), money(high)));
+  const listed = (all: readonly Taxable[]) => voice.words.list(all.map((each) => words.taxables[each]));
+  const taxNotes = ({ parts, free, on }: NonNullable<Line['tax']>) => [
+    ...(parts.length > 1 ? [words.taxedOn(voice.words.list(parts.map((part) => `${words.taxables[part.of]} ${span(part.on)}`)), span(on))] : []),
+    ...(free.length > 0 ? [words.untaxed(listed(free))] : []),
+  ];
   const name = ({ kind, addition, labour, distance, tax, tradeIn }: Line): string => {
     const what = addition ? sayAddition({ ...addition, for: [...addition.for] } as AdditionEntry, about) : '';
     if (kind === 'machine') return voice.nameOf(machine) || words.kinds.machine;
     if (kind === 'addition') return what;
     if (kind === 'fitting') return labour ? words.fitting(what, showAmount(labour.hours, 'hours', reader), money(labour.rate)) : words.fittingOf(what);
     if (kind === 'delivery' && distance !== undefined) return words.delivery(showDistance(distance, voice));
-    if (kind === 'tax' && tax) return words.tax(formatNumber(tax.share, reader.locale, { style: 'percent', maximumFractionDigits: 3 }));
+    if (kind === 'tax' && tax) return words.tax(formatNumber(tax.share, reader.locale, { style: 'percent', maximumFractionDigits: 3 }), listed(tax.parts.map(({ of }) => of)));
     if (kind === 'trade-in' && tradeIn) return words.tradeIn(tradeIn.kind);
     return words.kinds[kind];
   };
@@ -39,7 +45,7 @@ export function sayQuotation({ machine, lines, total, without, loans, asOf, curr
     title: words.title, noOffer: words.noOffer, asOf: words.asOf(dayIn(reader.locale, asOf)),
     lines: lines.map((line) => ({
       name: name(line), amount: line.amount ? (line.free ? words.free : span(line.amount)) : '',
-      notes: [...(line.unsaid ? [words.unsaid[line.unsaid]] : []), ...(line.tradeIn?.owed !== undefined ? [words.owed(money(line.tradeIn.owed))] : [])],
+      notes: [...(line.tax ? taxNotes(line.tax) : []), ...(line.unsaid ? [words.unsaid[line.unsaid]] : []), ...(line.tradeIn?.owed !== undefined ? [words.owed(money(line.tradeIn.owed))] : [])],
     })),
     total: {
       name: words.total, amount: total ? span(total) : '',

@@ -60,7 +60,10 @@ export const de: LotWords = {
     fittingOf: (what) => `Einbau: ${what}`,
     delivery: (distance) => `Lieferung über ${distance}`,
     free: 'frei',
-    tax: (share) => `Steuer, ${share} von Traktor, Zubehör und Einbau`,
+    tax: (share, on) => `Steuer, ${share} auf ${on}`,
+    taxables: { machine: 'Traktor mit Teilen', fitting: 'Einbau', implements: 'Anbaugeräte', delivery: 'Lieferung', fees: 'Gebühren' },
+    taxedOn: (parts, sum) => `Versteuert: ${parts}; zusammen ${sum}.`,
+    untaxed: (what) => `Ohne Steuer: ${what}.`,
     tradeIn: (kind) => `Sie gäben in Zahlung: ${kind}`,
     owed: (amount) => `Sie schulden darauf noch ${amount}.`,
     unsaid: {

@@ -60,7 +60,10 @@ export const en: LotWords = {
     fittingOf: (what) => `Fitting: ${what}`,
     delivery: (distance) => `Delivery over ${distance}`,
     free: 'free',
-    tax: (share) => `Tax, ${share} of machine, additions and fitting`,
+    tax: (share, on) => `Tax, ${share} of ${on}`,
+    taxables: { machine: 'the machine with its parts', fitting: 'fitting', implements: 'implements', delivery: 'delivery', fees: 'fees' },
+    taxedOn: (parts, sum) => `Taxed: ${parts}; ${sum} in all.`,
+    untaxed: (what) => `Not taxed: ${what}.`,
     tradeIn: (kind) => `You would give in exchange: ${kind}`,
     owed: (amount) => `You still owe ${amount} on it.`,
     unsaid: {

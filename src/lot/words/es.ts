@@ -60,7 +60,10 @@ export const es: LotWords = {
     fittingOf: (what) => `Montaje: ${what}`,
     delivery: (distance) => `Entrega a ${distance}`,
     free: 'gratis',
-    tax: (share) => `Impuesto, ${share} de tractor, accesorios y montaje`,
+    tax: (share, on) => `Impuesto, ${share} de ${on}`,
+    taxables: { machine: 'tractor con sus piezas', fitting: 'montaje', implements: 'implementos', delivery: 'entrega', fees: 'cargos' },
+    taxedOn: (parts, sum) => `Gravado: ${parts}; en total ${sum}.`,
+    untaxed: (what) => `Sin impuesto: ${what}.`,
     tradeIn: (kind) => `Usted daría a cambio: ${kind}`,
     owed: (amount) => `Aún debe ${amount} por ello.`,
     unsaid: {

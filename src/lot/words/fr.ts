@@ -60,7 +60,10 @@ export const fr: LotWords = {
     fittingOf: (what) => `Montage : ${what}`,
     delivery: (distance) => `Livraison sur ${distance}`,
     free: 'gratuite',
-    tax: (share) => `Taxe, ${share} du tracteur, des ajouts et du montage`,
+    tax: (share, on) => `Taxe, ${share} sur ${on}`,
+    taxables: { machine: 'le tracteur avec ses pièces', fitting: 'le montage', implements: 'les outils', delivery: 'la livraison', fees: 'les frais' },
+    taxedOn: (parts, sum) => `Taxé : ${parts} ; en tout ${sum}.`,
+    untaxed: (what) => `Hors taxe : ${what}.`,
     tradeIn: (kind) => `Vous donneriez en échange : ${kind}`,
     owed: (amount) => `Vous devez encore ${amount} dessus.`,
     unsaid: {

@@ -1,3 +1,4 @@
+import type { Taxable } from '../../catalogue/schema.ts';
 import type { Pool } from '../asking/context.ts';
 import type { InspectionCaution } from '../inspection/inspection.ts';
 import type { ItemId, ItemKind, WhyId } from '../inspection/items.ts';
@@ -76,7 +77,13 @@ export interface LotWords {
     fittingOf(what: string): string;
     delivery(distance: string): string;
     free: string;
-    tax(share: string): string;
+    /** A share of what is taxed, as a list of {@link taxables}. */
+    tax(share: string, on: string): string;
+    taxables: Readonly<Record<Taxable, string>>;
+    /** What is taxed, each part with its amount, and their sum. */
+    taxedOn(parts: string, sum: string): string;
+    /** What the tax isn't on, as a list. */
+    untaxed(what: string): string;
     tradeIn(kind: string): string;
     owed(amount: string): string;
     unsaid: Readonly<Record<Unsaid, string>>;
