@@ -51,5 +51,8 @@ async function bare(): Promise<number> {
 }
 
 process.send!({ port: kind === 'relay' ? await relay() : await bare() });
-process.on('message', () => process.send!({ memory: process.memoryUsage().rss }));
+process.on('message', () => {
+  const { user, system } = process.cpuUsage();
+  process.send!({ memory: process.memoryUsage().rss, processor: (user + system) / 1_000 });
+});
 process.once('disconnect', () => process.exit());
