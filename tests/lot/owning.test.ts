@@ -173,9 +173,57 @@ describe('a loan', () => {
 
   test('is left out where the dealer may not tell of one', () => {
     const finance = { annualRate: 0.069, months: 60, depositShare: 0.1 };
-    expect(oldAndNew(dealing(), saying(), { finance }).financed).toBe(true);
+    expect(oldAndNew(dealing(), saying(), { finance }).finance).toEqual(finance);
     const pounds = (value: unknown): unknown => JSON.parse(JSON.stringify(value).replaceAll('"USD"', '"GBP"'));
-    expect(oldAndNew(pounds(dealing()) as ReturnType<typeof dealing>, saying(), { finance }).financed).toBe(false);
+    expect(oldAndNew(pounds(dealing()) as ReturnType<typeof dealing>, saying(), { finance }).finance).toBe('ask');
+  });
+});
+
+describe('whoever said that he pays by the month', () => {
+  const terms = [
+    { annualRate: 0.0815, months: 84, depositShare: 0.1 }, { annualRate: 0.0649, months: 36, depositShare: 0.2 }, { annualRate: 0.069, months: 60, depositShare: 0.1 },
+  ];
+  const borrowing = (monthly?: number) => saying({ budget: { pay: 'loan', ...(monthly !== undefined && { monthly: usd(monthly) }) } });
+  const monthsOf = (answers: ReturnType<typeof saying>, dealer = dealing({ finance: terms })) => {
+    const { finance } = oldAndNew(dealer, answers);
+    return typeof finance === 'object' ? finance.months : finance;
+  };
+
+  // 21,900 is the dearer of the two: 80 % over 36 months at 6.49 % is 536.89, 90 % over 60 at 6.9 % is 389.36, over 84 at 8.15 % is 308.82.
+  test.each([[undefined, 36], [540, 36], [530, 60], [390, 60], [389, 84], [100, 84]])('with at most %s a month the loan runs over %d months', (monthly, months) =>
+    expect(monthsOf(borrowing(monthly))).toBe(months));
+
+  test('with his own money, or unsaid, nothing is borrowed; with no terms the dealer is asked', () => {
+    expect([saying(), saying({ budget: { pay: 'cash' } })].map((answers) => monthsOf(answers))).toEqual([undefined, undefined]);
+    expect(monthsOf(borrowing(), dealing({ finance: undefined } as never))).toBe('ask');
+    expect(oldAndNew(dealing(), borrowing(), { finance: 'own-money' }).finance).toBeUndefined();
+  });
+
+  test('the loan is in the year, told apart and with its terms', () => {
+    const comparison = oldAndNew(dealing(), borrowing());
+    const [, financed] = sidesOf(comparison);
+    const [, own] = sidesOf(oldAndNew(dealing()));
+    // 18,630 over 60 months at 6.9 %: 368.02 a month, worth 18,585.77 at 7 %; (18,585.77 − 18,630) × 0.18555322
+    expect(financed!.parts.loan).toBeCloseTo(-8.21, 1);
+    expect(financed!.perYear).toBeCloseTo(own!.perYear + financed!.parts.loan!, 9);
+    expect(financed!.loan).toMatchObject({ deposit: 2070, financed: 18_630, months: 60 });
+    const { sides, assumptions } = sayComparison(comparison, { voice: voiceOf(dealing()), lot: en });
+    const told = sides[1]!.says.join(' ').replaceAll('\u00a0', ' ');
+    // 12 CFR 1026.24(d)(2): the down payment, the terms of repayment, and the rate as APR; 2,070 + 60 × 368.02 − 20,700 is interest.
+    for (const each of ['$2,070.00 down', '60', '$368.02 a month', '6.90% APR', '$24,151.20', '$3,451.20 is interest']) expect(told).toContain(each);
+    expect(assumptions).toContain(en.owning.financed);
+  });
+
+  test('by the same terms the dearer of two pays more for its loan, as their prices are', () => {
+    const [old, young] = sidesOf(oldAndNew(dealing({ finance: [{ annualRate: 0.09, months: 60, depositShare: 0.1 }] }), borrowing()));
+    expect(old!.parts.loan! / young!.parts.loan!).toBeCloseTo(21_900 / 20_700, 9);
+    expect(old!.parts.loan).toBeGreaterThan(0);
+  });
+
+  test('where he must ask, it is said', () => {
+    const said = sayComparison(oldAndNew(dealing({ finance: undefined } as never), borrowing()), { voice: voiceOf(dealing()), lot: en });
+    expect(said.assumptions).toContain(en.owning.askFinance);
+    expect(said.sides.flatMap(({ says }) => says).join(' ')).not.toMatch(/APR|down/);
   });
 });
 

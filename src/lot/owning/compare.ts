@@ -1,8 +1,7 @@
 import type { Catalogue } from '../../catalogue/catalogue.ts';
 import type { Answers } from '../../answers/answers.ts';
 import type { Candidate } from '../../ranking/candidate.ts';
-import type { LoanTerms } from '../../ranking/price.ts';
-import { mayTellLoans } from '../../ranking/price.ts';
+import { mayTellLoans, type LoanTerms, type PackagePrice } from '../../ranking/price.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import { yearlyHours } from '../../ranking/yearly-hours.ts';
 import { figureIds, type FigureId } from '../../trade/book.ts';
@@ -10,6 +9,7 @@ import { byCodeUnit } from '../../units/compare.ts';
 import { considered } from '../considered.ts';
 import { hoursOfChart, type OwningChart } from './chart.ts';
 import { crossingsOf, type Crossings } from './crossing.ts';
+import { financeFor } from './finance.ts';
 import { dropsOutOf, type DropsOut } from './drops-out.ts';
 import { perYearOf, sideOf, type OwningSide } from './side.ts';
 
@@ -21,8 +21,8 @@ export interface CompareOwning {
   /** The buyer's own, where the answers don't say them. */
   years?: number;
   hoursPerYear?: number;
-  /** A loan by the dealer's terms; left out where he may not tell of one. */
-  finance?: LoanTerms;
+  /** How it is paid: by the dealer's terms, which are left out where he may not tell of any, or at once; absent, as the answers say. */
+  finance?: LoanTerms | 'own-money';
 }
 
 /** Two that are set beside each other, by their places among the candidates. */
@@ -51,7 +51,8 @@ export interface OwningComparison {
   currency: string;
   years: number;
   hoursPerYear: number;
-  financed: boolean;
+  /** The terms it was reckoned with; `ask` where the buyer borrows and no terms may be told of; absent where he pays with his own money. */
+  finance?: LoanTerms | 'ask';
   /** In the order of the candidates: its costs, or the figures that are missing. */
   sides: readonly ComparedSide[];
   /** Places of the candidates whose costs are known, the one that costs least a year first. */
@@ -61,6 +62,9 @@ export interface OwningComparison {
   /** Figures that are this dealer's own and not the rule book's. */
   dealers: readonly FigureId[];
 }
+
+/** What a package costs as far as its own price is a range. */
+const middleOf = ({ low, high }: PackagePrice) => (low + high) / 2;
 
 const readHere: readonly string[] = ['own', 'resale', 'keep', 'lot', 'mow'];
 
@@ -78,7 +82,10 @@ export function compareOwning({ catalogue, answers, candidates, years, hoursPerY
     // Nothing can be spread over no hours.
     hoursPerYear: hoursPerYear || (evaluations[0] ? yearlyHours(answers, evaluations[0].judged, book) : book.value('keep.hours-per-year')),
   };
-  const terms = finance && mayTellLoans(dealer) ? finance : undefined;
+  const chosen = finance === 'own-money' ? undefined
+    : finance === undefined ? financeFor(answers, dealer, evaluations.flatMap(({ price }) => (price ? [middleOf(price)] : [])))
+      : mayTellLoans(dealer) ? finance : 'ask';
+  const terms = chosen === 'ask' ? undefined : chosen;
   const sides = evaluations.map((evaluation): ComparedSide => {
     const { build: { machine, unit }, price } = evaluation;
     const cost = sideOf(evaluation, use, world, terms);
@@ -104,7 +111,7 @@ export function compareOwning({ catalogue, answers, candidates, years, hoursPerY
     })),
   });
   return {
-    currency: dealer.currency, ...use, financed: terms !== undefined, sides,
+    currency: dealer.currency, ...use, ...(chosen && { finance: chosen }), sides,
     order: [...known].sort((x, y) => x.cost.perYear - y.cost.perYear || byCodeUnit(sides[x.index]!.machine, sides[y.index]!.machine)).map(({ index }) => index),
     pairs, ...(known.length > 0 && { chart: chart() }),
     dealers: figureIds.filter((id) => readHere.includes(id.split('.')[0]!) && book.isDealers(id)),

@@ -1,8 +1,10 @@
 import { capital } from '../../reasons/capital.ts';
 import type { Voice } from '../../reasons/say.ts';
 import { saySpecs } from '../../reasons/say-specs.ts';
+import type { Loan } from '../../ranking/price.ts';
 import { formatNumber } from '../../units/formats.ts';
 import { showAmount } from '../../units/show.ts';
+import { digitsOf, toCoin } from '../quotation/money.ts';
 import type { LotWords } from '../words/words.ts';
 import { tableOf } from './chart.ts';
 import type { ChartWords } from './chart-svg.ts';
@@ -52,9 +54,19 @@ function sayPair({ a, b, crossing, dropsOut, open }: Pair, comparison: OwningCom
   ];
 }
 
+/** A loan with all that is told of one, to the coin, and what of it is interest. */
+export function sayLoan({ deposit, financed, months, instalment, rate }: Loan, { currency }: Pick<OwningComparison, 'currency'>, { voice: { reader }, lot: { owning, quotation } }: Speaking): string {
+  const digits = digitsOf(currency);
+  const coin = (amount: number) => toCoin(amount, digits);
+  const show = (amount: number) => formatNumber(amount, reader.locale, { style: 'currency', currency, minimumFractionDigits: digits, maximumFractionDigits: digits });
+  const [down, monthly] = [coin(deposit), coin(instalment)];
+  const total = coin(down + monthly * months);
+  return `${quotation.loan(show(down), showAmount(months, 'months', reader), show(monthly), showAmount(rate, 'annual-rate', reader), show(total))} ${owning.loanInterest(show(coin(total - down - financed)))}`;
+}
+
 /** A comparison of what machines cost to own, in words. */
 export function sayComparison(comparison: OwningComparison, speaking: Speaking): SaidComparison {
-  const { voice: { words, reader }, lot: { owning } } = speaking;
+  const { voice: { words, reader }, lot: { owning, quotation } } = speaking;
   const all = names(comparison, speaking);
   const money = (amount: number) => showAmount(amount, 'money', reader);
   const partName = (part: SidePart) => (part === 'loan' ? owning.loan : words.result.owningParts[part]);
@@ -64,8 +76,8 @@ export function sayComparison(comparison: OwningComparison, speaking: Speaking):
     heading: owning.heading,
     assumptions: [
       owning.assumptions(showAmount(comparison.years, 'years', reader), showAmount(comparison.hoursPerYear, 'per-year', reader)),
-      ...(comparison.financed ? [owning.financed] : []),
-      ...(comparison.dealers.length > 0 ? [words.result.dealersFigure] : []),
+      ...(comparison.finance === 'ask' ? [owning.askFinance] : comparison.finance ? [owning.financed, quotation.lender] : []),
+      ...(comparison.dealers.length > 0 ? [owning.dealersFigures(comparison.dealers.length)] : []),
     ],
     sides: sides.map(({ cost, unpriced }, index) => {
       const name = all[index]!;
@@ -75,6 +87,7 @@ export function sayComparison(comparison: OwningComparison, speaking: Speaking):
         says: [
           owning.side(name, money(cost.perYear), showAmount(cost.perHour, 'dealer-currency', reader)),
           owning.range(money(cost.range.low), money(cost.range.high)),
+          ...(cost.loan ? [sayLoan(cost.loan, comparison, speaking)] : []),
           ...(unpriced > 0 ? [owning.unpriced(name, unpriced)] : []),
         ],
         parts: (Object.entries(cost.parts) as [SidePart, number][]).map(([part, amount]) => ({ name: partName(part), amount: money(amount) })),

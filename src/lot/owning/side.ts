@@ -2,7 +2,7 @@ import type { OwningPart } from '../../ranking/owning.ts';
 import { owningOver, type Otherwise, type Owning, type Use } from '../../ranking/owning.ts';
 import type { World } from '../../ranking/candidate.ts';
 import type { Evaluation } from '../../ranking/evaluate.ts';
-import type { LoanTerms } from '../../ranking/price.ts';
+import type { Loan, LoanTerms } from '../../ranking/price.ts';
 import type { Spec } from '../../ranking/verdict.ts';
 import type { FigureId } from '../../trade/book.ts';
 import { costPerHour } from '../../trade/formulas/owning-costs.ts';
@@ -34,6 +34,8 @@ export interface OwningSide {
   /** With all that may turn out well, and all that may turn out badly, in the dealer's currency a year. */
   range: { low: number; high: number };
   spreads: readonly Spread[];
+  /** The loan in it, with all that is told of one. */
+  loan?: Loan;
   workings: readonly Working[];
 }
 
@@ -85,7 +87,7 @@ export function sideOf(evaluation: Evaluation, use: Use, world: World, terms?: L
     years: owning.years, hoursPerYear: owning.hoursPerYear, perYear: point.perYear, perHour: isRefusal(hour) ? owning.perHour : hour.result.value,
     parts: { ...owning.parts, ...(loan && { loan: loan.perYear }) },
     range: { low: all('low'), high: all('high') },
-    spreads,
+    spreads, ...(loan && { loan: loan.loan }),
     workings: [...owning.workings, ...(loan && !isRefusal(hour) ? [...loan.workings, hour] : [])],
   };
 }

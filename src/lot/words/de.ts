@@ -5,7 +5,10 @@ export const de: LotWords = {
   owning: {
     heading: 'Was Besitz und Betrieb kosten',
     assumptions: (years, hours) => `Gerechnet über ${years} und ${hours}, nach den Zahlen des Regelbuchs.`,
-    financed: 'Ein Teil des Preises ist nach den Bedingungen des Händlers geliehen.',
+    financed: 'Ein Teil des Paketpreises ist nach den Bedingungen des Händlers geliehen. Was dazukommt, steht beim gelieferten Preis.',
+    askFinance: 'Sie zahlen in Raten; was ein Kredit kostet, steckt hier nicht darin. Fragen Sie den Händler nach seinen Bedingungen.',
+    dealersFigures: (count) => (count === 1 ? 'Ein Wert darin ist von diesem Händler.' : `${count} Werte darin sind von diesem Händler.`),
+    loanInterest: (amount) => `Davon sind ${amount} Zinsen.`,
     named: (machine, year, hours) => [machine, year && `von ${year}`, hours && `mit ${hours}`].filter(Boolean).join(' '),
     side: (name, year, hour) => `${name}: rund ${year} im Jahr, ${hour} je Stunde.`,
     range: (low, high) => `Es können ${low} werden oder ${high} im Jahr.`,

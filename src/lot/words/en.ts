@@ -5,7 +5,10 @@ export const en: LotWords = {
   owning: {
     heading: 'What each costs to own and run',
     assumptions: (years, hours) => `Kept for ${years}, run ${hours}, by the figures of the rule book.`,
-    financed: 'Part of the price is borrowed by the dealer’s terms.',
+    financed: 'Part of the package price is borrowed by the dealer’s terms. The delivered price tells what comes on top.',
+    askFinance: 'You pay by the month, and what a loan costs isn’t in this. Ask the dealer for his terms.',
+    dealersFigures: (count) => (count === 1 ? 'One figure in it is this dealer’s own.' : `${count} figures in it are this dealer’s own.`),
+    loanInterest: (amount) => `Of that ${amount} is interest.`,
     named: (machine, year, hours) => [machine, year && `of ${year}`, hours && `with ${hours}`].filter(Boolean).join(' '),
     side: (name, year, hour) => `${name}: about ${year} a year, ${hour} an hour.`,
     range: (low, high) => `It may come to ${low} or to ${high} a year.`,

@@ -5,7 +5,10 @@ export const es: LotWords = {
   owning: {
     heading: 'Lo que cuesta tener y usar cada uno',
     assumptions: (years, hours) => `Calculado para ${years} y ${hours}, con las cifras del libro de reglas.`,
-    financed: 'Parte del precio se toma prestada según las condiciones del distribuidor.',
+    financed: 'Parte del precio del paquete se toma prestada según las condiciones del distribuidor. Lo que se suma está en el precio entregado.',
+    askFinance: 'Usted paga por mes, y lo que cuesta un préstamo no está incluido. Pregunte al distribuidor sus condiciones.',
+    dealersFigures: (count) => (count === 1 ? 'Un dato es de este distribuidor.' : `${count} datos son de este distribuidor.`),
+    loanInterest: (amount) => `De eso, ${amount} son intereses.`,
     named: (machine, year, hours) => [machine, year && `de ${year}`, hours && `con ${hours}`].filter(Boolean).join(' '),
     side: (name, year, hour) => `${name}: unos ${year} al año, ${hour} por hora.`,
     range: (low, high) => `Puede quedar en ${low} o en ${high} al año.`,

@@ -5,7 +5,10 @@ export const fr: LotWords = {
   owning: {
     heading: 'Ce que coûtent la possession et l’usage',
     assumptions: (years, hours) => `Calculé sur ${years} et ${hours}, avec les chiffres du livre de règles.`,
-    financed: 'Une partie du prix est empruntée aux conditions du concessionnaire.',
+    financed: 'Une partie du prix de l’ensemble est empruntée aux conditions du concessionnaire. Ce qui s’ajoute figure au prix livré.',
+    askFinance: 'Vous payez par mensualités, et ce que coûte un emprunt n’est pas compté ici. Demandez ses conditions au concessionnaire.',
+    dealersFigures: (count) => (count === 1 ? 'Un chiffre vient de ce concessionnaire.' : `${count} chiffres viennent de ce concessionnaire.`),
+    loanInterest: (amount) => `Dont ${amount} d’intérêts.`,
     named: (machine, year, hours) => [machine, year && `de ${year}`, hours && `avec ${hours}`].filter(Boolean).join(' '),
     side: (name, year, hour) => `${name} : environ ${year} par an, ${hour} de l’heure.`,
     range: (low, high) => `Cela peut finir à ${low} ou à ${high} par an.`,

@@ -31,6 +31,12 @@ export interface LotWords {
     /** Years and hours it was reckoned over. */
     assumptions(years: string, hours: string): string;
     financed: string;
+    /** He borrows, and no terms may be told of. */
+    askFinance: string;
+    /** How many of the figures are the dealer's own. */
+    dealersFigures(count: number): string;
+    /** Said behind a loan: what of it is interest. */
+    loanInterest(amount: string): string;
     /** A candidate by its machine, and by year and hours where it is a unit of which they are known; else ''. */
     named(machine: string, year: string, hours: string): string;
     side(name: string, year: string, hour: string): string;

@@ -12,6 +12,8 @@ export interface Buyer {
   /** Undefined until typed: those of the answers count, or the rule book's. */
   years: string | undefined;
   hours: string | undefined;
+  /** How he pays in what is compared: `own` at once, or which of the dealer's terms, by its place; undefined until chosen. */
+  paying: string | undefined;
 }
 
 /** What his answers say of it already. */
@@ -22,6 +24,6 @@ export function buyerOf({ haul, budget }: AnswersDocument): Buyer {
     // A postcode is no distance: then the dealer has to be asked.
     distance: typeof delivery === 'object' ? `${delivery.value} ${delivery.unit}` : '',
     tradeIn: budget?.tradeIn ? 'other' : '',
-    years: undefined, hours: undefined,
+    years: undefined, hours: undefined, paying: undefined,
   };
 }

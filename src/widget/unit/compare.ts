@@ -3,7 +3,9 @@ import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { questionOf, type Field } from '../../answers/questions.ts';
 import { chartSvg } from '../../lot/owning/chart-svg.ts';
 import { compareOwning, type OwningComparison } from '../../lot/owning/compare.ts';
-import { chartWordsOf, sayComparison, type SaidComparison } from '../../lot/owning/say.ts';
+import { termsOffered } from '../../lot/owning/finance.ts';
+import { chartWordsOf, sayComparison, sayLoan, type SaidComparison } from '../../lot/owning/say.ts';
+import { loanOn, type LoanTerms } from '../../ranking/price.ts';
 import { formatNumber } from '../../units/formats.ts';
 import { boxTemplate, listTemplate } from './field.ts';
 import { typedIn, type TypedIn } from './typed.ts';
@@ -37,6 +39,11 @@ function usedIn({ buyer, voice }: UnitView) {
   };
 }
 
+/** How the buyer pays, where he chose it here: at once, or by which of the dealer's terms. */
+function payingOf({ buyer: { paying }, inSi: { dealer } }: UnitView): LoanTerms | 'own-money' | undefined {
+  return paying === 'own' ? 'own-money' : termsOffered(dealer)[Number(paying)];
+}
+
 const numberIn = (typed: TypedIn) => ('value' in typed && typeof typed.value === 'number' ? typed.value : undefined);
 
 /** What was reckoned for a buyer: whatever else changes on the page, it isn't reckoned again. */
@@ -49,9 +56,10 @@ function comparisonOf(view: UnitView, other: Named | undefined): OwningCompariso
   const typed = usedIn(view);
   const [years, hoursPerYear] = [numberIn(typed.years), numberIn(typed.hours)];
   const kept = known.get(considered) ?? new Map<string, OwningComparison>();
-  const of = JSON.stringify([key, other, years, hoursPerYear]);
+  const finance = payingOf(view);
+  const of = JSON.stringify([key, other, years, hoursPerYear, finance]);
   const comparison = kept.get(of) ?? compareOwning({
-    catalogue: inSi, answers: read, candidates: [candidate, ...(beside ? [beside] : [])], ...(years !== undefined && { years }), ...(hoursPerYear !== undefined && { hoursPerYear }),
+    catalogue: inSi, answers: read, candidates: [candidate, ...(beside ? [beside] : [])], ...(years !== undefined && { years }), ...(hoursPerYear !== undefined && { hoursPerYear }), ...(finance && { finance }),
   });
   known.set(considered, kept.set(of, comparison));
   return comparison;
@@ -67,6 +75,23 @@ function usesTemplate(view: UnitView, { years, hoursPerYear }: OwningComparison)
     fault: 'fault' in typed[which] ? typed[which].fault : undefined, typed: (value) => say({ [which]: value }),
   });
   return html`<div class="pair">${box('years', years)}${box('hours', hoursPerYear)}</div>`;
+}
+
+/** At once or by which terms: each with all that is told of a loan, on this one's own price; nothing where no loan may be told of. */
+function payingTemplate(view: UnitView, { sides: [own], finance, currency }: OwningComparison) {
+  const { key, say, voice, words: { lot, costs }, inSi: { dealer }, read: { budget } } = view;
+  // Who pays at once is told of no loan.
+  if (budget?.pay === 'cash') return nothing;
+  const price = own?.price && (own.price.low + own.price.high) / 2;
+  const offered = price === undefined ? [] : termsOffered(dealer).map((terms) => ({ terms, loan: loanOn(price, terms) }));
+  if (!offered.some(({ loan }) => loan)) return nothing;
+  const way = (value: string, checked: boolean, text: string) => html`
+    <label class="option"><input type="radio" name="paying ${key}" .checked=${checked} @change=${() => say({ paying: value })} /><span>${text}</span></label>`;
+  return html`
+    <fieldset><legend>${costs.pay}</legend><div class="options">
+      ${way('own', typeof finance !== 'object', costs.ownMoney)}
+      ${offered.map(({ terms, loan }, place) => (loan ? way(String(place), finance === terms, sayLoan(loan, { currency }, { voice, lot })) : nothing))}
+    </div></fieldset>`;
 }
 
 function chartTemplate(comparison: OwningComparison, view: UnitView) {
@@ -102,6 +127,7 @@ export function compareTemplate(view: UnitView, { chosen, choose }: BesideView) 
   const others = besides(view);
   const other = others.find((each) => keyOf(each) === chosen) ?? usual(others, candidate.machine.id);
   const comparison = comparisonOf(view, other);
+  const own = view.catalogue.dealer.terms?.[words.language]?.finance;
   const said = sayComparison(comparison, { voice, lot: words.lot });
   return html`
     <div class="stack" part="costs">
@@ -111,7 +137,11 @@ export function compareTemplate(view: UnitView, { chosen, choose }: BesideView) 
         options: others.map((each) => ({ value: keyOf(each), text: nameOf(candidateOf(each, inSi)!, view) })),
       }) : html`<p>${words.costs.alone}</p>`}
       ${usesTemplate(view, comparison)}
-      <div class="close">${said.assumptions.map((each) => html`<p class="lesser">${each}</p>`)}</div>
+      ${payingTemplate(view, comparison)}
+      <div class="close">
+        ${said.assumptions.map((each) => html`<p class="lesser">${each}</p>`)}
+        ${typeof comparison.finance === 'object' && own ? html`<p class="lesser" dir="auto">${own}</p>` : nothing}
+      </div>
       <div role="status" class="close">${said.pairs.map((pair) => html`<ul class="plain">${pair.map((each) => html`<li>${each}</li>`)}</ul>`)}</div>
       ${said.sides.map((side) => sideTemplate(side, view, said.spreadsHeading))}
       ${chartTemplate(comparison, view)}

@@ -37,6 +37,8 @@ export const unit: UnitWords = {
     explained: 'Der ältere mit mehr daran oder der neuere mit weniger? Wählen Sie einen zweiten und Ihre eigenen Jahre und Stunden.',
     beside: 'Neben',
     alone: 'Sonst erfüllt keiner, was sein muss; es gibt keinen zweiten daneben.',
+    pay: 'Wie Sie zahlen',
+    ownMoney: 'Auf einmal, mit eigenem Geld',
     parts: (name) => `Woraus ein Jahr besteht: ${name}`,
     table: 'Das Bild als Tabelle',
   },

@@ -37,6 +37,8 @@ export const unit: UnitWords = {
     explained: 'The older one with more on it, or the newer one with less? Choose another to set it beside, and your own years and hours.',
     beside: 'Beside',
     alone: 'Nothing else meets your musts, so there is nothing to set it beside.',
+    pay: 'How you pay',
+    ownMoney: 'At once, with your own money',
     parts: (name) => `What a year is made of: ${name}`,
     table: 'The chart as a table',
   },

@@ -37,6 +37,8 @@ export const unit: UnitWords = {
     explained: '¿El más viejo con más equipo o el más nuevo con menos? Elija otro para ponerlo al lado, y sus propios años y horas.',
     beside: 'Al lado de',
     alone: 'Ningún otro cumple lo imprescindible, así que no hay con qué compararlo.',
+    pay: 'Cómo paga',
+    ownMoney: 'De una vez, con su propio dinero',
     parts: (name) => `De qué se compone un año: ${name}`,
     table: 'El gráfico como tabla',
   },

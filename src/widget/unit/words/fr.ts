@@ -37,6 +37,8 @@ export const unit: UnitWords = {
     explained: 'Le plus ancien mieux équipé, ou le plus récent moins équipé ? Choisissez-en un autre, et vos propres années et heures.',
     beside: 'À côté de',
     alone: 'Aucun autre ne répond à vos impératifs : il n’y a rien à mettre à côté.',
+    pay: 'Comment vous payez',
+    ownMoney: 'En une fois, avec votre argent',
     parts: (name) => `De quoi une année est faite : ${name}`,
     table: 'Le graphique en tableau',
   },

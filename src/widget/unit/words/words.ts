@@ -41,6 +41,8 @@ export interface UnitWords {
     beside: string;
     /** Nothing else stands that it could be set beside. */
     alone: string;
+    pay: string;
+    ownMoney: string;
     parts(name: string): string;
     table: string;
   };
