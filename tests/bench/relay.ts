@@ -126,13 +126,21 @@ async function besideSlow(relay: Served, alone: number): Promise<void> {
 
 /** The most memory that was seen, looked at until told to end. */
 function watch(relay: Served) {
-  let ended = false;
+  const watching = new AbortController();
   const all = (async () => {
     let most = 0;
-    for (; !ended; await wait(100)) most = Math.max(most, (await relay.usage()).memory);
+    while (!watching.signal.aborted) {
+      most = Math.max(most, (await relay.usage()).memory);
+      await wait(100);
+    }
     return most;
   })();
-  return { end: () => { ended = true; return all; } };
+  return {
+    end() {
+      watching.abort();
+      return all;
+    },
+  };
 }
 
 async function tooMuch(relay: Served, rate: number): Promise<void> {
