@@ -30,6 +30,8 @@ const margin = { left: 78, right: 12, top: 34, bottom: 44 };
 const steepness = 0.6;
 const ticksUp = 5;
 const lineOfKey = 18;
+/** Where its marks stand: a name needs all the width there is. */
+const keyAt = 7;
 const mark = 4;
 
 /** Each way has a mark of its own, told apart without colour. */
@@ -75,7 +77,7 @@ export function chartSvg({ series, own, crossings }: OwningChart, { words, prefi
     + `<title id="${id}-title">${escaped(words.title)}</title><desc id="${id}-description">${escaped(words.description)}</desc>`
     + series.map((_, index) => {
       const y = margin.top / 2 + index * lineOfKey;
-      return `<g class="${markClass(index)}">${marks[index % marks.length]!([left, y])}</g>${text('key', [left + 12, y + 4], words.names[index] ?? '')}`;
+      return `<g class="${markClass(index)}">${marks[index % marks.length]!([keyAt, y])}</g>${text('key', [keyAt + 12, y + 4], words.names[index] ?? '')}`;
     }).join('')
     + text('label', [2, top - 10], words.upLabel)
     + levels.map((level) => path('grid', [[left, up(level)], [right, up(level)]]) + text('up', [left - 6, up(level) + 4], words.money(level))).join('')

@@ -30,9 +30,20 @@ interface Speaking {
 const names = ({ sides }: OwningComparison, { voice, lot }: Speaking) => sides.map(({ machine, year, hours }: ComparedSide) => lot.owning.named(
   voice.nameOf(machine), year === undefined ? '' : String(year), hours === undefined ? '' : showAmount(hours, 'hours', voice.reader)));
 
+/** The same as short as tells them apart: by machine alone where each is another, then with the year. */
+function shortNames(comparison: OwningComparison, speaking: Speaking): string[] {
+  const { sides } = comparison;
+  const { voice, lot } = speaking;
+  const apart = (all: readonly string[]) => new Set(all).size === all.length;
+  const machines = sides.map(({ machine }) => voice.nameOf(machine));
+  const years = sides.map(({ year }, index) => lot.owning.named(machines[index]!, year === undefined ? '' : String(year), ''));
+  return [machines, years].find(apart) ?? names(comparison, speaking);
+}
+
 function sayPair({ a, b, crossing, dropsOut, open }: Pair, comparison: OwningComparison, speaking: Speaking): string[] {
   const { lot: { owning }, voice: { reader, words } } = speaking;
-  const all = names(comparison, speaking);
+  const [whole, all] = [names(comparison, speaking), shortNames(comparison, speaking)];
+  const wholeName = (side: 'a' | 'b') => whole[side === 'a' ? a : b]!;
   const name = (side: 'a' | 'b') => all[side === 'a' ? a : b]!;
   const hours = (each: number) => showAmount(Math.round(each), 'per-year', reader);
   const costs = [a, b].map((index) => { const { cost } = comparison.sides[index]!; return 'parts' in cost ? cost.perYear : 0; });
@@ -41,7 +52,7 @@ function sayPair({ a, b, crossing, dropsOut, open }: Pair, comparison: OwningCom
   const { throughout } = crossing;
   return [
     // Less than half a unit of money apart they are told the same.
-    Math.round(apart) === 0 ? owning.costTheSame : owning.costsLess(name(less), name(more), showAmount(apart, 'money', reader)),
+    Math.round(apart) === 0 ? owning.costTheSame : owning.costsLess(wholeName(less), wholeName(more), showAmount(apart, 'money', reader)),
     ...(open && Math.round(apart) > 0 ? [owning.open] : []),
     ...crossing.crossings.map((each) => owning.crossing(hours(each.hoursPerYear), name(each.below), name(each.above))),
     ...(throughout === 'same' ? [owning.sameThroughout] : throughout ? [owning.throughout(name(throughout), hours(crossing.from), hours(crossing.to))] : []),
@@ -67,7 +78,7 @@ export function sayLoan({ deposit, financed, months, instalment, rate }: Loan, {
 /** A comparison of what machines cost to own, in words. */
 export function sayComparison(comparison: OwningComparison, speaking: Speaking): SaidComparison {
   const { voice: { words, reader }, lot: { owning, quotation } } = speaking;
-  const all = names(comparison, speaking);
+  const [all, short] = [names(comparison, speaking), shortNames(comparison, speaking)];
   const money = (amount: number) => showAmount(amount, 'money', reader);
   const partName = (part: SidePart) => (part === 'loan' ? owning.loan : words.result.owningParts[part]);
   const { chart, sides } = comparison;
@@ -97,9 +108,9 @@ export function sayComparison(comparison: OwningComparison, speaking: Speaking):
     pairs: comparison.pairs.map((pair) => sayPair(pair, comparison, speaking)),
     spreadsHeading: owning.spreadsHeading,
     table: {
-      head: [owning.table.hours, ...known.flatMap((index) => [`${all[index]}: ${owning.table.perYear}`, owning.table.perHour, owning.table.range])],
+      head: [owning.table.hours, ...known.flatMap((index) => [`${short[index]}: ${owning.table.perYear}`, owning.table.perHour, owning.table.range])],
       rows: (chart ? tableOf(chart) : []).map(({ hoursPerYear, costs }) => [
-        showAmount(Math.round(hoursPerYear), 'per-year', reader),
+        formatNumber(Math.round(hoursPerYear), reader.locale),
         ...costs.flatMap(({ perYear, perHour, low, high }) => [money(perYear), showAmount(perHour, 'dealer-currency', reader), `${money(low)}–${money(high)}`]),
       ]),
     },
@@ -110,7 +121,7 @@ export function sayComparison(comparison: OwningComparison, speaking: Speaking):
 /** The words of the picture: what it shows is said in its description too. */
 export function chartWordsOf(comparison: OwningComparison, speaking: Speaking): ChartWords {
   const { voice: { reader }, lot: { owning } } = speaking;
-  const all = names(comparison, speaking);
+  const all = shortNames(comparison, speaking);
   return {
     title: owning.chart.title,
     description: [owning.chart.own(showAmount(comparison.hoursPerYear, 'per-year', reader)), ...comparison.pairs.flatMap((pair) => sayPair(pair, comparison, speaking))].join(' '),

@@ -21,7 +21,7 @@ export const de: LotWords = {
     sameThroughout: 'Bei jeder Zahl von Stunden kosten beide unter diesen Annahmen gleich viel.',
     dropsOut: (name, need, at, other, otherAt, atLeast) => `${need}: ${atLeast ? 'über' : 'unter'} ${at} scheidet ${name} aus. ${other} reicht bis ${otherAt}.`,
     dropsOutToday: (name, need, at, wants) => `${need}: ${name} reicht nur bis ${at}, und Sie wünschen ${wants}.`,
-    loan: 'was Geliehenes mehr kostet als eigenes Geld',
+    loan: 'Was Geliehenes mehr kostet als eigenes Geld',
     unpriced: (name, count) => `${name}: ${count === 1 ? 'ein Zubehör ist' : `${count} Teile Zubehör sind`} nicht darin. Fragen Sie nach dem Preis.`,
     spreadsHeading: 'Warum es anders kommen kann',
     causes: {

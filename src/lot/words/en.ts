@@ -19,9 +19,9 @@ export const en: LotWords = {
     crossing: (hours, below, above) => `Under about ${hours}, ${below} costs less; over that, ${above} does.`,
     throughout: (name, from, to) => `From ${from} to ${to}, ${name} always costs less under these assumptions.`,
     sameThroughout: 'Whatever the hours, they cost the same under these assumptions.',
-    dropsOut: (name, need, at, other, otherAt, atLeast) => `${need}: ${atLeast ? 'above' : 'below'} ${at} ${name} drops out. ${other} goes to ${otherAt}.`,
+    dropsOut: (name, need, at, other, otherAt, atLeast) => `${need}: ${atLeast ? 'above' : 'below'} ${at}, ${name} drops out. ${other} goes to ${otherAt}.`,
     dropsOutToday: (name, need, at, wants) => `${need}: ${name} goes only to ${at}, and you ask for ${wants}.`,
-    loan: 'what borrowing costs more than your own money',
+    loan: 'What borrowing costs more than your own money',
     unpriced: (name, count) => `${name}: ${count === 1 ? 'one addition isn’t' : `${count} additions aren’t`} in it. Ask for the price.`,
     spreadsHeading: 'Why it may turn out otherwise',
     causes: {

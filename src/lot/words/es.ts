@@ -19,9 +19,9 @@ export const es: LotWords = {
     crossing: (hours, below, above) => `Por debajo de unas ${hours} cuesta menos ${below}; por encima, ${above}.`,
     throughout: (name, from, to) => `De ${from} a ${to}, ${name} siempre cuesta menos con estos supuestos.`,
     sameThroughout: 'Con cualquier número de horas cuestan lo mismo con estos supuestos.',
-    dropsOut: (name, need, at, other, otherAt, atLeast) => `${need}: por ${atLeast ? 'encima' : 'debajo'} de ${at} queda fuera ${name}. ${other} llega a ${otherAt}.`,
+    dropsOut: (name, need, at, other, otherAt, atLeast) => `${need}: por ${atLeast ? 'encima' : 'debajo'} de ${at}, queda fuera ${name}. ${other} llega a ${otherAt}.`,
     dropsOutToday: (name, need, at, wants) => `${need}: ${name} solo llega a ${at}, y usted pide ${wants}.`,
-    loan: 'lo que un préstamo cuesta de más que su propio dinero',
+    loan: 'Lo que un préstamo cuesta de más que su propio dinero',
     unpriced: (name, count) => `${name}: ${count === 1 ? 'falta un accesorio' : `faltan ${count} accesorios`} en la cuenta. Pregunte el precio.`,
     spreadsHeading: 'Por qué puede resultar distinto',
     causes: {

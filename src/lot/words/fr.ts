@@ -21,7 +21,7 @@ export const fr: LotWords = {
     sameThroughout: 'Quel que soit le nombre d’heures, ils coûtent autant sous ces hypothèses.',
     dropsOut: (name, need, at, other, otherAt, atLeast) => `${need} : ${atLeast ? 'au-dessus' : 'en dessous'} de ${at}, ${name} est écarté. ${other} va jusqu’à ${otherAt}.`,
     dropsOutToday: (name, need, at, wants) => `${need} : ${name} ne va que jusqu’à ${at}, et vous demandez ${wants}.`,
-    loan: 'ce que l’emprunt coûte de plus que votre argent',
+    loan: 'Ce que l’emprunt coûte de plus que votre argent',
     unpriced: (name, count) => `${name} : ${count === 1 ? 'un ajout n’y est pas' : `${count} ajouts n’y sont pas`}. Demandez le prix.`,
     spreadsHeading: 'Pourquoi il peut en être autrement',
     causes: {

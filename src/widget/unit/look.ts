@@ -24,7 +24,8 @@ export const unitLook = css`
   .counted { position: sticky; inset-block-end: 0; background: var(--paper); border-block-start: 1.5px solid var(--ink); padding-block: 0.5em; }
   .ticks input { scroll-margin-block-end: 5em; }
   .scroll > .acre-cost-chart { max-inline-size: none; }
-  .closer .compared { min-inline-size: 40em; }
+  .closer .compared { min-inline-size: 40em; font-variant-numeric: tabular-nums; }
+  .closer .compared td { white-space: nowrap; }
   @container (min-width: 38em) {
     .ways, .pair { grid-template-columns: 1fr 1fr; }
   }
