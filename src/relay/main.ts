@@ -1,14 +1,16 @@
 import { existsSync } from 'node:fs';
 import { isAddress } from '../documents/mail-address.ts';
 import type { Task } from './control/tasks.ts';
-import { checkSettings, doTask, move, newDevice, rotate, serve, type Ending, type World } from './run.ts';
+import { checkSettings, doTask, move, newDevice, rotate, salvageStore, serve, type Ending, type World } from './run.ts';
 import { sendingBy } from './sending.ts';
 import { composeAt } from './mail/compose.ts';
 import type { Compose } from './sender/composed.ts';
 import { composeInThread } from './sender/mail-threads.ts';
 
+export { requestsInDatabase } from './demand/requests-in-database.ts';
+
 /** What the command line can have the relay do. */
-export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'move' } | { task: 'token'; dealer: string } | Task;
+export type RelayTask = { task: 'serve' } | { task: 'check' } | { task: 'rotate' } | { task: 'move' } | { task: 'token'; dealer: string } | { task: 'salvage'; from: string; into: string } | Task;
 
 /** Mails are made in a thread of their own, a file beside this one; run from the sources there is none, and they are made here. */
 function composeFor(address: string): Compose {
@@ -53,6 +55,7 @@ export async function run(task: RelayTask, settings: string | undefined, told: P
     case 'token': return newDevice(settings, task.dealer, world);
     case 'rotate': return rotate(settings, world);
     case 'move': return move(settings, world);
+    case 'salvage': return salvageStore(task.from, task.into, world);
     default: return doTask(settings, task, world);
   }
 }

@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { resolve } from 'node:path';
 import { clock } from './clock.ts';
 import { handToRelay } from './control/socket.ts';
 import { runTask, type Task } from './control/tasks.ts';
@@ -116,6 +117,17 @@ export const move = (settingsFile: string | undefined, world: World): Promise<En
   const counts = await moveStore({ file: storeFileOf(settings), address: settings.database, secrets }, clock.now());
   world.out(`moved and counted: ${Object.entries(counts).map(([table, count]) => `${table} ${count}`).join(', ')}`);
   world.out(`the file is set aside in ${settings.data}; start the relay with ACRE_DATABASE, and delete the file once you have a backup of the database`);
+  return 0;
+});
+
+/** Copies what can be read of a damaged file into a new one. It asks for no settings, so that nothing keeps it from being done. */
+export const salvageStore = (from: string, into: string, world: World): Promise<Ending> => told(world, async () => {
+  const { salvage } = await import('./store/sqlite/salvage.ts');
+  for (const { table, copied, senseless, unreadable } of salvage(resolve(from), resolve(into))) {
+    const lost = [...(unreadable === 0 ? [] : [`${unreadable ?? 'some'} not readable`]), ...(senseless === 0 ? [] : [`${senseless} readable and damaged`])];
+    world.out([`${table}: ${copied} copied`, ...lost].join(', '));
+  }
+  world.out(`${from} is as it was; keep it until you know that nothing is missed. Mail that isn’t as it was stored will be held: look with "acre-to-axle relay held".`);
   return 0;
 });
 

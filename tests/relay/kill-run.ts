@@ -94,7 +94,7 @@ const soonest = 100;
 const domains = 60;
 
 /** Builds the child once. @returns its file, and what takes it away */
-async function builtChild(): Promise<{ file: string; end: () => void }> {
+export async function builtChild(): Promise<{ file: string; end: () => void }> {
   const root = process.cwd();
   const cache = join(root, '.cache');
   mkdirSync(cache, { recursive: true });

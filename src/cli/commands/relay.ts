@@ -16,6 +16,7 @@ const tasks: Readonly<Record<Exclude<RelayTask['task'], 'serve'>, { takes: strin
   statistics: { takes: '[DEALER]', least: 0, most: 1, does: 'prints what buyers answered who agreed to it, without who they were, a line of JSON each' },
   token: { takes: 'DEALER', least: 1, most: 1, does: 'makes a token for a counter of his' },
   move: { takes: '', least: 0, most: 0, does: 'takes all that is kept in the data folder over to the database ACRE_DATABASE names, while no relay runs' },
+  salvage: { takes: 'FILE NEW', least: 2, most: 2, does: 'copies all that can be read of a damaged store into a new file, and says what couldn’t be' },
   rotate: { takes: '', least: 0, most: 0, does: 'replaces the secrets that can be; the old ones are taken for sixty days more' },
 };
 const names = Object.keys(tasks) as (keyof typeof tasks)[];
@@ -34,6 +35,7 @@ async function taskOf([name, ...behind]: readonly string[], io: Io): Promise<Rel
     case 'export': case 'erase': case 'stop': return { task, address: first };
     case 'statistics': return { task, ...(first !== '' && { dealer: first }) };
     case 'token': return { task, dealer: first };
+    case 'salvage': return { task, from: first, into: behind[1]! };
     case 'bounce': return { task, mail: new TextDecoder('latin1').decode(first === '-' ? await io.readStdin() : await io.readFile(first)) };
   }
 }

@@ -7,7 +7,7 @@ import { checkOwner, isAsMade, migrate } from './schema.ts';
 /** The first release without the fault that could lose pages when two connections write and checkpoint at once (sqlite.org/releaselog/3_51_3.html). */
 const soundSince = [3, 51, 3];
 /** Pages in the log before they are brought home, and most bytes it is left with: a full disk is told early. */
-const [checkpointPages, mostLog] = [200, 4_194_304];
+const [checkpointPages, mostLog] = [1_000, 4_194_304];
 /** Another program may look into the file for a moment [ms]. */
 const patience = 2_000;
 
@@ -43,7 +43,7 @@ function setAside(file: string, now: number): string {
 }
 
 const recover = (aside: string, file: string) =>
-  `recover it with "sqlite3 ${aside} .recover | sqlite3 ${file}" or put a backup at ${file}; to begin with nothing, move ${aside} to another folder`;
+  `copy what can be read of it with "acre-to-axle relay salvage ${aside} ${file}" or put a backup at ${file}; to begin with nothing, move ${aside} to another folder`;
 
 function checkPlace(file: string): void {
   const folder = dirname(file);
@@ -83,7 +83,7 @@ export function lock(file: string): Database.Database {
 const damaged = (what: string) => Object.assign(new Error(what), { code: 'SQLITE_CORRUPT' });
 
 /** A new file is there whole or not at all: whoever is killed meanwhile leaves none that looks damaged. */
-function make(file: string): void {
+export function make(file: string): void {
   const unfinished = `${file}.new`;
   for (const tail of ['', '-journal']) rmSync(unfinished + tail, { force: true });
   const db = new Database(unfinished);
