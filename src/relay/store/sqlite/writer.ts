@@ -17,6 +17,15 @@ interface Waiting {
 type Outcome = { value: unknown } | { error: unknown };
 /** Most that share one commit, and with it one wait for the disk. */
 const mostTogether = 256;
+/** How long what is new waits for company [ms]: well within the time every answer takes at least. */
+const gathers = 2;
+
+interface Wish {
+  /** As in {@link Waiting}. */
+  needed?: boolean;
+  /** Whether it can wait a moment for others to share its commit. */
+  mayWait?: boolean;
+}
 
 /**
  * The one way to write. What comes in together is committed together, each for itself all or nothing, and is told only once
@@ -26,7 +35,10 @@ export class Writer {
   readonly #db: Database;
   readonly #makeRoom: () => boolean;
   readonly #onBroken: (error: StoreBroken) => void;
+  readonly #together: (waiting: readonly Waiting[]) => Outcome[];
+  readonly #eachForItself: (waiting: readonly Waiting[]) => Outcome[];
   #waiting: Waiting[] = [];
+  #isSoon = false;
   #broken: StoreBroken | undefined;
   #closed = false;
 
@@ -38,18 +50,45 @@ export class Writer {
     this.#db = db;
     this.#makeRoom = makeRoom;
     this.#onBroken = onBroken;
+    this.#together = db.transaction((waiting: readonly Waiting[]) => waiting.map(({ job }) => ({ value: job() }))).immediate;
+    const alone = db.transaction((job: () => unknown) => job());
+    this.#eachForItself = db.transaction((waiting: readonly Waiting[]) => waiting.map(({ job }): Outcome => {
+      try {
+        return { value: alone(job) };
+      } catch (error) {
+        if (this.#endsAll(error)) throw error;
+        return { error };
+      }
+    })).immediate;
   }
 
-  /** @throws StoreFull, StoreBroken (it rejects with them), or whatever the job throws */
-  write<T>(job: () => T, { needed = true } = {}): Promise<T> {
+  /** Whether nothing waits to be written. */
+  get isIdle(): boolean {
+    return this.#waiting.length === 0;
+  }
+
+  /**
+   * @param job  may be run again, where what it was to share a commit with failed
+   * @throws StoreFull, StoreBroken (it rejects with them), or whatever the job throws
+   */
+  write<T>(job: () => T, { needed = true, mayWait = false }: Wish = {}): Promise<T> {
     return new Promise<T>((resolve, reject) => {
       if (this.#broken || this.#closed) {
         reject(this.#broken ?? new StoreBroken('The store was closed.'));
         return;
       }
-      if (this.#waiting.length === 0) setImmediate(() => this.flush());
+      this.#plan(mayWait);
       this.#waiting.push({ job, needed, resolve, reject });
     });
+  }
+
+  #plan(mayWait: boolean): void {
+    if (mayWait) {
+      if (this.isIdle) setTimeout(() => this.flush(), gathers);
+      return;
+    }
+    if (!this.#isSoon) setImmediate(() => this.flush());
+    this.#isSoon = true;
   }
 
   /** Reads between writes. @throws StoreBroken */
@@ -64,6 +103,7 @@ export class Writer {
 
   /** Writes what waits, at once. */
   flush(): void {
+    this.#isSoon = false;
     while (this.#waiting.length > 0) this.#commit(this.#waiting.splice(0, mostTogether));
   }
 
@@ -83,17 +123,22 @@ export class Writer {
     return this.#broken;
   }
 
+  /** SQLite takes the whole transaction back by itself where the disk is at fault. */
+  #endsAll(error: unknown): boolean {
+    return !this.#db.inTransaction || isFull(error) || isBroken(error);
+  }
+
+  /**
+   * A savepoint for each would have every page it touches written once more (sqlite.org/tempfiles.html, statement journal), so
+   * they are tried together first: hardly ever does one throw.
+   */
   #run(waiting: readonly Waiting[]): Outcome[] {
-    const each = this.#db.transaction((job: () => unknown) => job());
-    return this.#db.transaction(() => waiting.map(({ job }): Outcome => {
-      try {
-        return { value: each(job) };
-      } catch (error) {
-        // SQLite takes the whole transaction back by itself where the disk is at fault.
-        if (!this.#db.inTransaction || isFull(error) || isBroken(error)) throw error;
-        return { error };
-      }
-    })).immediate();
+    try {
+      return this.#together(waiting);
+    } catch (error) {
+      if (isFull(error) || isBroken(error)) throw error;
+      return this.#eachForItself(waiting);
+    }
   }
 
   #commit(waiting: readonly Waiting[]): void {
