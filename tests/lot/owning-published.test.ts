@@ -53,6 +53,15 @@ test.each([[1, 4], [5, 5], [3, 7], [8, 12]])('a unit %d years old, kept %d years
   expect(Math.abs(kept - later / now)).toBeLessThan((later / now) * (0.65 / later + 0.65 / now));
 });
 
+test('a dealer’s own factors for what is left and for repairs take the place of the standard’s', () => {
+  const use = { years: 7, hoursPerYear: 100 };
+  const [plain, dearer] = [{}, { 'own.repair.rf1': 0.014, 'resale.c2': 0.05 }].map((rules) => cost({}, {}, use, rules).parts);
+  expect(dearer!.repairs).toBeCloseTo(2 * plain!.repairs!, 9);
+  // (0.981 − 0.05√13 − 0.0058√(1,100/13))² / (0.981 − 0.05√6 − 0.0058√(400/6))² = 0.84889 of 20,000
+  const root = (age: number, hours: number) => (0.981 - 0.05 * Math.sqrt(age) - 0.0058 * Math.sqrt(hours / age)) ** 2;
+  expect(dearer!.depreciation).toBeCloseTo((20_000 * (1 - root(13, 1100) / root(6, 400))) / 7, 6);
+});
+
 describe('the example that is printed', () => {
   // 105 hp at the PTO, diesel, $80,000 new and bought for $75,000, 400 hours a year for 15 years, fuel at $3.40 a gallon.
   const { parts, hoursPerYear } = cost(

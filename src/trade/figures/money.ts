@@ -5,15 +5,15 @@ const d497 = seenSecondHand('ASABE D497.7, Agricultural Machinery Management Dat
 export const money = figures({
   'resale.c1': {
     statement: 'Remaining value: share of the list price at the start',
-    value: 0.981, unit: 'ratio', kind: 'published-figure', source: d497, valid: [0.5, 1],
+    value: 0.981, unit: 'ratio', kind: 'rule-of-thumb', source: d497, valid: [0.5, 1],
   },
   'resale.c2': {
     statement: 'Remaining value: loss with the square root of age',
-    value: 0.093, unit: 'ratio', kind: 'published-figure', source: d497, valid: [0, 0.3],
+    value: 0.093, unit: 'ratio', kind: 'rule-of-thumb', source: d497, valid: [0, 0.3],
   },
   'resale.c3': {
     statement: 'Remaining value: loss with the square root of hours a year',
-    value: 0.0058, unit: 'ratio', kind: 'published-figure', source: d497, valid: [0, 0.05],
+    value: 0.0058, unit: 'ratio', kind: 'rule-of-thumb', source: d497, valid: [0, 0.05],
   },
   'resale.spread': {
     statement: 'Share by which used prices of machines alike in age and hours lie to either side',

@@ -7,12 +7,12 @@ const farmdoc = (where: string) => seen('University of Illinois farmdoc, Machine
 export const owning = figures({
   'own.repair.rf1': {
     statement: 'Repairs of a tractor: share of its list price over the first thousand hours. The standard has less, 0.003, for tractors on four driven wheels, but means large ones; a driven front axle is counted here with the dearer',
-    value: 0.007, unit: 'ratio', kind: 'published-figure', valid: [0.007, 0.007],
+    value: 0.007, unit: 'ratio', kind: 'rule-of-thumb', valid: [0.001, 0.03],
     source: d497('clause 6, RF1; reproduces the table of Iowa State Extension: 25 % at 6,000 h, 70 % at 10,000 h'),
   },
   'own.repair.rf2': {
     statement: 'Repairs of a tractor: power of the hours by which they grow',
-    value: 2, unit: 'ratio', kind: 'published-figure', valid: [2, 2],
+    value: 2, unit: 'ratio', kind: 'rule-of-thumb', valid: [1, 3],
     source: d497('clause 6, RF2; reproduces the table of Iowa State Extension'),
   },
   'own.fuel.diesel': {
