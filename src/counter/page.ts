@@ -3,6 +3,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { seenOf, type RequestFrame } from '../request/form.ts';
 import type { AcreToAxle } from '../widget/element.ts';
 import { Customer, type Part } from './customer.ts';
+import { Demanded } from './demanded.ts';
 import { Dialogs } from './dialogs.ts';
 import { Equipment } from './equipment.ts';
 import { Idle } from './idle.ts';
@@ -80,6 +81,7 @@ export class AcreCounter extends LitElement {
   private readonly outbox = new Outbox(this);
   private readonly opening = new Opening(this, (opened) => this.opened(opened));
   private readonly registration = new Registration(this, () => this.customer.intake === undefined, () => this.nextCustomer());
+  private readonly demanded = new Demanded(this, this.time, () => void this.registration.look());
   private readonly idle = new Idle(this, () => this.clock, () => this.leftAlone());
   private readonly side = new SidePanel(this);
   private readonly steps = new StepByStep(() => this.wizard, (answers) => this.customer.answer(answers));
@@ -128,7 +130,11 @@ export class AcreCounter extends LitElement {
     if (language !== undefined) await this.speak(language as LanguageTag);
     void this.registration.begin(document.baseURI);
     const { relay, deviceToken } = this.equipment.settings ?? {};
-    if (relay) void this.outbox.begin(new Queue({ database: this.database, clock: this.time, relay, ...(deviceToken && { deviceToken }) }));
+    if (!relay) return;
+    this.demanded.begin(relay);
+    const queue = new Queue({ database: this.database, clock: this.time, relay, ...(deviceToken && { deviceToken }) });
+    queue.addEventListener('change', () => { if (queue.status.trouble?.why === 'outdated' && !this.demanded.isOutdated) this.demanded.look(); });
+    void this.outbox.begin(queue);
   }
 
   private async load() {
@@ -392,7 +398,7 @@ export class AcreCounter extends LitElement {
     return html`
       <div class="counter" lang=${own.language} dir=${words.direction}>
         ${barTemplate({
-          spoken, stock, locale, now: this.clock.now(), queue: this.outbox.queue?.status, isKept, isUpdateWaiting: isWaiting, isUpdateAsked: this.isUpdateAsked,
+          spoken, stock, locale, now: this.clock.now(), queue: this.outbox.queue?.status, isKept, isUpdateWaiting: isWaiting, isUpdateAsked: this.isUpdateAsked, isOutdated: this.demanded.isOutdated,
           speak: (tag) => void this.speak(tag), showWaiting: () => { this.place = 'waiting'; this.focusNext = '#waiting-heading'; void this.outbox.look(); }, update: () => this.changeVersion(),
         })}
         <main>${this.stage()}</main>

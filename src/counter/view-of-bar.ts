@@ -15,6 +15,8 @@ export interface BarView {
   isKept: boolean;
   isUpdateWaiting: boolean;
   isUpdateAsked: boolean;
+  /** The relay takes nothing from this version any more. */
+  isOutdated: boolean;
   speak(tag: LanguageTag): void;
   showWaiting(): void;
   update(): void;
@@ -50,6 +52,7 @@ export function barTemplate(view: BarView) {
         <select data-language autocomplete="off" @change=${({ target }: Event) => speak((target as HTMLSelectElement).value as LanguageTag)}>
           ${languageTags.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === own.language}>${languageNames[tag]}</option>`)}
         </select></label>
+      ${view.isOutdated ? html`<p class="notice old" role="status" data-outdated>${own.update.outdated}</p>` : nothing}
       ${updateTemplate(view)}
       ${stock?.age === 'old' || stock?.age === 'asked' ? html`<p class="notice old" data-old>${own.stock.old(dayIn(view.locale, stock.document.asOf))}</p>` : nothing}
     </header>`;

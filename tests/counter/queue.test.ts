@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { longestWait, waitAfter } from '../../src/counter/queue/back-off.ts';
+import { isOlder } from '../../src/counter/queue/is-older.ts';
 import { initialsOf, isInitials, type Waiting } from '../../src/counter/queue/record.ts';
 import { isOverdue } from '../../src/counter/queue/status.ts';
 import { readWaitingFile, waitingFormat, writeWaitingFile } from '../../src/counter/queue/waiting-file.ts';
@@ -55,6 +56,27 @@ test.each([
   ['one needs staff', { count: 1, oldest: 0, needsStaff: 1 }, true],
 ])('%s: overdue %o', (_what, counts, overdue) => {
   expect(isOverdue({ ...counts, persisted: true, trouble: undefined }, 86_400_000)).toBe(overdue);
+});
+
+describe('the page a relay wants at least', () => {
+  const number = fc.integer({ min: 0, max: 99_999 });
+
+  test('is compared number by number, as Semantic Versioning 2.0.0 (clause 11) orders them', () => {
+    // The order that clause gives as its example.
+    const ordered = ['1.0.0', '2.0.0', '2.1.0', '2.1.1'];
+    for (const [place, own] of ordered.entries()) expect(ordered.map((least) => isOlder(own, least))).toEqual(ordered.map((_, other) => place < other));
+    expect(isOlder('0.9.0', '0.10.0')).toBe(true);
+    fc.assert(fc.property(fc.tuple(number, number, number), fc.tuple(number, number, number), (one, other) => {
+      const [before, after] = [one.join('.'), other.join('.')];
+      expect([isOlder(before, after), isOlder(after, before)].filter(Boolean)).toHaveLength(before === after ? 0 : 1);
+    }));
+  });
+
+  test('counts for nothing where it can’t be read, nor to a page without a version', () => {
+    fc.assert(fc.property(fc.anything(), (least) => { if (typeof least !== 'string') expect(isOlder('0.1.0', least)).toBe(false); }));
+    for (const least of ['', '9', '9.9', 'v9.9.9', '9.9.9-next', '9.9.9.9', '-9.9.9']) expect(isOlder('0.1.0', least)).toBe(false);
+    expect(isOlder('unbuilt', '9.9.9')).toBe(false);
+  });
 });
 
 describe('a file of what waits', () => {

@@ -69,7 +69,7 @@ export async function aRelay({ dealers = [aDealer], proxies = [], pages, times, 
   const byId: ReadonlyMap<string, Dealer> = new Map(dealers.map((each) => [each.id, dealerOf(each)]));
   const settings: Settings = {
     data: folder, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies, mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'relay.example',
-    mailsPerDay, mailsPerMinute: 1_000_000, queueMost, freeLeast, metrics: undefined, pages, log: 'debug', dealers: byId,
+    mailsPerDay, mailsPerMinute: 1_000_000, queueMost, freeLeast, oldestPage: '0.1.0', metrics: undefined, pages, log: 'debug', dealers: byId,
   };
   const guard = new Guard(store, clock, settings);
   await guard.look(0);

@@ -16,7 +16,7 @@ const { folder, smtpPort, device, dealer, origin, redrive, database } = JSON.par
 const many = 100_000;
 const settings: Settings = {
   data: folder, database, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies: [], mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'bounce.relay.example',
-  mailsPerDay: 10_000_000, mailsPerMinute: 1_000_000, queueMost: 10_000_000, freeLeast: 0, metrics: undefined, pages: undefined, log: 'warn',
+  mailsPerDay: 10_000_000, mailsPerMinute: 1_000_000, queueMost: 10_000_000, freeLeast: 0, oldestPage: '0.1.0', metrics: undefined, pages: undefined, log: 'warn',
   dealers: new Map([[dealer, dealerOf({
     id: dealer, catalogue: join(folder, 'catalogue.json'), origins: [origin], mail: 'yard@dealer.example', senderName: 'Demo Lot', postalAddress: '41 Quarry Lane, Sallow County',
     limits: { perHour: many, perDay: many, devicePerHour: many }, devices: [{ id: 'counter', hash: device }],

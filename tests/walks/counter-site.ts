@@ -31,6 +31,8 @@ export interface CounterSite {
   settings(changed: Readonly<Record<string, unknown>>): void;
   /** Another version of the counter is put up: one of its files differs, and the worker that lists them. */
   deploy(mark: string): void;
+  /** The oldest page that the relay takes anything from. */
+  wants(version: string): void;
   close(): Promise<void>;
 }
 
@@ -46,10 +48,11 @@ export async function counterSite(): Promise<CounterSite> {
   const { key, privateKey } = await newRelayKey('k1');
   const [asked, taken]: [string[], RequestDocument[]] = [[], []];
   let isCut = false;
+  let minVersion = '0.1.0';
 
   async function relay(request: IncomingMessage, response: ServerResponse, path: string) {
     const say = (status: number, body: unknown) => response.writeHead(status, { 'content-type': 'application/json', 'cache-control': 'no-store' }).end(JSON.stringify(body));
-    if (path === '/relay/healthz') return say(200, { ok: true });
+    if (path === '/relay/healthz') return say(200, { ok: true, minVersion });
     if (path === '/relay/v1/keys') return say(200, { keys: [key] });
     if (path !== '/relay/v1/shortlists' || request.method !== 'POST') return say(404, {});
     const id = String(request.headers['idempotency-key']);
@@ -96,6 +99,7 @@ export async function counterSite(): Promise<CounterSite> {
       files.set('/counter/counter.css', after);
       files.set('/counter/worker.js', worker.replace(hashOf(before), hashOf(after)).replaceAll(stamp, next));
     },
+    wants(version) { minVersion = version; },
     close: () => new Promise<void>((resolve) => {
       server.close(() => resolve());
       server.closeAllConnections();

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { en } from '../../src/counter/words/en.ts';
 import { catalogueText, type CounterSite } from './counter-site.ts';
-import { anew, atStart, chip, counterWalk, kept, machines, ofOurs, tabTo, type, watched } from './counter-stand.ts';
+import { anew, atStart, chip, counterWalk, kept, machines, ofOurs, serve, tabTo, type, watched } from './counter-stand.ts';
 
 const walk = counterWalk();
 const { stand } = walk;
@@ -177,6 +178,46 @@ describe('on the device', () => {
     walk.site.cut(true);
     await page.reload();
     await atStart(page);
+  });
+
+  test('one the relay takes nothing from any more looks for a newer one, keeps what is sealed meanwhile, and says so', async () => {
+    walk.site.wants('99.0.0');
+    const { page, complaints } = await stand();
+    await kept(page);
+    await expect.poll(() => page.locator('[data-outdated]').textContent()).toMatch(/nothing is lost/);
+    await serve(page);
+    await page.locator('[data-consent="mail"]').check();
+    await page.locator('[data-send]').click();
+    await expect.poll(() => page.locator('.sending [role="status"]').textContent()).toMatch(/Saved on this device/);
+    await page.locator('[data-queue="1"]').click();
+    await expect.poll(() => page.locator('.counter').textContent()).toContain(en.waiting.way.outdated);
+    expect(walk.site.taken).toEqual([]);
+    await page.locator('[data-back]').click();
+    // A newer one is put up: it is found without anybody's doing, and taken once the customer is done.
+    walk.site.deploy('newer');
+    walk.site.wants('0.1.0');
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await expect.poll(() => walk.site.taken.length, { timeout: 10_000 }).toBe(1);
+    await expect.poll(() => page.locator('[data-outdated]').count()).toBe(0);
+    expect(ofOurs(complaints)).toEqual([]);
+  });
+
+  test('one the relay wants newer changes between two customers as soon as there is a newer', async () => {
+    const { page } = await stand();
+    await kept(page);
+    walk.site.wants('99.0.0');
+    walk.site.deploy('newer');
+    await page.locator('[data-begin]').click();
+    const asked = walk.site.asked.filter((path) => path === '/counter/worker.js').length;
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await page.locator('[data-outdated]').waitFor();
+    await page.locator('[data-update]').waitFor();
+    expect(walk.site.asked.filter((path) => path === '/counter/worker.js').length).toBeGreaterThan(asked);
+    const gone = anew(page);
+    await page.locator('[data-next]').click();
+    await gone;
+    const shown = () => page.evaluate(async () => (await (await fetch('counter.css')).text()).includes('newer'));
+    await expect.poll(async () => { await atStart(page); return shown().catch(() => false); }).toBe(true);
   });
 
   test('where it has gone wrong beyond help, the other worker takes itself and its files out, and what waits stays', async () => {

@@ -6,7 +6,7 @@ import type { WaitingStore } from './waiting-store.ts';
 import type { WayTrouble } from './relay.ts';
 
 /** What keeps the queue from being sent. */
-export type RelayTrouble = Extract<HandedIn, { kind: 'later' }>['why'];
+export type RelayTrouble = Extract<HandedIn, { kind: 'later' }>['why'] | WayTrouble;
 
 export interface DrainParts {
   store: WaitingStore;

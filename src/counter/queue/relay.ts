@@ -2,10 +2,12 @@ import type { RelayKey } from '../../request/schema.ts';
 import { paths } from '../../request/names.ts';
 import { second } from './clock.ts';
 import { readKeys } from './key-ring.ts';
+import { version } from '../../widget/version.ts';
+import { isOlder } from './is-older.ts';
 import { isObject } from './read-record.ts';
 
-/** What stands between a counter and its relay. */
-export type WayTrouble = 'unreachable' | 'not-a-relay';
+/** What stands between a counter and its relay; `outdated` is the page itself, of which the relay wants a newer one. */
+export type WayTrouble = 'unreachable' | 'not-a-relay' | 'outdated';
 
 /** Longest wait for a short answer [ms]. */
 const longestWait = 5 * second;
@@ -28,14 +30,15 @@ async function read(relay: string, path: string, { fetch, signal }: { fetch: typ
 }
 
 /**
- * Asks whether the relay is there: a browser that believes itself online may sit behind a page to log in with.
+ * Asks whether the relay is there and takes what this page sends: a browser that believes itself online may sit behind a page to log in with.
  *
  * @returns undefined where it is; else what is the matter
  */
 export async function probe(relay: string, way: { fetch: typeof globalThis.fetch; signal: AbortSignal }): Promise<WayTrouble | undefined> {
   const heard = await read(relay, paths.health, way);
   if ('trouble' in heard) return heard.trouble;
-  return isObject(heard.answer) && heard.answer.ok === true ? undefined : 'not-a-relay';
+  if (!isObject(heard.answer) || heard.answer.ok !== true) return 'not-a-relay';
+  return isOlder(version, heard.answer.minVersion) ? 'outdated' : undefined;
 }
 
 /** The keys to seal to, the one in use first; undefined where they can't be had. */

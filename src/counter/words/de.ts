@@ -20,7 +20,10 @@ export const de: CounterWords = {
     ask: (day) => `Sie ist vom ${day}, und ohne Netz gibt es keine neuere. Maschinen können verkauft und Preise anders sein. Trotzdem damit arbeiten?`,
     use: 'Damit arbeiten',
   },
-  update: { waits: 'Eine neue Fassung liegt bereit. Sie kommt, wenn hier niemand arbeitet.', now: 'Jetzt wechseln', ask: 'Was auf dem Bildschirm steht, wird nicht aufbewahrt. Trotzdem wechseln?', sure: 'Wechseln' },
+  update: {
+    waits: 'Eine neue Fassung liegt bereit. Sie kommt, wenn hier niemand arbeitet.', now: 'Jetzt wechseln', ask: 'Was auf dem Bildschirm steht, wird nicht aufbewahrt. Trotzdem wechseln?', sure: 'Wechseln',
+    outdated: 'Diese Fassung der Theke ist zu alt: Das Relais nimmt von ihr nichts mehr an. Eine neuere wird gesucht und zwischen zwei Kunden genommen. Bis dahin bleibt auf diesem Gerät, was Sie versiegeln, und nichts geht verloren. Bleibt es dabei, laden Sie die Seite neu, oder fragen Sie, wer Ihre Website betreut.',
+  },
   offline: { kept: 'Geht ohne Netz', notKept: 'Geht noch nicht ohne Netz' },
   start: {
     heading: 'Bereit für den Nächsten', explained: 'Vom Letzten ist nichts mehr hier.', begin: 'Neuer Kunde', open: 'Antworten eines Käufers öffnen',
@@ -81,7 +84,7 @@ export const de: CounterWords = {
     none: 'Nichts wartet auf den Versand.', explained: 'Alles ist versiegelt: Lesen kann es hier niemand. Jedes verlässt diese Liste erst, wenn das Relais gesagt hat, dass es da ist.',
     overdue: 'Viel oder lange wartet schon etwas, oder eines braucht Sie. Sehen Sie nach dem Netz, oder sichern Sie die versiegelte Datei und schicken Sie sie von einem anderen Gerät. Für einen Kunden, der noch da ist, drucken Sie das Blatt oder zeigen den Code.',
     states: { queued: 'wartet', sending: 'wird verschickt', 'needs-staff': 'braucht Sie', newer: 'stammt von einer neueren Fassung', damaged: 'ist nicht lesbar' },
-    way: { unreachable: 'Das Relais ist nicht erreichbar: Vielleicht gibt es kein Netz.', slow: 'Das Relais antwortet zu langsam.', busy: 'Das Relais ist beschäftigt und bittet zu warten.', 'not-a-relay': 'Etwas anderes antwortet an Stelle des Relais: vielleicht eine Anmeldeseite des Netzes.' },
+    way: { unreachable: 'Das Relais ist nicht erreichbar: Vielleicht gibt es kein Netz.', slow: 'Das Relais antwortet zu langsam.', busy: 'Das Relais ist beschäftigt und bittet zu warten.', 'not-a-relay': 'Etwas anderes antwortet an Stelle des Relais: vielleicht eine Anmeldeseite des Netzes.', outdated: 'Das Relais nimmt nicht mehr an, was diese Fassung der Theke schickt. Bis eine neuere da ist, geht nichts hinaus; alles bleibt versiegelt aufbewahrt.' },
     sendNow: 'Jetzt schicken', setUp: 'Gerät für den Versand einrichten', setUpDone: 'Dieses Gerät hat den Schlüssel des Relais und kann ohne Netz versiegeln.', setUpFailed: 'Der Schlüssel des Relais ist nicht zu bekommen. Verbinden Sie dieses Gerät und versuchen Sie es noch einmal.',
     notPersisted: 'Der Browser hat nicht zugesagt, die Daten dieses Geräts zu behalten, wenn die Platte voll wird. Legen Sie die Theke auf den Startbildschirm und richten Sie sie dann noch einmal ein.',
     save: 'Versiegelte Datei sichern', saved: 'Gesichert. Was in der Datei ist, wartet auch hier noch; zweimal schicken schadet nicht.', drop: 'Wegwerfen',

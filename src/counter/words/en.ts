@@ -20,7 +20,10 @@ export const en: CounterWords = {
     ask: (day) => `It is of ${day}, and there is no newer one without a network. Units may be sold and prices changed. Go by it all the same?`,
     use: 'Go by it',
   },
-  update: { waits: 'A new version is ready. It takes over when nobody is at work.', now: 'Update now', ask: 'What is on the screen isn’t kept. Update all the same?', sure: 'Update' },
+  update: {
+    waits: 'A new version is ready. It takes over when nobody is at work.', now: 'Update now', ask: 'What is on the screen isn’t kept. Update all the same?', sure: 'Update',
+    outdated: 'This version of the counter is too old: the relay takes nothing from it any more. A newer one is looked for and taken between two customers. Until then what you seal is kept on this device and nothing is lost. If this stays, load the page anew, or ask whoever looks after your site.',
+  },
   offline: { kept: 'Works without a network', notKept: 'Doesn’t open without a network yet' },
   start: {
     heading: 'Ready for a customer', explained: 'Nothing of the last one is left here.', begin: 'New customer', open: 'Open a buyer’s answers',
@@ -81,7 +84,7 @@ export const en: CounterWords = {
     none: 'Nothing waits to be sent.', explained: 'All of it is sealed: nobody can read it here. Each goes from this list only when the relay has said that it has it.',
     overdue: 'Much or long has been waiting, or one needs you. Look after the network, or save the sealed file and send it from another device. For a customer who is still here, print the sheet or show the code.',
     states: { queued: 'waits', sending: 'is being sent', 'needs-staff': 'needs you', newer: 'was made by a newer version', damaged: 'can’t be read' },
-    way: { unreachable: 'The relay can’t be reached: there may be no network.', slow: 'The relay answers too slowly.', busy: 'The relay is busy and asks to wait.', 'not-a-relay': 'Something else answers in the relay’s place: a page to log in to the network, perhaps.' },
+    way: { unreachable: 'The relay can’t be reached: there may be no network.', slow: 'The relay answers too slowly.', busy: 'The relay is busy and asks to wait.', 'not-a-relay': 'Something else answers in the relay’s place: a page to log in to the network, perhaps.', outdated: 'The relay no longer takes what this version of the counter sends, so nothing goes out until a newer one is here. All of it is kept, sealed.' },
     sendNow: 'Try to send now', setUp: 'Set this device up for sending', setUpDone: 'This device has the relay’s key and can seal without a network.', setUpFailed: 'The relay’s key can’t be had. Connect this device and try again.',
     notPersisted: 'The browser hasn’t promised to keep this device’s data when its disk runs full. Install the counter to the home screen, then set it up again.',
     save: 'Save the sealed file', saved: 'Saved. What is in the file still waits here too; sending it twice does no harm.', drop: 'Throw away',

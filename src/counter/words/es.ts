@@ -20,7 +20,10 @@ export const es: CounterWords = {
     ask: (day) => `Es del ${day}, y sin red no hay otra más nueva. Puede haber máquinas vendidas y precios cambiados. ¿Usarla de todos modos?`,
     use: 'Usarla',
   },
-  update: { waits: 'Hay una versión nueva. Entra cuando nadie esté trabajando.', now: 'Cambiar ahora', ask: 'Lo que hay en pantalla no se guarda. ¿Cambiar de todos modos?', sure: 'Cambiar' },
+  update: {
+    waits: 'Hay una versión nueva. Entra cuando nadie esté trabajando.', now: 'Cambiar ahora', ask: 'Lo que hay en pantalla no se guarda. ¿Cambiar de todos modos?', sure: 'Cambiar',
+    outdated: 'Esta versión del mostrador es demasiado antigua: el servidor de correo ya no acepta nada de ella. Se busca una más nueva, que entra entre dos clientes. Hasta entonces lo que selle queda en este dispositivo y no se pierde nada. Si sigue así, vuelva a cargar la página o pregunte a quien lleva su sitio web.',
+  },
   offline: { kept: 'Funciona sin red', notKept: 'Aún no se abre sin red' },
   start: {
     heading: 'Listo para un cliente', explained: 'Aquí no queda nada del anterior.', begin: 'Nuevo cliente', open: 'Abrir las respuestas de un comprador',
@@ -81,7 +84,7 @@ export const es: CounterWords = {
     none: 'No hay nada por enviar.', explained: 'Todo está sellado: aquí nadie puede leerlo. Cada uno sale de esta lista solo cuando el servidor de correo ha dicho que lo tiene.',
     overdue: 'Mucho o largo tiempo lleva esperando algo, o uno le necesita. Revise la red, o guarde el archivo sellado y envíelo desde otro aparato. Para un cliente que aún está aquí, imprima la hoja o muestre el código.',
     states: { queued: 'espera', sending: 'se está enviando', 'needs-staff': 'le necesita', newer: 'lo hizo una versión más nueva', damaged: 'no se puede leer' },
-    way: { unreachable: 'No se llega al servidor de correo: quizá no haya red.', slow: 'El servidor de correo responde demasiado lento.', busy: 'El servidor de correo está ocupado y pide esperar.', 'not-a-relay': 'Responde otra cosa en lugar del servidor de correo: quizá una página de acceso a la red.' },
+    way: { unreachable: 'No se llega al servidor de correo: quizá no haya red.', slow: 'El servidor de correo responde demasiado lento.', busy: 'El servidor de correo está ocupado y pide esperar.', 'not-a-relay': 'Responde otra cosa en lugar del servidor de correo: quizá una página de acceso a la red.', outdated: 'El servidor de correo ya no acepta lo que envía esta versión del mostrador. Hasta que haya una más nueva no sale nada; todo queda guardado y sellado.' },
     sendNow: 'Intentar enviar ahora', setUp: 'Preparar este aparato para enviar', setUpDone: 'Este aparato tiene la clave y puede sellar sin red.', setUpFailed: 'No se puede obtener la clave. Conecte este aparato e inténtelo de nuevo.',
     notPersisted: 'El navegador no ha prometido conservar los datos de este aparato cuando el disco se llene. Instale el mostrador en la pantalla de inicio y prepárelo de nuevo.',
     save: 'Guardar el archivo sellado', saved: 'Guardado. Lo que hay en el archivo también sigue esperando aquí; enviarlo dos veces no hace daño.', drop: 'Descartar',

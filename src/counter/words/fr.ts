@@ -20,7 +20,10 @@ export const fr: CounterWords = {
     ask: (day) => `Elle est du ${day}, et sans réseau il n’y en a pas de plus récente. Des machines peuvent être vendues et des prix changés. S’en servir quand même ?`,
     use: 'S’en servir',
   },
-  update: { waits: 'Une nouvelle version est prête. Elle prend la place quand personne ne travaille.', now: 'Changer maintenant', ask: 'Ce qui est à l’écran n’est pas gardé. Changer quand même ?', sure: 'Changer' },
+  update: {
+    waits: 'Une nouvelle version est prête. Elle prend la place quand personne ne travaille.', now: 'Changer maintenant', ask: 'Ce qui est à l’écran n’est pas gardé. Changer quand même ?', sure: 'Changer',
+    outdated: 'Cette version du comptoir est trop ancienne : le relais n’en accepte plus rien. Une plus récente est cherchée et prise entre deux clients. D’ici là, ce que vous scellez reste sur cet appareil et rien n’est perdu. Si cela dure, rechargez la page ou demandez à qui s’occupe de votre site.',
+  },
   offline: { kept: 'Marche sans réseau', notKept: 'Ne s’ouvre pas encore sans réseau' },
   start: {
     heading: 'Prêt pour un client', explained: 'Il ne reste rien du précédent.', begin: 'Nouveau client', open: 'Ouvrir les réponses d’un acheteur',
@@ -81,7 +84,7 @@ export const fr: CounterWords = {
     none: 'Rien n’attend d’être envoyé.', explained: 'Tout est scellé : personne ne peut le lire ici. Chacun ne quitte cette liste que lorsque le relais a dit qu’il l’a.',
     overdue: 'Beaucoup ou longtemps attend déjà, ou l’un a besoin de vous. Voyez le réseau, ou enregistrez le fichier scellé et envoyez-le d’un autre appareil. Pour un client encore là, imprimez la feuille ou montrez le code.',
     states: { queued: 'attend', sending: 'est en cours d’envoi', 'needs-staff': 'a besoin de vous', newer: 'vient d’une version plus récente', damaged: 'est illisible' },
-    way: { unreachable: 'Le relais est injoignable : il n’y a peut-être pas de réseau.', slow: 'Le relais répond trop lentement.', busy: 'Le relais est occupé et demande d’attendre.', 'not-a-relay': 'Autre chose répond à la place du relais : peut-être une page de connexion au réseau.' },
+    way: { unreachable: 'Le relais est injoignable : il n’y a peut-être pas de réseau.', slow: 'Le relais répond trop lentement.', busy: 'Le relais est occupé et demande d’attendre.', 'not-a-relay': 'Autre chose répond à la place du relais : peut-être une page de connexion au réseau.', outdated: 'Le relais n’accepte plus ce qu’envoie cette version du comptoir. Rien ne part tant qu’il n’y en a pas de plus récente ; tout reste gardé, scellé.' },
     sendNow: 'Essayer d’envoyer maintenant', setUp: 'Préparer cet appareil à l’envoi', setUpDone: 'Cet appareil a la clé du relais et peut sceller sans réseau.', setUpFailed: 'La clé du relais est introuvable. Connectez cet appareil et réessayez.',
     notPersisted: 'Le navigateur n’a pas promis de garder les données de cet appareil quand le disque se remplit. Installez le comptoir sur l’écran d’accueil, puis préparez-le à nouveau.',
     save: 'Enregistrer le fichier scellé', saved: 'Enregistré. Ce que contient le fichier attend encore ici aussi ; l’envoyer deux fois ne nuit pas.', drop: 'Jeter',

@@ -20,7 +20,11 @@ export interface CounterWords {
     ask(day: string): string;
     use: string;
   };
-  update: { waits: string; now: string; ask: string; sure: string };
+  update: {
+    waits: string; now: string; ask: string; sure: string;
+    /** The relay takes nothing from this version any more. */
+    outdated: string;
+  };
   offline: { kept: string; notKept: string };
   start: { heading: string; explained: string; begin: string; open: string; form: string; cover: string };
   /** Nobody is served: nothing is to be seen, and staff's PIN ends it where there is one. */

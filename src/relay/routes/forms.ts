@@ -11,9 +11,6 @@ import type { Parts } from './parts.ts';
 /** Leading zero bits of a proof of work: about a second of a telephone, and four under load. */
 const bits = { usual: 16, loaded: 18 } as const;
 
-/** The oldest version of our pages that may still send; an older one is to load itself anew. */
-const oldestPage = '0.1.0';
-
 /** What a form or a counter reads before it sends: a ticket, the key to seal to, whether the relay is there, what it takes. */
 export function formRoutes(app: FastifyInstance, parts: Parts): void {
   const { clock, keys, intake, guard, settings, networkOf } = parts;
@@ -42,7 +39,7 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
     return { keys: [{ id: newest!.id, publicKey: newest!.publicKey }] };
   });
 
-  app.get(paths.health, async () => ({ ok: true, minVersion: oldestPage }));
+  app.get(paths.health, async () => ({ ok: true, minVersion: settings.oldestPage }));
   app.get('/readyz', async () => {
     if (guard.closed) throw new Refusal(guard.closed);
     return { ready: true, dealers: settings.dealers.size };

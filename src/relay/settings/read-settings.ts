@@ -28,6 +28,8 @@ export interface Settings {
   queueMost: number;
   /** Bytes. */
   freeLeast: number;
+  /** The oldest version of the counter’s page that may still send, as `1.2.3`. */
+  oldestPage: string;
   metrics: Place | undefined;
   pages: string | undefined;
   log: 'error' | 'warn' | 'info' | 'debug' | 'silent';
@@ -157,6 +159,7 @@ export async function readSettings(env: Readonly<Record<string, string | undefin
     mailsPerDay: given.ACRE_MAILS_PER_DAY!, mailsPerMinute: given.ACRE_MAILS_PER_MINUTE!,
     queueMost: given.ACRE_QUEUE_MOST!,
     freeLeast: given.ACRE_FREE_LEAST! * bytesInMegabyte,
+    oldestPage: given.ACRE_OLDEST_PAGE!,
     metrics: given.ACRE_METRICS,
     pages: given.ACRE_PAGES && resolve(given.ACRE_PAGES),
     log: given.ACRE_LOG!,

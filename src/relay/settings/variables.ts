@@ -69,6 +69,7 @@ export const variables = {
   ACRE_MAILS_PER_MINUTE: variable({ schema: whole(1, 1_000_000), preset: '60', expected: 'a whole number from 1', does: 'What your mail server takes in a minute; no more go out.' }),
   ACRE_QUEUE_MOST: variable({ schema: whole(1, 10_000_000), preset: '50000', expected: 'a whole number from 1', does: 'With so many mails waiting nothing more is taken until there are fewer.' }),
   ACRE_FREE_LEAST: variable({ schema: whole(1, 1_000_000), preset: '64', expected: 'megabytes, a whole number from 1', does: 'With less room on the disk nothing more is taken.' }),
+  ACRE_OLDEST_PAGE: variable({ schema: z.string().check(z.regex(/^\d{1,5}(?:\.\d{1,5}){2}$/)), preset: '0.1.0', expected: 'a version of three numbers, such as 0.2.0', does: 'The oldest version of the counter’s page that may still send. An older one keeps all it takes in, sealed, looks for a newer one on the dealer’s site, and changes to it between two customers.' }),
   ACRE_METRICS: variable({ schema: place, preset: undefined, expected: 'a name or number and a port, such as 127.0.0.1:9420', does: 'Where /metrics can be read, apart from the public port; nowhere if not said.' }),
   ACRE_PAGES: variable({ schema: text(1_000), preset: undefined, expected: 'a folder', does: 'A folder of built pages to serve as well, such as a dealer’s page with the wizard.' }),
   ACRE_LOG: variable({ schema: z.enum(['error', 'warn', 'info', 'debug', 'silent']), preset: 'info', expected: 'error, warn, info, debug or silent', does: 'How much is logged. No personal data at any of them.' }),
