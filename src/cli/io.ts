@@ -1,5 +1,20 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
-import type { Tallied } from '../demand/tally-lines.ts';
+import type { Outcome } from '../demand/outcome.ts';
+import type { Requests } from '../demand/requests.ts';
+
+/** Judges requests, on as many processors as there are. */
+export interface Judges {
+  /** @param progress  hears now and then how many are done. @returns in their order; undefined where one can't be read */
+  judge(texts: readonly string[], progress: (done: number) => void): Promise<(Outcome | undefined)[]>;
+  end(): Promise<void>;
+}
+
+/** What a job has cost so far. */
+export interface Spent {
+  seconds: number;
+  /** Memory held at the most [MB]. */
+  megabytes: number;
+}
 
 /** What the command is given of the world. Only `main.ts` has the real one. */
 export interface Io {
@@ -9,10 +24,16 @@ export interface Io {
   /** Fails as Node does, with a `code` such as ENOENT. */
   readFile(path: string): Promise<Uint8Array>;
   readStdin(): Promise<Uint8Array>;
-  /** Lines of a file, of a folder's files, or of what a relay counted, one after the other and never all at once; `-` is standard input. Fails as Node does, or with what the relay said. */
-  lines(path: string): AsyncIterable<string>;
-  /** Judges requests, on as many processors as there are; `progress` hears now and then how many are done. */
-  tally(catalogue: CatalogueDocument, lines: readonly string[], progress: (done: number) => void): Promise<Tallied>;
+  /**
+   * Requests in files, in what a relay counted, or in its database; `-` is standard input. Reading them fails as Node does, or
+   * with what the relay or its database said.
+   *
+   * @param most  to judge at the most
+   * @param progress  hears now and then how many were read
+   */
+  requests(path: string, most: number, progress: (read: number) => void): Promise<Requests>;
+  judges(catalogue: CatalogueDocument): Judges;
+  spent(): Spent;
   /** Fails as Node does, with a `code` such as EACCES. */
   writeFile(path: string, text: string): Promise<void>;
   /** The day it is where the command runs, as 2026-04-30. */

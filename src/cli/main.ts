@@ -3,12 +3,15 @@ import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { isMainThread } from 'node:worker_threads';
 import { bytesOf } from './bytes-of.ts';
-import { tally, workAsColleague } from './demand/colleagues.ts';
-import { lines } from './demand/lines.ts';
+import { colleagues, workAsColleague } from './demand/colleagues.ts';
+import { requestsAt } from './demand/requests-at.ts';
 import { run } from './run.ts';
 
 /** Put in by the build, from package.json. */
 declare const VERSION: string;
+
+/** In a megabyte; Node tells memory in kilobytes. */
+const kilobytes = 1024;
 
 const twoDigits = (number: number) => String(number).padStart(2, '0');
 const dayOf = (now: Date) => `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
@@ -28,8 +31,9 @@ const asCommand = () => run({
   version: VERSION,
   readFile: (path) => bytesOf(createReadStream(path)),
   readStdin: () => bytesOf(process.stdin),
-  lines: (path) => lines(path, fileURLToPath(import.meta.url)),
-  tally: (catalogue, requests, progress) => tally(new URL(import.meta.url), catalogue, requests, progress),
+  requests: (path, most, progress) => requestsAt(path, fileURLToPath(import.meta.url), most, progress),
+  judges: (catalogue) => colleagues(new URL(import.meta.url), catalogue),
+  spent: () => ({ seconds: process.uptime(), megabytes: process.resourceUsage().maxRSS / kilobytes }),
   writeFile,
   today: () => dayOf(new Date()),
   out: (line) => process.stdout.write(`${line}\n`),

@@ -9,6 +9,18 @@ export interface Bringing {
   alone: number;
 }
 
+/** How many of those who aren't served a machine would serve by itself. */
+export interface Coverage {
+  machine: string;
+  serves: number;
+}
+
+/** The machines that serve the most together, in code-unit order. */
+export interface Best {
+  machines: readonly string[];
+  serves: number;
+}
+
 type Unserved = Pick<Tally, 'would'>;
 
 interface Group {
@@ -17,6 +29,8 @@ interface Group {
 }
 
 const groupsOf = ({ would }: Unserved): Group[] => Object.entries(would).filter(([key]) => key !== '').map(([key, buyers]) => ({ would: key.split(' '), buyers }));
+
+const buyersOf = (groups: readonly Group[]) => groups.reduce((sum, { buyers }) => sum + buyers, 0);
 
 function gains(groups: readonly Group[]): Map<string, number> {
   const gain = new Map<string, number>();
@@ -32,15 +46,16 @@ const best = (gain: ReadonlyMap<string, number>) => [...gain].sort(([a, m], [b, 
  * could.
  *
  * @param most  machines to name
+ * @param least  a machine that serves fewer more isn't named
  * @see Nemhauser, Wolsey and Fisher 1978, An analysis of approximations for maximizing submodular set functions I
  */
-export function picksOf(tally: Unserved, most: number): Bringing[] {
+export function picksOf(tally: Unserved, most: number, least = 1): Bringing[] {
   let groups = groupsOf(tally);
   const alone = gains(groups);
   const picks: Bringing[] = [];
   while (picks.length < most) {
     const next = best(gains(groups));
-    if (!next) break;
+    if (!next || next[1] < least) break;
     const [machine, more] = next;
     picks.push({ machine, more, alone: alone.get(machine)! });
     groups = groups.filter(({ would }) => !would.includes(machine));
@@ -49,5 +64,42 @@ export function picksOf(tally: Unserved, most: number): Bringing[] {
 }
 
 /** For each machine how many of those who aren't served it would serve by itself, most first. */
-export const coverageOf = (tally: Unserved): { machine: string; serves: number }[] =>
+export const coverageOf = (tally: Unserved): Coverage[] =>
   [...gains(groupsOf(tally))].map(([machine, serves]) => ({ machine, serves })).sort((a, b) => b.serves - a.serves || byCodeUnit(a.machine, b.machine));
+
+/** Combinations of machines that are tried at the most: a second or so. */
+const mostTried = 5_000;
+
+/** Whether so few combinations of so many machines there are that all can be tried. */
+export function canTryAll(machines: number, together: number): boolean {
+  let combinations = 1;
+  for (let each = 1; each <= together; each += 1) combinations = (combinations * (machines - together + each)) / each;
+  return combinations <= mostTried;
+}
+
+/**
+ * What so many machines could serve at the most of those who aren't served, by trying all there are; the first in
+ * code-unit order of those that serve as many.
+ *
+ * @param together  no more than machines there are that serve anybody
+ * @returns undefined for less than two, where the first pick is the best, and where there are too many to try
+ */
+export function bestOf(tally: Unserved, together: number): Best | undefined {
+  const groups = groupsOf(tally);
+  const machines = [...gains(groups).keys()].sort(byCodeUnit);
+  if (together < 2 || !canTryAll(machines.length, together)) return undefined;
+  let best: Best = { machines: [], serves: 0 };
+  const tryWith = (chosen: readonly string[], from: number, left: readonly Group[], serves: number) => {
+    if (chosen.length === together) {
+      if (serves > best.serves) best = { machines: chosen, serves };
+      return;
+    }
+    for (const [place, machine] of machines.entries()) {
+      if (place < from) continue;
+      const rest = left.filter(({ would }) => !would.includes(machine));
+      tryWith([...chosen, machine], place + 1, rest, serves + buyersOf(left) - buyersOf(rest));
+    }
+  };
+  tryWith([], 0, groups, 0);
+  return best;
+}

@@ -1,6 +1,7 @@
 import type { Voice } from '../reasons/say.ts';
 import { formatNumber } from '../units/formats.ts';
-import { fewest, type DemandReport, type Row, type Told } from './report.ts';
+import { fewest } from './counted.ts';
+import type { DemandReport, Row, Told } from './report.ts';
 import type { DemandWords } from './words/words.ts';
 
 /** A report in words, in the order it is read. */
@@ -23,6 +24,8 @@ export function sayReport(report: DemandReport, { words: { needs }, nameOf, read
   const told = (each: Told) => ('few' in each ? own.few
     : own.told(whole(each.count), each.within ? own.within(percent(each.within.low), percent(each.within.high)) : percent(each.share)));
   const rows = (each: readonly Row[], name: (id: string) => string) => each.map(({ id, told: many }): [string, string] => [name(id), told(many)]);
+  const together = (best: DemandReport['best']) => (!best ? own.bound : best.isBring ? own.isBest
+    : own.better(new Intl.ListFormat(reader.locale).format(best.machines.map((machine) => nameOf(machine))), told(best.told)));
   return {
     title: own.title,
     lead: [
@@ -39,7 +42,7 @@ export function sayReport(report: DemandReport, { words: { needs }, nameOf, read
     ].filter((section) => section.rows.length > 0),
     bring: {
       heading: own.bringHeading,
-      explained: report.bring.length > 0 ? own.bringExplained : own.nobody,
+      explained: [report.bring.length > 0 ? own.bringExplained : own.nobody, ...(report.bring.length > 1 ? [together(report.best)] : [])].join(' '),
       lines: report.bring.map(({ machine, more, alone }, index) => `${own.bring(index + 1, nameOf(machine), told(more))}; ${own.alone(told(alone))}`),
     },
     closing: [own.method, own.privacy],

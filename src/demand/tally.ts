@@ -2,7 +2,7 @@ import type { Outcome } from './outcome.ts';
 
 type Counts = Record<string, number>;
 
-/** What many buyers came to, in counts alone: nothing of any one of them is kept. Plain data, so that parts counted elsewhere add up. */
+/** What many buyers came to, in counts alone: nothing of any one of them is kept. */
 export interface Tally {
   counted: number;
   served: Record<Outcome['served'], number>;
@@ -27,13 +27,4 @@ export function count(tally: Tally, { served, first, lacked, would }: Outcome, m
   if (first !== undefined) add(tally.first, first, many);
   for (const need of lacked) add(tally.lacked, need, many);
   if (served === 'none') add(tally.would, would.join(' '), many);
-}
-
-/** Adds what was counted elsewhere. */
-export function merge(tally: Tally, other: Tally) {
-  tally.counted += other.counted;
-  for (const served of ['stands', 'ask', 'none'] as const) tally.served[served] += other.served[served];
-  for (const part of ['first', 'lacked', 'would'] as const) {
-    for (const [key, many] of Object.entries(other[part])) add(tally[part], key, many);
-  }
 }

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Io } from '../../src/cli/io.ts';
 import { run } from '../../src/cli/run.ts';
-import { tallyLines } from '../../src/demand/tally-lines.ts';
+import { judgeOf } from '../../src/demand/judge-text.ts';
+import { requestsOfLines } from '../../src/demand/of-lines.ts';
 import { root } from '../support/sources.ts';
 
 export interface Ran {
@@ -34,17 +35,21 @@ export async function runWith(files: Readonly<Record<string, Holding>>, ...argv:
     version: '1.2.3',
     readFile: async (path) => bytes(files[path]),
     readStdin: async () => bytes(files['-']),
-    async* lines(path) {
+    requests: async (path, most, progress) => requestsOfLines((async function* lines() {
       for (const line of new TextDecoder().decode(bytes(files[path])).split('\n')) if (line !== '') yield line;
+    })(), most, progress),
+    judges: (catalogue) => {
+      const judge = judgeOf(catalogue);
+      return {
+        judge: async (texts, progress) => texts.map((text, index) => {
+          const outcome = judge(text);
+          progress(index + 1);
+          return outcome;
+        }),
+        end: async () => {},
+      };
     },
-    tally: async (catalogue, lines, progress) => {
-      const work = tallyLines(catalogue, lines);
-      for (;;) {
-        const { done, value } = work.next();
-        if (done) return value;
-        progress(value);
-      }
-    },
+    spent: () => ({ seconds: 90, megabytes: 120 }),
     writeFile: async (path, text) => {
       ran.written = { ...ran.written, [path]: text };
     },

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { coverageOf, picksOf } from '../../src/demand/cover.ts';
+import { countedOf, fewest } from '../../src/demand/counted.ts';
+import { bestOf, canTryAll, coverageOf, picksOf } from '../../src/demand/cover.ts';
 import { Draw } from '../../src/demand/draw.ts';
 import type { Outcome } from '../../src/demand/outcome.ts';
-import { fewest, reportOf } from '../../src/demand/report.ts';
+import { reportOf } from '../../src/demand/report.ts';
 import { shareWithin } from '../../src/demand/share.ts';
-import { count, emptyTally, merge } from '../../src/demand/tally.ts';
+import { count, emptyTally } from '../../src/demand/tally.ts';
 import { aMinute, runs } from '../support/arbitraries.ts';
 
 const ids = ['rill', 'cobble', 'tansy', 'crag', '__proto__', 'constructor'];
@@ -26,12 +27,11 @@ function subsets(of: number): string[][] {
   return all.filter(({ length }) => length === of);
 }
 
-test('counted in parts and added up is counted in one', () => {
-  fc.assert(fc.property(fc.array(anOutcome, { maxLength: 60 }), fc.nat(60), (outcomes, at) => {
-    const parts = [tallyOf(outcomes.slice(0, at)), tallyOf(outcomes.slice(at))];
+test('who said the same counts as often as it was said', () => {
+  fc.assert(fc.property(fc.array(fc.tuple(anOutcome, fc.integer({ min: 1, max: 9 })), { maxLength: 40 }), (outcomes) => {
     const whole = emptyTally();
-    parts.forEach((part) => merge(whole, part));
-    expect(whole).toEqual(tallyOf(outcomes));
+    for (const [outcome, many] of outcomes) count(whole, outcome, many);
+    expect(whole).toEqual(tallyOf(outcomes.flatMap(([outcome, many]) => Array.from({ length: many }, () => outcome))));
   }), runs(200));
 }, aMinute);
 
@@ -52,6 +52,32 @@ test('several serve at least 1 − 1/e of what the best so many would (Nemhauser
     expect(total).toBeGreaterThanOrEqual((1 - 1 / Math.E) * Math.max(...subsets(most).map((each) => servedBy(outcomes, each))));
   }), runs(200));
 }, aMinute);
+
+test('what so many could serve at the most is what the best of all subsets does', () => {
+  fc.assert(fc.property(fc.array(anOutcome, { maxLength: 80 }), fc.integer({ min: 2, max: 4 }), (outcomes, most) => {
+    const tally = tallyOf(outcomes);
+    const together = Math.min(most, coverageOf(tally).length);
+    const best = bestOf(tally, together);
+    if (together < 2) expect(best).toBeUndefined();
+    else expect(best!.serves).toBe(Math.max(...subsets(together).map((each) => servedBy(outcomes, each))));
+    if (best) expect(servedBy(outcomes, best.machines)).toBe(best.serves);
+  }), runs(200));
+}, aMinute);
+
+test('where the first pick misleads, the best of all is found, and the report tells it', () => {
+  // The greedy choice takes the middle one, which both others together make superfluous (Nemhauser, Wolsey and Fisher 1978).
+  const outcomes = ([[10, ['cobble']], [10, ['rill']], [9, ['cobble', 'tansy']], [9, ['rill', 'tansy']], [1, ['crag', 'tansy']], [1, ['tansy']]] as const)
+    .flatMap(([many, would]) => Array.from({ length: many }, (): Outcome => ({ served: 'none', lacked: [], would })));
+  const tally = tallyOf(outcomes);
+  expect(picksOf(tally, 2).map(({ machine, more }) => [machine, more])).toEqual([['tansy', 20], ['cobble', 10]]);
+  expect(bestOf(tally, 2)).toEqual({ machines: ['cobble', 'rill'], serves: 38 });
+  expect(reportOf(countedOf(tally, 2), { seen: 40, unreadable: 0 }).best).toEqual({ machines: ['cobble', 'rill'], told: { count: 38, share: 38 / 40 }, isBring: false });
+});
+
+test('all are tried where they are few, and not where they are many', () => {
+  const chosen = (of: number, together: number): number => (together === 0 || together === of ? 1 : chosen(of - 1, together - 1) + chosen(of - 1, together));
+  for (const [of, together] of [[12, 3], [20, 4], [20, 5], [30, 3], [40, 3], [5, 5]] as const) expect(canTryAll(of, together)).toBe(chosen(of, together) <= 5_000);
+});
 
 // From memory: R, prop.test(15, 25, correct = FALSE), 95 percent confidence interval 0.4074 to 0.7660.
 test('the interval of a share is that of R', () => {
@@ -85,7 +111,7 @@ test('a count that might tell of somebody is never told', () => {
     ...Array.from({ length: 40 }, (): Outcome => ({ served: 'stands', first: 'rill', lacked: [], would: [] })),
     { served: 'stands', first: 'cobble', lacked: [], would: [] },
   ];
-  const report = reportOf(tallyOf(outcomes), { seen: outcomes.length, unreadable: 0, most: 3 });
+  const report = reportOf(countedOf(tallyOf(outcomes), 3), { seen: outcomes.length, unreadable: 0 });
   expect(report.unserved).toEqual({ few: true });
   expect(report.lacked).toEqual([{ id: 'bales.lift', told: { few: true } }]);
   expect(report.first).toEqual([{ id: 'rill', told: { count: 40, share: 40 / 45 } }, { id: 'cobble', told: { few: true } }]);
@@ -94,7 +120,7 @@ test('a count that might tell of somebody is never told', () => {
 
 test('what was drawn of many says within what it is right', () => {
   const tally = tallyOf(Array.from({ length: 400 }, (_, index): Outcome => (index < 100 ? { served: 'none', lacked: [], would: ['crag'] } : { served: 'stands', first: 'rill', lacked: [], would: [] })));
-  expect(reportOf(tally, { seen: 400, unreadable: 0, most: 1 }).unserved).toEqual({ count: 100, share: 0.25 });
-  const { unserved: drawn } = reportOf(tally, { seen: 1_000_000, unreadable: 0, most: 1 });
+  expect(reportOf(countedOf(tally, 1), { seen: 400, unreadable: 0 }).unserved).toEqual({ count: 100, share: 0.25 });
+  const { unserved: drawn } = reportOf(countedOf(tally, 1), { seen: 1_000_000, unreadable: 0 });
   expect(drawn).toMatchObject({ count: 100, share: 0.25, within: { low: expect.closeTo(0.21, 2), high: expect.closeTo(0.295, 2) } });
 });

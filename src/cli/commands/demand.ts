@@ -1,11 +1,12 @@
 import { readCatalogue } from '../../catalogue/read-catalogue.ts';
 import type { CatalogueDocument } from '../../catalogue/schema.ts';
-import { Draw } from '../../demand/draw.ts';
 import { reportOf, type DemandReport, type Told } from '../../demand/report.ts';
+import { RequestsUnreadable } from '../../demand/requests.ts';
 import { sayReport } from '../../demand/say-report.ts';
 import { readerFor } from '../../reasons/asking-voice.ts';
 import { namesIn } from '../../reasons/say.ts';
 import type { Command, Given } from '../command.ts';
+import { judged, type Wanted } from '../demand/judged.ts';
 import { demandPage, type Shares } from '../demand/page.ts';
 import { demandSheet } from '../demand/sheet.ts';
 import { complaintLine } from '../fault-line.ts';
@@ -16,17 +17,10 @@ import { inOrder, readDocumentFile } from '../read-document.ts';
 import { readJson } from '../read-json.ts';
 import { readText } from '../read-text.ts';
 
-/** Requests that are judged where not all are asked for: a share is then right to within 0.7 points. */
+/** Requests that are judged where more differ and not all are asked for: a share is then right to within 0.7 points. */
 const usuallyDrawn = 20_000;
 /** Machines to bring in that are named if nothing is said, and at most. */
 const [usuallyBrought, mostBrought] = [3, 20];
-
-interface Asked {
-  catalogue: CatalogueDocument;
-  requests: string;
-  draw: number;
-  bring: number;
-}
 
 /** The line-up with the machines somebody thinks of; undefined where they have faults, which are told. */
 async function withMachines(catalogue: CatalogueDocument, path: string, io: Io): Promise<CatalogueDocument | undefined> {
@@ -57,26 +51,27 @@ const sharesOf = ({ served, toAsk, unserved, beyond, first, lacked, would }: Dem
   sections: [first, lacked, would].filter((rows) => rows.length > 0).map((rows) => rows.map(({ told }) => shareOf(told))),
 });
 
-async function drawn(requests: string, most: number, io: Io): Promise<Draw<string> | undefined> {
-  const draw = new Draw<string>(most);
-  try {
-    for await (const line of io.lines(requests)) draw.offer(line);
-  } catch (error) {
-    const { code = '', message } = error as NodeJS.ErrnoException;
-    io.err(complaintLine(requests, code === 'ENOENT' ? 'no such file or folder' : `can’t be read (${code || message})`));
-    return undefined;
-  }
-  if (draw.seen > 0) return draw;
-  io.err(complaintLine(requests, 'holds no requests: expected answers documents, one a line'));
-  return undefined;
+/** What stands for where requests are, without the password an address may hold. */
+const shownOf = (requests: string) => requests.replace(/^(\w+:\/\/[^/]*?):[^/]*@/, '$1@');
+
+/** Why requests can't be read; a fault of the program's own is thrown on. */
+function complaintOf(error: unknown): string {
+  const { name, code, message } = error as NodeJS.ErrnoException;
+  if (name === RequestsUnreadable.name) return `can’t be read (${message})`;
+  if (code === undefined || code.startsWith('ERR_')) throw error;
+  return code === 'ENOENT' ? 'no such file or folder' : `can’t be read (${code})`;
 }
 
-async function reported({ catalogue, requests, draw: most, bring }: Asked, io: Io) {
-  const draw = await drawn(requests, most, io);
-  if (!draw) return undefined;
-  const { tally, unreadable } = await io.tally(catalogue, draw.drawn, (done) => io.err(`${done} of ${draw.drawn.length} judged`));
-  const report = reportOf(tally, { seen: draw.seen, unreadable, most: bring });
-  return { report, isInvented: draw.drawn.some((line) => line.includes('"invented":true')) };
+async function reported(wanted: Wanted, io: Io) {
+  const { requests } = wanted;
+  try {
+    const { counted, isInvented, ...of } = await judged(wanted, io);
+    if (of.seen > 0) return { report: reportOf(counted, of), isInvented };
+    io.err(complaintLine(shownOf(requests), 'holds no requests: expected answers documents, one a line'));
+  } catch (error) {
+    io.err(complaintLine(shownOf(requests), complaintOf(error)));
+  }
+  return undefined;
 }
 
 const wholeNumber = (typed: string | undefined, usually: number) => (typed === undefined ? usually : /^[1-9]\d{0,8}$/.test(typed) ? Number(typed) : undefined);
@@ -93,7 +88,7 @@ async function runDemand({ options: { catalogue: file = '', requests = '', forma
   inOrder(lot.faults).forEach(io.err);
   if (lot.document?.kind !== 'catalogue') return 1;
   const catalogue = machine === undefined ? lot.document.value : await withMachines(lot.document.value, machine, io);
-  const found = catalogue && await reported({ catalogue, requests, draw: most, bring: toBring }, io);
+  const found = catalogue && await reported({ catalogue, requests, most, toBring }, io);
   if (!catalogue || !found) return 1;
 
   const { words, demand: own } = languages[language as LanguageTag];
@@ -113,16 +108,17 @@ export const demand: Command = {
   summary: 'what buyers asked for, whom the lot serves, and what to bring in next',
   options: [
     { name: 'catalogue', takes: 'FILE', required: true, says: 'The dealer’s line-up and lot; - for standard input.' },
-    { name: 'requests', takes: 'FILE|DIR|DATABASE', required: true, says: 'Answers documents, one a line, without addresses; a folder of such files (.jsonl, .ndjson); a relay’s data folder or database, of which it takes what buyers agreed to; - for standard input.' },
+    { name: 'requests', takes: 'FILE|DIR|DATABASE', required: true, says: 'Answers documents, one a line, without addresses; a folder of such files (.jsonl, .ndjson); a relay’s data folder, or its database (postgres://…, the password in PGPASSWORD), of which it takes what buyers agreed to; - for standard input.' },
     { name: 'machine', takes: 'FILE', says: 'Machines to think of besides the line-up: JSON as it stands under "machines" of a catalogue.' },
     { name: 'bring', takes: 'N', says: `How many machines to bring in to name, up to ${mostBrought}; ${usuallyBrought} if not said.` },
-    { name: 'draw', takes: 'N|all', says: `How many requests to judge, drawn by lot where there are more; ${usuallyDrawn} if not said.` },
+    { name: 'draw', takes: 'N|all', says: `How many requests to judge, drawn by lot where more differ; ${usuallyDrawn} if not said.` },
     { name: 'format', takes: formats.join('|'), choices: formats, says: 'A sheet to read, the figures as JSON, or one page for a browser; text if not said.' },
     { name: 'language', takes: languageTags.join('|'), choices: languageTags, says: 'Language of the sheet or page; en if not said.' },
   ],
   details: [
     'Judges each request by today’s lot and rules: for how many buyers each machine on the lot comes first, by which needs the others fail, and which machine, from the line-up or thought of, would serve the most of those at their budgets.',
-    'Requests are streamed: of more than are drawn no more are kept, and each share says within what it is right. The draw is the same each time. Counts below 5 are told as that alone.',
+    'Requests are streamed, and what is the same is judged once. Of more than are drawn no more are kept, and each share says within what it is right; the draw is the same each time. Counts below 5 are told as that alone.',
+    'A relay’s database counts by itself, in tables of this connection alone that are gone when it ends; its role needs to read acre.statistics and to make temporary tables.',
   ],
   run: runDemand,
 };

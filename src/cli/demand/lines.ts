@@ -3,19 +3,20 @@ import { createReadStream } from 'node:fs';
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { RequestsUnreadable } from '../../demand/requests.ts';
 
 async function* linesOf(stream: NodeJS.ReadableStream): AsyncGenerator<string> {
   for await (const line of createInterface({ input: stream, crlfDelay: Infinity })) if (line.trim() !== '') yield line;
 }
 
 /** What a relay has counted, as its own command prints it: it alone knows its store, and whether it runs. */
-async function* ofRelay(program: string, env: Record<string, string>): AsyncGenerator<string> {
-  const relay = spawn(process.execPath, [program, 'relay', 'statistics'], { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
+async function* ofRelay(program: string, data: string): AsyncGenerator<string> {
+  const relay = spawn(process.execPath, [program, 'relay', 'statistics'], { env: { ...process.env, ACRE_DATA: data }, stdio: ['ignore', 'pipe', 'pipe'] });
   let complaint = '';
   relay.stderr.on('data', (part: Buffer) => { complaint += part.toString(); });
   const ended = new Promise<number | null>((resolve) => { relay.once('close', resolve); });
   yield* linesOf(relay.stdout);
-  if (await ended !== 0) throw new Error(complaint.trim().split('\n')[0] || 'the relay doesn’t say what it counted');
+  if (await ended !== 0) throw new RequestsUnreadable(complaint.trim().split('\n')[0] || 'the relay doesn’t say what it counted');
 }
 
 /** Where a relay keeps what it took: its store's name is its own. */
@@ -24,7 +25,7 @@ const isRelays = (names: readonly string[]) => names.includes('relay.sqlite');
 async function* ofFolder(folder: string, program: string): AsyncGenerator<string> {
   const names = await readdir(folder);
   if (isRelays(names)) {
-    yield* ofRelay(program, { ACRE_DATA: folder });
+    yield* ofRelay(program, folder);
     return;
   }
   // By their names, as files of a day each are named.
@@ -32,14 +33,13 @@ async function* ofFolder(folder: string, program: string): AsyncGenerator<string
 }
 
 /**
- * Lines of a file, of standard input for `-`, of all files of a folder, or of what a relay counted: by its data folder,
- * or by the address of its database. Fails as Node does, or with what the relay said.
+ * Lines of a file, of standard input for `-`, of all files of a folder, or of what a relay counted, by its data folder.
+ * Fails as Node does, or with what the relay said.
  *
  * @param program  this command, to ask a relay with
  */
 export async function* lines(path: string, program: string): AsyncGenerator<string> {
   if (path === '-') yield* linesOf(process.stdin);
-  else if (/^postgres(ql)?:\/\//.test(path)) yield* ofRelay(program, { ACRE_DATABASE: path });
   else if ((await stat(path)).isDirectory()) yield* ofFolder(path, program);
   else yield* linesOf(createReadStream(path));
 }

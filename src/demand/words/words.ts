@@ -22,6 +22,10 @@ export interface DemandWords {
   wouldExplained: string;
   bringHeading: string;
   bringExplained: string;
+  /** How near the best these come together: proven, beaten by others, or within the bound of the method. */
+  isBest: string;
+  better(machines: string, many: string): string;
+  bound: string;
   bring(place: number, machine: string, more: string): string;
   alone(many: string): string;
   nobody: string;
