@@ -233,3 +233,52 @@ test.each([['en', unitEn], ['de', unitDe], ['es', unitEs], ['fr', unitFr]] as co
   const { violations } = await wizard.evaluate((element, options) => axe.run(element, options), rules);
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
 });
+
+test('a unit sold in the year its series changed: a lift only one of the two has must be asked for by the plate, and another unit of its machine stands', async () => {
+  const { page } = await demo.open();
+  // Of the demo, on the hitch 2,385 lb lift the second series and 2,230 lb the first; burdock-sold-2015 was sold in the year between.
+  const carrier: AnswersDocument = {
+    format: farm.format, land: { slope: 'flat', overhead: 'open' }, drivers: { least: 'experienced', under18: false },
+    tasks: [{ task: 'carry-implement', must: true, weight: { value: 2300, unit: 'lb' }, distance: { value: 24, unit: 'in' } }],
+  };
+  const { fold } = await toUnit(page, 'burdock-sold-2015', { answers: carrier });
+  const units = await wizardOn(page).evaluate((element) => {
+    const { shortlist, askDealer, ruledOut } = (element as AcreToAxle).shortlist!;
+    return [...shortlist, ...askDealer, ...ruledOut].flatMap(({ units: all }) => all).filter(({ unit }) => unit.startsWith('burdock-'))
+      .map(({ unit, verdict, because }) => [unit, verdict, because.filter(({ need }) => need === 'carry-implement.lift').map(({ missing }) => missing)]);
+  });
+  expect(units).toContainEqual(['burdock-sold-2015', 'ask', [['units.generation']]]);
+  expect(units).toContainEqual(['burdock-second-2021', 'stands', []]);
+  await opened(fold, 'look');
+  const plate = await closer(fold, 'look').locator('li').filter({ hasText: unitEn.lot.inspection.items['serial-plate'].name }).innerText();
+  expect(plate).toContain('2015 is a year in which it changed');
+  expect(await fold.locator('xpath=..').innerText()).toContain('which series it is, by the number on its plate');
+});
+
+test('whoever pays by the month has the loan in the comparison, by terms he may change, and who pays at once is told of none', async () => {
+  const { page } = await demo.open();
+  const paying = (pay: 'loan' | 'cash'): AnswersDocument => ({ ...farm, budget: { ...farm.budget, pay } });
+  const { fold } = await toUnit(page, own, { answers: paying('loan') });
+  await opened(fold, 'costs');
+  const costs = closer(fold, 'costs');
+  await costs.locator('select').selectOption(`unit ${other}`);
+  const said = (more: object) => sayComparison(compareOwning({ catalogue: inSi, answers: answersOf(paying('loan')), candidates: [candidate(own), candidate(other)], ...more }), { voice, lot: unitEn.lot });
+  const plain = (texts: readonly string[]) => texts.map((text) => text.replaceAll(' ', ' '));
+  const told = async () => plain(await costs.locator('[role="status"] li').allInnerTexts());
+  await expect.poll(told).toEqual(plain(said({}).pairs[0]!));
+  const text = (await costs.innerText()).replaceAll(' ', ' ');
+  for (const each of [...plain(said({}).sides.flatMap(({ says }) => says)), unitEn.lot.owning.financed, unitEn.lot.quotation.lender]) expect(text).toContain(each);
+
+  const ways = costs.locator('input[type="radio"]');
+  expect(await ways.evaluateAll((all) => all.map((each) => (each as HTMLInputElement).checked))).toEqual([false, true, false, false]);
+  await ways.nth(3).check();
+  await expect.poll(told).toEqual(plain(said({ finance: inSi.dealer.finance![2]! }).pairs[0]!));
+  await ways.nth(0).check();
+  await expect.poll(told).toEqual(plain(said({ finance: 'own-money' }).pairs[0]!));
+  expect(await costs.innerText()).not.toContain(unitEn.lot.owning.financed);
+
+  const cash = await toUnit(page, own, { answers: paying('cash') });
+  await opened(cash.fold);
+  if (!(await closer(cash.fold, 'costs').locator('> [part]').count())) await opened(cash.fold, 'costs');
+  expect(await closer(cash.fold, 'costs').innerText()).not.toMatch(/APR|How you pay/);
+});
