@@ -80,7 +80,11 @@ export const isCheck = (wizard: Locator) => wizard.locator('[part="check"]').isV
 /** Answers question after question until all answers are to be checked; gives the questions in the order they were asked. */
 export async function walkToCheck(wizard: Locator, answers: AnswersDocument): Promise<QuestionId[]> {
   const asked: QuestionId[] = [];
-  while (!(await isCheck(wizard))) asked.push(await answer(wizard, answers));
+  const isNext = async () => {
+    await wizard.locator('[data-question], [part="check"]').first().waitFor();
+    return !(await isCheck(wizard));
+  };
+  while (await isNext()) asked.push(await answer(wizard, answers));
   return asked;
 }
 

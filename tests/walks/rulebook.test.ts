@@ -5,7 +5,9 @@ import { fr as own } from '../../src/cli/rulebook/words/fr.ts';
 import { fr } from '../../src/reasons/words/fr.ts';
 import { sayRule } from '../../src/reasons/say.ts';
 import { axeSource, type AxeResult } from './axe.ts';
+import type { AcreToAxle } from '../../src/widget/element.ts';
 import { openDemo, type Demo, type Visit } from './browser.ts';
+import { wizardOn } from './buyer.ts';
 
 declare const axe: { run(options: object): Promise<AxeResult> };
 
@@ -16,6 +18,8 @@ afterAll(() => demo.close());
 /** The rule book, come to by the link on the dealer's page. */
 async function openBook(options: BrowserContextOptions = {}): Promise<Visit> {
   const visit = await demo.open(options);
+  // What that page itself asks for late isn't the rule book's.
+  await wizardOn(visit.page).evaluate((element) => (element as AcreToAxle).ready);
   visit.requests.length = 0;
   await visit.page.locator('a[href$="rulebook.html"]').click();
   await visit.page.getByRole('search').waitFor();
