@@ -17,7 +17,12 @@ export class Metrics {
     collectDefaultMetrics({ register: this.registry });
     const gauge = (name: string, help: string, read: () => number | undefined | Promise<number | undefined>) => this.registry.registerMetric(new Gauge({
       name, help, registers: [],
-      async collect() { this.set(await read() ?? 0); },
+      async collect() {
+        const value = await read();
+        // What isn't known is left out: 0 would call somebody.
+        if (value === undefined) this.remove();
+        else this.set(value);
+      },
     }));
     gauge('acre_open', 'Whether requests are taken.', () => Number(isOpen()));
     gauge('acre_disk_free_bytes', 'Room on the disk.', async () => (await store.health()).freeBytes);

@@ -13,15 +13,15 @@ import type { PostgresStore } from './store/postgres/postgres-store.ts';
 import type { Store } from './store/store.ts';
 
 /** What tells where a store is. */
-export type StorePlace = Pick<Settings, 'data' | 'database'>;
+export type StorePlace = Pick<Settings, 'data' | 'database' | 'keys'>;
 
 export const storeFileOf = (settings: Pick<Settings, 'data'>) => join(settings.data, 'relay.sqlite');
-export const keysFileOf = (settings: Pick<Settings, 'data'>) => join(settings.data, 'keys.json');
+export const keysFileOf = (settings: Pick<Settings, 'data' | 'keys'>) => settings.keys ?? join(settings.data, 'keys.json');
 
 const isThere = (path: string) => stat(path).then(() => true, () => false);
 
-/** The secrets of a data folder; made for a new one, never beside a store that was filled with others. @throws SettingsFault, KeysFault */
-export async function keysFor(settings: Pick<Settings, 'data'>, clock: Clock): Promise<Keys> {
+/** The secrets of a relay; made for a new one, never beside a store that was filled with others. @throws SettingsFault, KeysFault */
+export async function keysFor(settings: Pick<Settings, 'data' | 'keys'>, clock: Clock): Promise<Keys> {
   const file = keysFileOf(settings);
   if (await isThere(file)) return readKeys(file);
   if (await isThere(storeFileOf(settings))) throw new SettingsFault([`${file}: the secrets this store was filled with aren’t there; put the file back from a backup, for without it nobody who stopped mail is known any more`]);
@@ -34,7 +34,7 @@ export const markOf = ({ addresses }: Keys) => keyedHash(addresses, 'store', 'ac
 /** The secrets of a database, which all who share it have to have. @throws KeysFault */
 async function sharedKeys(settings: StorePlace, clock: Clock, store: PostgresStore): Promise<Keys> {
   const file = keysFileOf(settings);
-  const copy = `${file}: put a copy there of the keys.json of the relay that has this database already, for without it nobody who stopped mail is known`;
+  const copy = `${file}: put a copy there of the secrets of the relay that has this database already, for without it nobody who stopped mail is known`;
   if (!await isThere(file) && await store.filledWith() !== undefined) throw new KeysFault(copy);
   const keys = await keysFor(settings, clock);
   if (await store.filledWith(markOf(keys)) !== markOf(keys)) throw new KeysFault(`these are not the secrets this database was filled with. ${copy}`);

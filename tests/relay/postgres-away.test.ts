@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { clock } from '../../src/relay/clock.ts';
 import { logTo } from '../../src/relay/log.ts';
@@ -142,6 +143,35 @@ describe.concurrent('a store to whose server nothing gets through any more, as b
     expect(await store.release(clock.now() + 100_000, 60_000)).toBe(1);
     await end();
   }, 40_000);
+
+  test('is noticed within seconds also by who may wait a minute, and one that only takes its time is waited for', async ({ expect }) => {
+    const { way, database, end } = await begun();
+    // Whoever starts waits for another that is at it.
+    const waiting = async () => {
+      const holder = new pg.Client({ connectionString: server.address(database) });
+      await holder.connect();
+      await holder.query(`SELECT pg_advisory_lock(hashtextextended('acre jobs', 0))`);
+      const opening = openPostgres({ address: server.address(database, way.port), longest }).then(async (opened) => {
+        await opened.close();
+        return 'opened';
+      }, (error: Error) => error.name);
+      await expect.poll(() => holder.query('SELECT 1 FROM pg_locks WHERE NOT granted').then(({ rowCount }) => rowCount), { timeout: 20_000 }).toBe(1);
+      const before = way.begun();
+      // It has looked twice, and found that the server is there.
+      await expect.poll(() => way.begun() - before, { timeout: 20_000 }).toBe(2);
+      return { opening, end: () => holder.end() };
+    };
+    const slow = await waiting();
+    await slow.end();
+    expect(await slow.opening).toBe('opened');
+    const dead = await waiting();
+    way.swallow();
+    const since = clock.elapsed();
+    expect(await dead.opening).toBe('StoreUnusable');
+    expect(clock.elapsed() - since).toBeLessThan(6 * longest);
+    await dead.end();
+    await end();
+  }, 60_000);
 
   test('closes in time', async ({ expect }) => {
     const { way, store, end } = await begun();

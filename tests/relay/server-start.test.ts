@@ -19,7 +19,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 writeFileSync(join(folder, 'catalogue.json'), demoCatalogue);
 const settingsFile = join(folder, 'settings.json');
 writeFileSync(settingsFile, JSON.stringify(settingsWith(aDealer)));
-const envFor = (more: Record<string, string> = {}) => ({ ACRE_DATA: mkdtempSync(join(folder, 'd-')), ACRE_LISTEN: '127.0.0.1:0', ACRE_LOG: 'silent', ACRE_FREE_LEAST: '1', ...more });
+const envFor = <M extends Record<string, string>>(more: M = {} as M) => ({ ACRE_DATA: mkdtempSync(join(folder, 'd-')), ACRE_LISTEN: '127.0.0.1:0', ACRE_LOG: 'silent', ACRE_FREE_LEAST: '1', ...more });
 
 const quiet = logTo('silent');
 /** A sender that notes what it is told. */
@@ -157,6 +157,37 @@ test('fault 27: with too little room on the disk it is 503 before anything is ta
   await relay.guard.look(0);
   expect(await post()).toBe(202);
   await relay.end();
+});
+
+test('what isn’t known of a disk is left out of the figures, and no 0 calls anybody', async () => {
+  let free: number | undefined = 5;
+  const relay = await aRelay({ store: (real) => ({ ...real, health: async () => {
+    const { freeBytes, ...rest } = await real.health();
+    return { ...rest, ...(free !== undefined && freeBytes !== undefined && { freeBytes: free }) };
+  } }) });
+  const room = async () => (await relay.metrics.registry.metrics()).split('\n').filter((line) => line.startsWith('acre_disk_free_bytes'));
+  expect(await room()).toEqual(['acre_disk_free_bytes 5']);
+  free = undefined;
+  expect(await room()).toEqual([]);
+  free = 0;
+  expect(await room()).toEqual(['acre_disk_free_bytes 0']);
+  await relay.end();
+});
+
+test('secrets are where ACRE_KEYS says, made there, used from there and replaced there', async () => {
+  const elsewhere = mkdtempSync(join(folder, 'k-'));
+  const env = envFor({ ACRE_KEYS: join(elsewhere, 'relay-keys.json') });
+  const settings = await readSettings(env, settingsFile);
+  const { sender, finish } = noting();
+  finish();
+  await (await startRelay(settings, quiet, () => sender)).stop();
+  expect(readdirSync(settings.data)).not.toContain('keys.json');
+  const made = readFileSync(env.ACRE_KEYS, 'utf8');
+  expect(await rotate(settingsFile, { env, out: () => {}, err: () => {}, exit: () => {}, onStop: () => () => {} })).toBe(0);
+  expect(readFileSync(env.ACRE_KEYS, 'utf8')).not.toBe(made);
+  await (await startRelay(settings, quiet, () => sender)).stop();
+  rmSync(env.ACRE_KEYS);
+  await expect(startRelay(settings, quiet, () => sender)).rejects.toThrow(/relay-keys\.json: the secrets this store was filled with/);
 });
 
 describe('what an administrator has done', () => {

@@ -16,6 +16,8 @@ export interface Settings {
   data: string;
   /** Address of a PostgreSQL database, with its password; undefined for a file in the data folder. */
   database?: string | undefined;
+  /** The file of secrets, where it isn't the one in the data folder. */
+  keys?: string | undefined;
   listen: Place;
   /** Ends with a slash; undefined where links are to begin with the place it listens at. */
   address: string | undefined;
@@ -151,6 +153,7 @@ export async function readSettings(env: Readonly<Record<string, string | undefin
   return {
     data, dealers, mail,
     database: given.ACRE_DATABASE,
+    keys: given.ACRE_KEYS && resolve(given.ACRE_KEYS),
     listen: given.ACRE_LISTEN!,
     address: given.ACRE_ADDRESS?.replace(/\/?$/, '/'),
     proxies: given.ACRE_PROXIES!,

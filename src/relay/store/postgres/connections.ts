@@ -1,6 +1,7 @@
 import pg from 'pg';
 import { second } from '../../clock.ts';
 import { StoreAway, StoreBroken } from '../failures.ts';
+import { watch } from './still-there.ts';
 import { isWorthAnotherTry, codeOf, told } from './trouble.ts';
 
 /** How long a connection and a statement may take [ms]: a form waits five seconds for its answer. */
@@ -83,12 +84,14 @@ export interface ConnectionOptions {
 export class Connections {
   readonly #pool: pg.Pool;
   readonly #clients = new Set<pg.ClientBase>();
+  readonly #address: string;
   readonly #longest: number;
   readonly #onBroken: (error: StoreBroken) => void;
   #closed = false;
 
   constructor({ address, name, longest = usualLongest, onLost = deaf, onBroken = deaf }: ConnectionOptions) {
     this.#onBroken = onBroken;
+    this.#address = address;
     this.#longest = longest;
     this.#pool = new pg.Pool({
       connectionString: address, application_name: name, max: most, types, keepAlive: true, keepAliveInitialDelayMillis: keepAliveAfter,
@@ -128,9 +131,11 @@ export class Connections {
         throw this.#told(error);
       }
     };
+    const unwatch = longest > this.#longest ? watch(this.#address, this.#longest, () => streamOf(client).destroy()) : deaf;
     try {
       return await job(ask);
     } finally {
+      unwatch();
       if (lost) streamOf(client).destroy();
       client.release(lost);
     }
