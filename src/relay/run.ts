@@ -7,7 +7,7 @@ import { sha256 } from './hashes.ts';
 import { logTo } from './log.ts';
 import { keysFileOf, markOf, openStore, storeFileOf } from './open-store.ts';
 import { KeysFault, readKeys, rotateKeys } from './settings/keys.ts';
-import { readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
+import { domainOf, readSettings, SettingsFault, type Settings } from './settings/read-settings.ts';
 import { startRelay, type SenderNeeds } from './start.ts';
 import type { Sender } from './sender/sender.ts';
 import { StoreAway, StoreUnusable } from './store/failures.ts';
@@ -75,7 +75,7 @@ async function here(settings: Settings, asked: Task): Promise<AsyncIterable<stri
   const { store, keys } = await openStore(settings, clock);
   return (async function* lines() {
     try {
-      yield* runTask(asked, { store, keys, clock, wake: () => {} });
+      yield* runTask(asked, { store, keys, clock, domain: domainOf(settings), wake: () => {} });
     } finally {
       await store.close();
     }

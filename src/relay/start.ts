@@ -7,7 +7,7 @@ import { Metrics } from './metrics.ts';
 import { serverOf } from './server.ts';
 import { openStore } from './open-store.ts';
 import type { Keys } from './settings/keys.ts';
-import { SettingsFault, type Settings } from './settings/read-settings.ts';
+import { domainOf, SettingsFault, type Settings } from './settings/read-settings.ts';
 import type { Sender } from './sender/sender.ts';
 import type { Store } from './store/store.ts';
 import { Guard } from './way/guard.ts';
@@ -103,11 +103,12 @@ async function begin({ settings, log, clock, keys, store, newSender, begun, onBr
   begun.add(() => clearInterval(tidying));
 
   const sender = newSender({ store, settings, address, clock, log, metrics });
-  const intake = new Intake({ store, clock, keys, dealers: settings.dealers, mailsPerDay: settings.mailsPerDay, domain: settings.sender.slice(settings.sender.indexOf('@') + 1) });
+  const domain = domainOf(settings);
+  const intake = new Intake({ store, clock, keys, dealers: settings.dealers, mailsPerDay: settings.mailsPerDay, domain });
   await guard.start();
   begun.add(() => guard.stop());
   const wake = () => sender.wake();
-  const tasks = await listenForTasks(settings.data, { store, keys, clock, wake }, log);
+  const tasks = await listenForTasks(settings.data, { store, keys, clock, domain, wake }, log);
   begun.add(() => tasks.close());
   const figures = settings.metrics && await serveMetrics(metrics, settings.metrics);
   if (figures) begun.add(() => figures.close());

@@ -37,6 +37,7 @@ export interface TestRelay {
   store: Store;
   keys: Keys;
   clock: FakeClock;
+  domain: string;
   guard: Guard;
   settings: Settings;
   /** Every line that was logged. */
@@ -79,7 +80,7 @@ export async function aRelay({ dealers = [aDealer], proxies = [], pages, times, 
   const app = serverOf({ settings, address: settings.address!, store, keys, clock, log, metrics, guard, intake, wake: () => { woken += 1; } }, { ...usualTimes, ...times }, mostSockets);
   await app.ready();
   return {
-    app, store, keys, clock, guard, settings, logged, metrics, woken: () => woken,
+    app, store, keys, clock, domain: 'relay.example', guard, settings, logged, metrics, woken: () => woken,
     async end() {
       await app.close();
       await real.close();

@@ -42,6 +42,17 @@ test('fault 21: an address that isn’t there is sent nothing more by that deale
   expect(await takeBounce(mail, relay)).toEqual(['seen-before']);
 });
 
+test('what comes back for good is told to the dealer who was let have a copy, once, for the last request', async () => {
+  for (const address of ['bob@buyer.example', 'bob@buyer.example']) {
+    relay.clock.pass(20 * 60_000);
+    await post(relay, requestTo(address, { consent: { mail: true, dealerCopy: true, statistics: false } }));
+    for (const claim of await relay.store.claim(5, relay.clock.now(), 3)) await relay.store.settle(claim, { state: 'sent', reply: '250' }, relay.clock.now());
+  }
+  expect(await takeBounce(report(about('bob@buyer.example', '5.1.1')), relay)).toEqual(['stopped']);
+  expect(await takeBounce(report(about('bob@buyer.example', '5.1.1'), 1), relay)).toEqual(['stopped']);
+  expect(await relay.store.claim(5, relay.clock.now(), 3)).toEqual([expect.objectContaining({ role: 'dealer', isWord: true, messageId: expect.stringMatching(/^<[\w-]+@relay\.example>$/) })]);
+});
+
 test('fault 21: one about somebody nothing was sent to is forged, and one of twenty megabytes or within another ends nobody’s day', async () => {
   expect(await takeBounce(report(about('victim@mail.example', '5.1.1')), relay)).toEqual(['not-sent-by-us']);
   expect(await takeBounce(`${'x'.repeat(20 * 1024 * 1024)}\r\n${report(about('ann@buyer.example', '5.1.1'))}`, relay)).toEqual(['no-report']);

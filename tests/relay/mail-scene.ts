@@ -16,6 +16,7 @@ export const page = 'https://www.dealer-of-used-tractors.example/used/';
 /** What a scene changes of the usual one. */
 export interface Scene {
   role?: Composing['role'];
+  isWord?: boolean;
   catalogue?: CatalogueDocument;
   request?: Partial<RequestDocument>;
   dealer?: Partial<Composing['dealer']>;
@@ -23,7 +24,7 @@ export interface Scene {
 }
 
 let read = 0;
-export function composing(answers: AnswersDocument, { role = 'buyer', catalogue = demo, request = {}, dealer = {}, asSeen = true }: Scene = {}): Composing {
+export function composing(answers: AnswersDocument, { role = 'buyer', isWord = false, catalogue = demo, request = {}, dealer = {}, asSeen = true }: Scene = {}): Composing {
   const document: RequestDocument = {
     format: requestFormat, kind: 'shortlist', dealer: catalogue.id, answers, address: 'ann@buyer.example', consent: { mail: true, dealerCopy: true, statistics: false },
     contact: { name: 'Ann Buyer', phone: '555-555-0199', goodTime: 'evening' }, language: 'en', units: 'us',
@@ -31,7 +32,7 @@ export function composing(answers: AnswersDocument, { role = 'buyer', catalogue 
   };
   read += catalogue === demo ? 0 : 1;
   return {
-    role, document, asSeen, token,
+    role, isWord, document, asSeen, token,
     dealer: { id: catalogue.id, mail: 'yard@dealer.example', senderName: 'Hollowmere Valley Tractors', postalAddress: '41 Quarry Lane, Hollowmere', page, ...dealer },
     catalogue: { dealer: catalogue.id, hash: catalogue === demo ? 'demo' : `other ${read}`, version: 'v-seen', asOf: catalogue.asOf, text: JSON.stringify(catalogue) },
   };

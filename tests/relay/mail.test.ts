@@ -206,6 +206,25 @@ describe('the dealer’s copy', () => {
   });
 });
 
+describe.each(tags)('word to the dealer that a mail can’t be delivered, in %s', (tag) => {
+  const { mail: { dealer: said, subjects } } = mailLanguage(tag);
+  const own = { ...demo, dealer: { ...demo.dealer, locale: `${tag}-US` } };
+
+  test('says so, whom to call and what he asked for, by the same text as HTML, and nothing of the result', () => {
+    const mail = mailOf(horses, { role: 'dealer', isWord: true, catalogue: own });
+    expect(mail.subject).toBe(subjects.undelivered(demo.dealer.name));
+    for (const text of [unflowed(mail.text).join('\n'), readOf(mail.html!)]) {
+      for (const each of [said.undelivered.says, 'Ann Buyer', '555-555-0199', 'ann@buyer.example', said.goodTimes.evening]) expect(plain(text).replaceAll('\'', '’')).toContain(plain(each).replaceAll('\'', '’'));
+      for (const machine of own.machines) expect(text).not.toContain(machine.name);
+    }
+    // An answer would get no further than the mail did.
+    expect(mail.replyTo).toBeUndefined();
+    expect(hrefsOf(mail.html!)).toEqual([]);
+    expect(mail.headers).toMatchObject({ 'Auto-Submitted': 'auto-generated', 'Content-Language': tag });
+    expect(JSON.stringify([mail.subject, mail.fromName, mail.headers])).not.toMatch(/Ann|0199|buyer\.example/);
+  });
+});
+
 test('a tag of a language that can be none of any is as good as English', () => {
   expect(mailOf(horses, { role: 'dealer', request: { language: 'en-00-00-00' } }).text).toContain('English');
   expect(mailOf(horses, { request: { language: 'zz-00-00-00' } }).headers).toMatchObject({ 'Content-Language': 'en' });

@@ -79,6 +79,46 @@ describe('one mail', () => {
     expect(await b.store.isStopped('hash of ann@buyer.example', 'other', b.time.now())).toBe(false);
   });
 
+  describe('that ends without its buyer is told to the dealer, once', () => {
+    const toDealer = () => b.transport.mails.filter(({ envelope }) => envelope.to === 'sales@demo-lot.example');
+
+    test.each([['refused', refused({ noSuchAddress: true })], ['given up', later()]])('where it is %s', async (_what, says) => {
+      b = bench();
+      await b.sender.start();
+      b.transport.says = ({ envelope }) => (envelope.to === 'ann@buyer.example' ? says : sent);
+      await b.accept({ name: 'a', roles: ['buyer', 'dealer'] });
+      await b.pass(100 * hour);
+      expect(toDealer()).toHaveLength(2);
+      expect(new Set(toDealer().map(({ name }) => name)).size).toBe(2);
+      expect((await b.store.undelivered()).map(({ told }) => told)).toEqual(['sent']);
+    });
+
+    test('and isn’t where he was let have no copy, or where the person wants no mail', async () => {
+      b = bench();
+      await b.sender.start();
+      b.transport.says = ({ envelope }) => (envelope.to === 'ann@buyer.example' ? refused({ noSuchAddress: true }) : sent);
+      await b.accept({ name: 'a' });
+      await b.pass(minute);
+      await b.store.suppress('hash of bob@buyer.example', { all: true }, 'stop', b.time.now());
+      await b.accept({ name: 'b', address: 'bob@buyer.example', roles: ['buyer', 'dealer'] });
+      await b.pass(minute);
+      expect(toDealer()).toHaveLength(1);
+      expect(await b.states()).toEqual({ refused: 1, suppressed: 1, sent: 1 });
+    });
+
+    test('also where he can’t be reached at first', async () => {
+      b = bench();
+      await b.sender.start();
+      let isUp = false;
+      b.transport.says = ({ envelope }) => (envelope.to === 'ann@buyer.example' ? refused({ noSuchAddress: true }) : isUp ? sent : unreached);
+      await b.accept({ name: 'a', roles: ['buyer', 'dealer'] });
+      await b.pass(hour);
+      isUp = true;
+      await b.pass(5 * hour);
+      expect((await b.store.undelivered()).map(({ told }) => told)).toEqual(['sent']);
+    });
+  });
+
   test('fault 14: what is refused for our sake is no fault of the person, and somebody is called', async () => {
     b = bench();
     await b.sender.start();

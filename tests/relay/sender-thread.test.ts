@@ -19,7 +19,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const mailFor = (what: string): Composing => ({
-  role: 'buyer', document: { ...aRequest, address: `${what}@buyer.example` }, dealer: { id: 'd', mail: 'a@b.example', senderName: 'D', postalAddress: 'P' }, catalogue: undefined, asSeen: false, token: 't',
+  role: 'buyer', isWord: false, document: { ...aRequest, address: `${what}@buyer.example` }, dealer: { id: 'd', mail: 'a@b.example', senderName: 'D', postalAddress: 'P' }, catalogue: undefined, asSeen: false, token: 't',
 });
 const well = (what: string) => ({ fromName: 'buyer', subject: 'https://relay.example/', text: what });
 

@@ -209,6 +209,7 @@ describe('what an administrator has done', () => {
     expect(JSON.parse(exported.out.join('\n'))).toEqual([expect.objectContaining({ dealer: aDealer.id, document: expect.objectContaining({ address: 'ann@buyer.example' }) })]);
     expect(await task({ task: 'stop', address: 'bob@buyer.example' })).toMatchObject({ code: 0 });
     expect((await task({ task: 'again', messages: 'all' })).out).toEqual(['0 mails queued again']);
+    expect(await task({ task: 'undelivered' })).toEqual({ code: 0, out: [], err: [] });
     expect(told).toContain('wake');
     expect(await handToRelay(settings.data, { task: 'held' })).toBeDefined();
     finish();

@@ -239,6 +239,52 @@ export function storeSuite(name: string, open: () => Promise<Kept>): void {
       });
     });
 
+    describe('word to the dealer', () => {
+      const word = (name: string) => ({ messageId: `<word-${name}@relay.example>`, token: `token-word-${name}` });
+      const buyers = async (now = noon) => (await store.claim(9, now, never)).find(({ role }) => role === 'buyer')!;
+
+      test('is queued with the outcome, once, as a mail of its own that knows what it is', async () => {
+        await accept({ name: 'a', roles: ['buyer', 'dealer'] });
+        const claims = await store.claim(9, noon, never);
+        expect(claims.map(({ role, isWord }) => [role, isWord]).sort()).toEqual([['buyer', false], ['dealer', false]]);
+        const buyer = claims.find(({ role }) => role === 'buyer')!;
+        expect(await store.settle(buyer, { state: 'refused', reason: 'rcpt 550' }, noon + minute, word('a'))).toBe(true);
+        expect(await store.settle(buyer, { state: 'refused', reason: 'rcpt 550' }, noon + minute, word('b'))).toBe(false);
+        expect(await store.tell('a', word('c'), noon + minute)).toBe(false);
+        expect(await store.undelivered()).toEqual([{ message: buyer.message, request: 'a', dealer: 'demo-lot', state: 'refused', reason: 'rcpt 550', since: noon + minute, told: 'queued' }]);
+        const [told, ...more] = await store.claim(9, noon + minute, never);
+        expect(more).toEqual([]);
+        expect(told).toMatchObject({ ...word('a'), request: 'a', role: 'dealer', isWord: true, recipient: 'hash of demo-lot', acceptedAt: noon + minute, attempt: 1, document: buyer.document });
+        await store.settle(told!, { state: 'sent', reply: '250' }, noon + 2 * minute);
+        expect((await store.undelivered())[0]).toMatchObject({ told: 'sent' });
+      });
+
+      test('is none where the buyer let him have no copy, where the request was erased, and where there was no such request', async () => {
+        await accept({ name: 'a' });
+        await store.settle(await buyers(), { state: 'expired', reason: 'rcpt 450' }, noon, word('a'));
+        await accept({ name: 'b', roles: ['buyer', 'dealer'] });
+        await store.erase('hash of ann@buyer.example', 'ann@buyer.example', noon);
+        expect([await store.tell('a', word('a'), noon), await store.tell('b', word('b'), noon), await store.tell('c', word('c'), noon)]).toEqual([false, false, false]);
+        expect(await store.claim(9, noon, never)).toEqual([]);
+        expect((await store.undelivered()).map(({ request, state, told }) => [request, state, told])).toEqual([['a', 'expired', undefined]]);
+      });
+
+      test('is told by many at once, and queued once', async () => {
+        await accept({ name: 'a', roles: ['buyer', 'dealer'] });
+        const told = await Promise.all(Array.from({ length: 8 }, (_, index) => store.tell('a', word(String(index)), noon)));
+        expect(told.filter(Boolean)).toHaveLength(1);
+        expect(await states()).toEqual({ queued: 3 });
+      });
+
+      test('of a mail somebody else has is not stored', async () => {
+        await accept({ name: 'a', roles: ['buyer', 'dealer'] });
+        const late = await buyers();
+        await store.release(noon);
+        expect(await store.settle(late, { state: 'expired', reason: 'late' }, noon, word('a'))).toBe(false);
+        expect(await states()).toEqual({ queued: 2 });
+      });
+    });
+
     describe('stopping', () => {
       test('a stopped person’s mail is stored as suppressed and never given out', async () => {
         await accept({ name: 'a' });

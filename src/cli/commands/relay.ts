@@ -8,6 +8,7 @@ import { wrongWord } from '../read-arguments.ts';
 const tasks: Readonly<Record<Exclude<RelayTask['task'], 'serve'>, { takes: string; least: number; most: number; does: string }>> = {
   check: { takes: '', least: 0, most: 0, does: 'reads the settings and lists all that is wrong with them' },
   held: { takes: '', least: 0, most: 0, does: 'lists mail that waits for a person to look at it' },
+  undelivered: { takes: '', least: 0, most: 0, does: 'lists mail to buyers that was refused or given up, and how far the word to the dealer is' },
   again: { takes: 'all | MAIL…', least: 1, most: Infinity, does: 'queues held mail again, all of it or some by the numbers that held lists' },
   export: { takes: 'ADDRESS', least: 1, most: 1, does: 'prints everything that is held about a person, for him who asks' },
   erase: { takes: 'ADDRESS', least: 1, most: 1, does: 'erases it; that he stopped mail stays known, by a keyed hash' },
@@ -30,7 +31,7 @@ async function taskOf([name, ...behind]: readonly string[], io: Io): Promise<Rel
   if (behind.length > most) return { wrong: `relay ${task} doesn’t know what to do with ${JSON.stringify(behind[most])}` };
   const [first = ''] = behind;
   switch (task) {
-    case 'check': case 'held': case 'move': case 'rotate': return { task };
+    case 'check': case 'held': case 'undelivered': case 'move': case 'rotate': return { task };
     case 'again': return { task, messages: first === 'all' ? 'all' : behind };
     case 'export': case 'erase': case 'stop': return { task, address: first };
     case 'statistics': return { task, ...(first !== '' && { dealer: first }) };

@@ -2,6 +2,7 @@ import { day, type Clock } from '../clock.ts';
 import { recipientOf, sha256 } from '../hashes.ts';
 import type { Keys } from '../settings/keys.ts';
 import type { Store } from '../store/store.ts';
+import { newIds } from '../way/messages.ts';
 import { readReport, weightOf } from './read-report.ts';
 
 /** So many that failed for a passing reason, within so long, and nothing is sent there for a while. */
@@ -9,13 +10,14 @@ const [softs, softsWithin, restsFor] = [3, 7 * day, 30 * day];
 
 export type BounceTaken = 'no-report' | 'seen-before' | 'not-sent-by-us' | 'passing' | 'our-fault' | 'stopped' | 'rests';
 
-interface Export { dealer?: string; mails?: { role: string; state: string }[] }
+interface Export { request?: string; dealer?: string; accepted?: number; mails?: { role: string; state: string }[] }
 
-/** Dealers for whom something went to an address: a report about any other is forged, or none of ours. */
-async function sentTo(store: Store, recipient: string, address: string): Promise<string[]> {
+/** Dealers for whom something went to an address, each with the last request for which it did: a report about any other is forged, or none of ours. */
+async function sentTo(store: Store, recipient: string, address: string): Promise<Map<string, string>> {
   const held = await store.exportOf(recipient, address) as Export[];
   const sent = held.filter(({ mails = [] }) => mails.some(({ role, state }) => role !== 'dealer' && state === 'sent'));
-  return [...new Set(sent.flatMap(({ dealer }) => (dealer === undefined ? [] : [dealer])))];
+  const inOrder = sent.sort((a, b) => (a.accepted ?? 0) - (b.accepted ?? 0));
+  return new Map(inOrder.flatMap(({ dealer, request }) => (dealer === undefined || request === undefined ? [] : [[dealer, request]])));
 }
 
 /**
@@ -24,7 +26,7 @@ async function sentTo(store: Store, recipient: string, address: string): Promise
  *
  * @param mail  as it came, headers and all
  */
-export async function takeBounce(mail: string, { store, keys, clock }: { store: Store; keys: Keys; clock: Clock }): Promise<BounceTaken[]> {
+export async function takeBounce(mail: string, { store, keys, clock, domain }: { store: Store; keys: Keys; clock: Clock; domain: string }): Promise<BounceTaken[]> {
   const reports = readReport(mail);
   if (reports.length === 0) return ['no-report'];
   const now = clock.now();
@@ -34,13 +36,16 @@ export async function takeBounce(mail: string, { store, keys, clock }: { store: 
     const recipient = recipientOf(keys.addresses, report.address);
     const weight = weightOf(report);
     const dealers = await sentTo(store, recipient, report.address);
-    if (dealers.length === 0) taken.push('not-sent-by-us');
+    if (dealers.size === 0) taken.push('not-sent-by-us');
     else if (weight === 'none') taken.push('passing');
     else if (weight === 'ours') taken.push('our-fault');
     else if (weight === 'hard') {
-      for (const dealer of dealers) await store.suppress(recipient, { dealer }, 'bounce', now);
+      for (const [dealer, request] of dealers) {
+        await store.suppress(recipient, { dealer }, 'bounce', now);
+        await store.tell(request, newIds(domain), now);
+      }
       taken.push('stopped');
-    } else taken.push(await softly(store, recipient, dealers, now));
+    } else taken.push(await softly(store, recipient, [...dealers.keys()], now));
   }
   return taken;
 }

@@ -12,6 +12,7 @@ const mostSignsOfMail = 1024 * 1024;
 /** What an administrator can have done, as it goes over the relay's own socket. */
 export const task = z.discriminatedUnion('task', [
   z.strictObject({ task: z.literal('held') }),
+  z.strictObject({ task: z.literal('undelivered') }),
   z.strictObject({ task: z.literal('again'), messages: z.union([z.literal('all'), z.array(z.string().check(z.regex(/^\d{1,15}$/)))]) }),
   z.strictObject({ task: z.literal('export'), address }),
   z.strictObject({ task: z.literal('erase'), address }),
@@ -25,6 +26,8 @@ export interface TaskParts {
   store: Store;
   keys: Keys;
   clock: Clock;
+  /** Of the sender: the right-hand side of Message-IDs. */
+  domain: string;
   /** Something may be sent again. */
   wake(): void;
 }
@@ -38,6 +41,9 @@ export async function* runTask(asked: Task, parts: TaskParts): AsyncIterable<str
   switch (asked.task) {
     case 'held':
       for (const { message, dealer, role, reason, since } of await store.held()) yield `${message}  ${new Date(since).toISOString()}  ${dealer}  ${role}  ${reason || 'a program may have sent it'}`;
+      return;
+    case 'undelivered':
+      for (const { message, dealer, state, reason, since, told } of await store.undelivered()) yield `${message}  ${new Date(since).toISOString()}  ${dealer}  ${state}  ${reason}  ${told === undefined ? 'the dealer wasn’t to be told' : `word to the dealer: ${told}`}`;
       return;
     case 'again': {
       const sent = await store.sendAgain(asked.messages, now);
@@ -59,6 +65,7 @@ export async function* runTask(asked: Task, parts: TaskParts): AsyncIterable<str
       return;
     case 'bounce':
       for (const taken of await takeBounce(asked.mail, parts)) yield taken;
+      wake();
       return;
     case 'statistics':
       for await (const row of store.statistics(asked.dealer)) yield JSON.stringify(row);

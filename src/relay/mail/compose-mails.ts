@@ -3,7 +3,7 @@ import type { Composed } from '../sender/composed.ts';
 import type { BuyersContact, MailInput } from './input.ts';
 import type { Sheet } from './parts.ts';
 import { extents, type Extent } from './plan/extent.ts';
-import { dealersSheet, noticeSheet, questionSheet, shortlistSheet } from './plan/sheets.ts';
+import { dealersSheet, noticeSheet, questionSheet, shortlistSheet, undeliveredSheet } from './plan/sheets.ts';
 import { safeLink } from './safe-link.ts';
 import { toHtml } from './to-html.ts';
 import { toText } from './to-text.ts';
@@ -60,3 +60,6 @@ export const composeQuestion = (input: MailInput): Composed => toBuyer(input, qu
 export const composeDealerMail = (input: MailInput, contact: BuyersContact): Composed => ({
   ...written(fitting((extent) => dealersSheet(input, contact, extent)), input.dealer.senderName, {}), replyTo: contact.address,
 });
+
+/** Word to the dealer that the buyer's mail can't be delivered. Replies to it would get no further than that mail did. */
+export const composeWord = (input: MailInput, contact: BuyersContact): Composed => written(undeliveredSheet(input, contact), input.dealer.senderName, {});

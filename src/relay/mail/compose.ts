@@ -6,7 +6,7 @@ import { shortlist } from '../../reasons/shortlist.ts';
 import { rulesVersion } from '../../trade/book.ts';
 import type { Compose, Composed, Composing } from '../sender/composed.ts';
 import { fromClosedLists } from './closed-lists.ts';
-import { composeBuyerMail, composeDealerMail, composeQuestion } from './compose-mails.ts';
+import { composeBuyerMail, composeDealerMail, composeQuestion, composeWord } from './compose-mails.ts';
 import type { MailInput } from './input.ts';
 import { mailLanguage, nameOfLanguage } from './languages.ts';
 import { ReadCatalogues } from './usable-catalogue.ts';
@@ -46,11 +46,11 @@ export function inputOf({ role, document: request, dealer, catalogue: stored, as
  */
 export function composedOf(composing: Composing, relay: string): Composed {
   const input = inputOf(composing, relay);
-  const { role, document: { address, contact, consent, language } } = composing;
+  const { role, isWord, document: { address, contact, consent, language } } = composing;
   switch (role) {
     case 'buyer': return composeBuyerMail(input);
     case 'confirm': return composeQuestion(input);
-    case 'dealer': return composeDealerMail(input, { ...(consent.dealerCopy && contact), address, language: nameOfLanguage(language) });
+    case 'dealer': return (isWord ? composeWord : composeDealerMail)(input, { ...(consent.dealerCopy && contact), address, language: nameOfLanguage(language) });
   }
 }
 

@@ -28,12 +28,12 @@ export interface Attempted {
 
 const held = (reason: string): Attempted => ({ outcome: { state: 'held', reason } });
 
-async function composed({ role, document, dealer: id, messageId, token, acceptedAt }: Claim, { store, compose, settings }: AttemptParts) {
+async function composed({ role, isWord, document, dealer: id, messageId, token, acceptedAt }: Claim, { store, compose, settings }: AttemptParts) {
   const dealer = settings.dealers.get(id)!;
   const { version } = document.seen.catalogue;
   const seen = version === undefined ? undefined : await store.catalogueOf(id, version);
   const mail = await compose({
-    role, document, token, asSeen: seen !== undefined, catalogue: seen ?? await store.catalogueOf(id, undefined),
+    role, isWord, document, token, asSeen: seen !== undefined, catalogue: seen ?? await store.catalogueOf(id, undefined),
     dealer: { id, mail: dealer.mail, senderName: dealer.senderName, postalAddress: dealer.postalAddress, ...(dealer.page !== undefined && { page: dealer.page }) },
   });
   const to = role === 'dealer' ? dealer.mail : document.address;

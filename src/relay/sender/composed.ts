@@ -5,6 +5,8 @@ import type { Claim, StoredCatalogue } from '../store/store.ts';
 /** What a mail is made of: plain data, so that it can be made in a thread of its own. */
 export interface Composing {
   role: Claim['role'];
+  /** As in {@link Claim}. */
+  isWord: boolean;
   document: RequestDocument;
   /** As the settings have him, as far as a mail shows him. */
   dealer: Pick<Dealer, 'id' | 'mail' | 'senderName' | 'postalAddress' | 'page'>;

@@ -7,6 +7,7 @@ import { Lanes } from './lanes.ts';
 import { Rate, type Rates } from './rate.ts';
 import type { SenderMetrics } from './sender-metrics.ts';
 import { timers as realTimers, type Timers } from './timers.ts';
+import { newIds } from '../way/messages.ts';
 
 export interface SenderParts extends Omit<AttemptParts, 'chance'> {
   metrics: SenderMetrics;
@@ -113,7 +114,11 @@ export function createSender(parts: SenderParts): Sender {
   async function settle(claim: Claim, outcome: Outcome): Promise<void> {
     metrics.settled(claim.role, outcome.state);
     if (outcome.state === 'expired' || outcome.state === 'held') log.warn('mail not sent', { state: outcome.state, reason: outcome.reason, role: claim.role, dealer: claim.dealer });
-    if (!await store.settle(claim, outcome, clock.now())) log.warn('somebody else has the mail', { role: claim.role, dealer: claim.dealer });
+    const isLost = claim.role === 'buyer' && (outcome.state === 'refused' || outcome.state === 'expired');
+    const word = isLost ? newIds(claim.messageId.slice(claim.messageId.lastIndexOf('@') + 1, -1)) : undefined;
+    if (!await store.settle(claim, outcome, clock.now(), word)) log.warn('somebody else has the mail', { role: claim.role, dealer: claim.dealer });
+    // The dealer may have to hear of it.
+    if (isLost) wake();
   }
 
   async function work(claim: Claim, destination: string): Promise<void> {

@@ -47,6 +47,9 @@ export class SettingsFault extends Error {
   }
 }
 
+/** Domain of the sender: the right-hand side of Message-IDs. */
+export const domainOf = ({ sender }: Pick<Settings, 'sender'>) => sender.slice(sender.indexOf('@') + 1);
+
 const names = Object.keys(variables) as VariableName[];
 
 function readVariables(env: Readonly<Record<string, string | undefined>>, faults: string[]): Variables {
@@ -158,7 +161,7 @@ export async function readSettings(env: Readonly<Record<string, string | undefin
     address: given.ACRE_ADDRESS?.replace(/\/?$/, '/'),
     proxies: given.ACRE_PROXIES!,
     sender: given.ACRE_SENDER!,
-    bounces: given.ACRE_BOUNCES ?? given.ACRE_SENDER!.slice(given.ACRE_SENDER!.indexOf('@') + 1),
+    bounces: given.ACRE_BOUNCES ?? domainOf({ sender: given.ACRE_SENDER! }),
     mailsPerDay: given.ACRE_MAILS_PER_DAY!, mailsPerMinute: given.ACRE_MAILS_PER_MINUTE!,
     queueMost: given.ACRE_QUEUE_MOST!,
     freeLeast: given.ACRE_FREE_LEAST! * bytesInMegabyte,

@@ -76,7 +76,23 @@ export interface Claim {
   crashes: number;
   /** Whether an earlier one ended without an answer. */
   wasUnsure: boolean;
+  /** Of a dealer's mail: whether it is word that the buyer's own can't be delivered; the first of a request is his copy. */
+  isWord: boolean;
   fence: number;
+}
+
+/** What tells one mail from all others. */
+export type MessageIds = Pick<NewMessage, 'messageId' | 'token'>;
+
+/** A buyer's mail that came to an end without him, and how far the word of it is that goes to the dealer; undefined where there is none. */
+export interface Undelivered {
+  message: string;
+  request: string;
+  dealer: string;
+  state: State;
+  reason: string;
+  since: Instant;
+  told: State | undefined;
 }
 
 /** What came of a claim. */
@@ -124,8 +140,15 @@ export interface Store {
    * more than a day was put off by a clock that was wrong, and is due now.
    */
   claim(most: number, now: Instant, crashesHeld: number, except?: Except): Promise<Claim[]>;
-  /** @returns false where the fence is no longer the message's: somebody else has it, and nothing was written */
-  settle(claim: Pick<Claim, 'message' | 'fence'>, outcome: Outcome, now: Instant): Promise<boolean>;
+  /**
+   * @param word  where the mail can't be delivered: what word to the dealer is told by, stored with the outcome, as {@link tell} does
+   * @returns false where the fence is no longer the message's: somebody else has it, and nothing was written
+   */
+  settle(claim: Pick<Claim, 'message' | 'fence'>, outcome: Outcome, now: Instant, word?: MessageIds): Promise<boolean>;
+  /** Queues word to the dealer that the buyer's mail can't be delivered, once, and only where the buyer let him have a copy. @returns whether it did */
+  tell(request: string, word: MessageIds, now: Instant): Promise<boolean>;
+  /** Mail to buyers that was refused or given up, as long as it is kept, the last thousand. */
+  undelivered(): Promise<Undelivered[]>;
   /** Claims nobody works on any more are queued again: at the start of a relay that is alone, all of them; else those whose worker gave no sign for so long. @returns how many */
   release(now: Instant, silentFor?: number): Promise<number>;
   /** A sign of life for what this process has claimed. */

@@ -2,11 +2,14 @@ import { randomBytes, randomUUID } from 'node:crypto';
 import type { RequestDocument } from '../../request/schema.ts';
 import { recipientOf } from '../hashes.ts';
 import type { Dealer } from '../settings/dealer.ts';
-import type { NewMessage, Role } from '../store/store.ts';
+import type { MessageIds, NewMessage, Role } from '../store/store.ts';
 import type { Standing } from './score.ts';
 
 /** 192 random bits: what the links to stop, to deny and to confirm go by. */
 const tokenBytes = 24;
+
+/** @param domain  as in {@link messagesOf} */
+export const newIds = (domain: string): MessageIds => ({ messageId: `<${randomUUID()}@${domain}>`, token: randomBytes(tokenBytes).toString('base64url') });
 
 /**
  * The mails a request makes: to the buyer, to the dealer where the buyer let him have a copy, and before both the question
@@ -18,8 +21,7 @@ export function messagesOf(request: RequestDocument, dealer: Dealer, standing: S
   const message = (role: Role, address: string, state: NewMessage['state']): NewMessage => ({
     role, state,
     recipient: recipientOf(secret, address),
-    messageId: `<${randomUUID()}@${domain}>`,
-    token: randomBytes(tokenBytes).toString('base64url'),
+    ...newIds(domain),
   });
   return [
     ...(standing === 'unconfirmed' ? [message('confirm', request.address, 'queued')] : []),

@@ -79,3 +79,13 @@ export function dealersSheet(input: MailInput, contact: BuyersContact, extent: E
     footer: [{ text: toDealer(dealer.name) }],
   });
 }
+
+/** What a dealer reads where the buyer's own mail can't be delivered: who it was, and what he asked for. */
+export function undeliveredSheet(input: MailInput, contact: BuyersContact): Sheet {
+  const { words: { dealer: { undelivered }, subjects, footer: { toDealer } }, catalogue: { dealer } } = input;
+  return sheet(input, {
+    subject: subjects.undelivered(dealer.name), title: undelivered.title, preview: undelivered.says,
+    parts: [lines(undelivered.says), contactPart(contact, input), demandsPart(input)],
+    footer: [{ text: toDealer(dealer.name) }],
+  });
+}

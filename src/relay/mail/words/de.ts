@@ -7,6 +7,7 @@ export const de: MailWords = {
     confirm: (dealer) => `Waren Sie das? Ein Klick, und die Auswahl kommt – ${dealer}`,
     dealerShortlist: (dealer) => `Ein Käufer bat um eine Auswahl – ${dealer}`,
     dealerNotify: (dealer) => `Ein Käufer wünscht Nachricht, sobald einer kommt – ${dealer}`,
+    undelivered: (dealer) => `E-Mail an einen Käufer ist nicht zustellbar – ${dealer}`,
   },
   asked: (dealer) => `Sie haben bei ${dealer} darum gebeten.`,
   otherList: (now, seen) => (seen === undefined
@@ -42,6 +43,10 @@ export const de: MailWords = {
     goodTimes: { any: 'jederzeit', morning: 'morgens', midday: 'mittags', afternoon: 'nachmittags', evening: 'abends' },
     language: 'Sprache seiner E-Mail', noContact: 'Er hat weder Namen noch Telefonnummer angegeben.',
     toldBuyer: 'Was passt, wie es ihm gesagt wird',
+    undelivered: {
+      title: 'E-Mail an einen Käufer ist nicht zustellbar',
+      says: 'Die E-Mail, um die dieser Käufer bat, wurde abgelehnt, kam zurück oder wurde drei Tage lang von niemandem angenommen. Sie wird nicht noch einmal versucht. Vielleicht ist die Adresse verschrieben; wo unten eine Telefonnummer steht, können Sie anrufen.',
+    },
   },
   footer: {
     why: (dealer) => `Diese E-Mail kommt, weil sie mit dieser Adresse bei ${dealer} angefordert wurde. Es ist eine einzelne E-Mail; Sie stehen auf keinem Verteiler.`,

@@ -7,6 +7,7 @@ export const en: MailWords = {
     confirm: (dealer) => `Was it you? One click and the shortlist comes – ${dealer}`,
     dealerShortlist: (dealer) => `A buyer asked for a shortlist – ${dealer}`,
     dealerNotify: (dealer) => `A buyer wants word when one comes in – ${dealer}`,
+    undelivered: (dealer) => `A buyer’s mail can’t be delivered – ${dealer}`,
   },
   asked: (dealer) => `You asked for this at ${dealer}.`,
   otherList: (now, seen) => (seen === undefined
@@ -42,6 +43,10 @@ export const en: MailWords = {
     goodTimes: { any: 'any time', morning: 'morning', midday: 'midday', afternoon: 'afternoon', evening: 'evening' },
     language: 'Language of the buyer’s mail', noContact: 'No name and no phone number were given.',
     toldBuyer: 'What fits, as the buyer is told',
+    undelivered: {
+      title: 'Mail to a buyer can’t be delivered',
+      says: 'The mail this buyer asked for was refused, came back, or was taken by nobody for three days. It isn’t tried again. There may be a slip in the address; where a phone number stands below, you can call.',
+    },
   },
   footer: {
     why: (dealer) => `This mail comes because it was asked for with this address at ${dealer}. It is one mail, not a list you are on.`,

@@ -7,6 +7,7 @@ export const es: MailWords = {
     confirm: (dealer) => `¿Fue usted? Un clic y llega la selección – ${dealer}`,
     dealerShortlist: (dealer) => `Un comprador ha pedido una selección – ${dealer}`,
     dealerNotify: (dealer) => `Un comprador quiere aviso cuando llegue uno – ${dealer}`,
+    undelivered: (dealer) => `No se puede entregar el correo de un comprador – ${dealer}`,
   },
   asked: (dealer) => `Usted lo pidió en ${dealer}.`,
   otherList: (now, seen) => (seen === undefined
@@ -42,6 +43,10 @@ export const es: MailWords = {
     goodTimes: { any: 'cualquiera', morning: 'por la mañana', midday: 'al mediodía', afternoon: 'por la tarde', evening: 'por la noche' },
     language: 'Idioma de su correo', noContact: 'No dio nombre ni teléfono.',
     toldBuyer: 'Lo que sirve, tal como se le dice',
+    undelivered: {
+      title: 'No se puede entregar el correo a un comprador',
+      says: 'El correo que pidió este comprador fue rechazado, volvió, o nadie lo aceptó durante tres días. No se intenta otra vez. Puede haber un error en la dirección; si abajo hay un teléfono, puede llamar.',
+    },
   },
   footer: {
     why: (dealer) => `Este correo llega porque se pidió con esta dirección en ${dealer}. Es un solo correo; usted no está en ninguna lista.`,

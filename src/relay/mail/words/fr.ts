@@ -7,6 +7,7 @@ export const fr: MailWords = {
     confirm: (dealer) => `Était-ce vous ? Un clic et la sélection arrive – ${dealer}`,
     dealerShortlist: (dealer) => `Un acheteur a demandé une sélection – ${dealer}`,
     dealerNotify: (dealer) => `Un acheteur veut un mot quand il en arrive un – ${dealer}`,
+    undelivered: (dealer) => `Le courriel d’un acheteur ne peut être remis – ${dealer}`,
   },
   asked: (dealer) => `Vous l’avez demandé chez ${dealer}.`,
   otherList: (now, seen) => (seen === undefined
@@ -42,6 +43,10 @@ export const fr: MailWords = {
     goodTimes: { any: 'n’importe quand', morning: 'le matin', midday: 'à midi', afternoon: 'l’après-midi', evening: 'le soir' },
     language: 'Langue de son courriel', noContact: 'Il n’a donné ni nom ni téléphone.',
     toldBuyer: 'Ce qui convient, tel qu’on le lui dit',
+    undelivered: {
+      title: 'Le courriel à un acheteur ne peut être remis',
+      says: 'Le courriel que cet acheteur a demandé a été refusé, est revenu, ou n’a été accepté par personne pendant trois jours. Il n’est plus essayé. L’adresse contient peut-être une faute ; si un numéro de téléphone figure ci-dessous, vous pouvez appeler.',
+    },
   },
   footer: {
     why: (dealer) => `Ce courriel vient parce qu’il a été demandé avec cette adresse chez ${dealer}. C’est un seul courriel ; vous n’êtes sur aucune liste.`,

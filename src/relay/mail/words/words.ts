@@ -4,7 +4,7 @@ import type { GoodTime, RequestKind } from '../../../request/names.ts';
 export interface MailWords {
   language: string;
   /** Subjects are made of these words and the dealer's name alone. That of a shortlist is the letter's. */
-  subjects: Readonly<Record<'notify' | 'confirm' | 'dealerShortlist' | 'dealerNotify', (dealer: string) => string>>;
+  subjects: Readonly<Record<'notify' | 'confirm' | 'dealerShortlist' | 'dealerNotify' | 'undelivered', (dealer: string) => string>>;
   /** Why it comes, at its head. */
   asked(dealer: string): string;
   /** That the list isn't the one the buyer saw; its day where that is known. */
@@ -38,6 +38,8 @@ export interface MailWords {
     noContact: string;
     /** Above the shortlist as the buyer was told it. */
     toldBuyer: string;
+    /** That the buyer's own mail came to nothing. */
+    undelivered: Readonly<Record<'title' | 'says', string>>;
   };
   /** At its end: why it comes, how to stop it, and that somebody else may have typed the address. */
   footer: {

@@ -1,12 +1,13 @@
 import type { RequestDocument } from '../../../request/schema.ts';
 import { digestOf, farthest } from '../rows.ts';
-import type { Claim, Except, Instant, Outcome, Role } from '../store.ts';
+import type { Claim, Except, Instant, MessageIds, Outcome, Role } from '../store.ts';
 import type { Connections, Link } from './connections.ts';
 import type { WakeUps } from './wake-ups.ts';
+import { tellIn } from './words.ts';
 
 interface Row {
   seq: number; id: string; role: Role; recipient: string; messageId: string; token: string; digest: string; body: string | null; dealer: string;
-  accepted: Instant; attempts: number; crashes: number; wasUnsure: boolean; fence: number; isStopped: boolean;
+  accepted: Instant; attempts: number; crashes: number; wasUnsure: boolean; isWord: boolean; fence: number; isStopped: boolean;
 }
 
 /** Who claims: a name that stays over restarts, and which run of it this is. */
@@ -16,6 +17,7 @@ export interface Worker { name: string; run: string }
 const candidates = (order: 'ASC' | 'DESC') => `
   SELECT m.seq, r.id, m.role, m.recipient, m.message_id AS "messageId", m.token, m.digest, r.body, m.dealer, m.accepted, m.attempts, m.crashes,
     m.was_unsure AS "wasUnsure", m.fence,
+    m.role = 'dealer' AND EXISTS (SELECT 1 FROM acre.messages o WHERE o.request = m.request AND o.role = 'dealer' AND o.seq < m.seq) AS "isWord",
     EXISTS (SELECT 1 FROM acre.stops s WHERE s.recipient = m.recipient AND s.scope IN ('', m.dealer) AND (s.until IS NULL OR s.until > $1)) AS "isStopped"
   FROM acre.messages m JOIN acre.requests r ON r.seq = m.request
   WHERE m.state IN ('queued', 'unsure') AND m.due <= $1 AND m.dealer <> ALL ($2::text[]) AND m.destination <> ALL ($3::text[])
@@ -37,9 +39,9 @@ function asideOf({ isStopped, crashes, body, digest, ...rest }: Row, crashesHeld
   return undefined;
 }
 
-const claimOf = ({ seq, id, role, recipient, messageId, token, body, dealer, accepted, attempts, crashes, wasUnsure, fence }: Row): Claim => ({
+const claimOf = ({ seq, id, role, recipient, messageId, token, body, dealer, accepted, attempts, crashes, wasUnsure, isWord, fence }: Row): Claim => ({
   message: String(seq), request: id, role, recipient, messageId, token, dealer, document: JSON.parse(body!) as RequestDocument, acceptedAt: accepted,
-  attempt: attempts + 1, crashes, wasUnsure, fence: fence + 1,
+  attempt: attempts + 1, crashes, wasUnsure, isWord, fence: fence + 1,
 });
 
 interface Wanted { order: 'ASC' | 'DESC'; most: number; now: Instant; crashesHeld: number; dealers: readonly string[]; destinations: readonly string[] }
@@ -92,18 +94,19 @@ export class Claiming {
   }
 
   /** @param isRepeated  whether it was tried before and nobody knows what came of it */
-  async settle(message: string, fence: number, outcome: Outcome, now: Instant, isRepeated: boolean): Promise<boolean> {
+  async settle(message: string, fence: number, outcome: Outcome, now: Instant, { isRepeated, word }: { isRepeated: boolean; word?: MessageIds | undefined }): Promise<boolean> {
     const { state } = outcome;
     const at = 'at' in outcome ? outcome.at : undefined;
     return this.#connections.write(async (link) => {
-      const settled = await link.count(`
+      const [settled] = await link.rows<{ request: number }>(`
         UPDATE acre.messages SET state = $3::text, due = coalesce($4, due), reason = $5, reply = coalesce($6, reply), changed = $7, crashes = 0, worker = NULL, run = NULL, beat = NULL,
           was_unsure = was_unsure OR $3::text = 'unsure'
-        WHERE seq = $1 AND fence = $2 AND state = 'sending'`,
+        WHERE seq = $1 AND fence = $2 AND state = 'sending' RETURNING request`,
       // A server's words may hold what this one can't store.
-      [message, fence, state, at ?? null, 'reason' in outcome ? outcome.reason : null, outcome.reply?.replaceAll('\0', '') ?? null, now]) === 1;
+      [message, fence, state, at ?? null, 'reason' in outcome ? outcome.reason : null, outcome.reply?.replaceAll('\0', '') ?? null, now]);
+      if (settled && word) await tellIn(link, this.#wakeUps, settled.request, word, now);
       if (settled && at !== undefined) await this.#wakeUps.send(link, at);
-      if (settled || !isRepeated) return settled;
+      if (settled || !isRepeated) return settled !== undefined;
       return (await link.rows('SELECT 1 FROM acre.messages WHERE seq = $1 AND fence = $2 AND state = $3 AND changed = $4', [message, fence, state, now])).length === 1;
     });
   }

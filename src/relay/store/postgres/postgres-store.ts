@@ -13,6 +13,7 @@ import { migrate } from './schema.ts';
 import { stopsIn } from './stops.ts';
 import { codeOf } from './trouble.ts';
 import { WakeUps } from './wake-ups.ts';
+import { wordsIn } from './words.ts';
 
 /** How long what came of a mail is kept in mind while the server is away: about as long as the claim is ours. */
 const longestInMind = 45 * second;
@@ -93,14 +94,15 @@ export async function openPostgres({ address, name = randomUUID(), clock = wallC
     ...stopsIn(connections, wakeUps),
     ...keepingIn(connections, wakeUps),
     ...looksInto(connections),
+    ...wordsIn(connections, wakeUps),
     accept: (request, takes, now, likeSince) => accepting.accept({ request, takes, now, likeSince }),
     async claim(most, now, crashesHeld, except) {
       await sameTime.check();
       return claiming.claim(most, now, crashesHeld, except);
     },
-    async settle({ message, fence }, outcome, now) {
+    async settle({ message, fence }, outcome, now, word) {
       try {
-        return await patiently((isRepeated) => claiming.settle(message, fence, outcome, now, isRepeated));
+        return await patiently((isRepeated) => claiming.settle(message, fence, outcome, now, { isRepeated, word }));
       } finally {
         claiming.putDown(message, fence);
       }

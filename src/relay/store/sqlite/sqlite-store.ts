@@ -10,6 +10,7 @@ import { looksInto } from './looking.ts';
 import { open } from './opening.ts';
 import { Space } from './space.ts';
 import { stopsIn } from './stops.ts';
+import { wordsIn } from './words.ts';
 import { Writer } from './writer.ts';
 
 /** Kept for need: enough for a queue to end in. */
@@ -42,7 +43,8 @@ export function openSqlite({ file: named, clock = wallClock, ballast = usualBall
   const writer = new Writer(db, () => space.letGo(), onBroken);
   const stops = stopsIn(db);
   const accept = acceptingInto(db, stops);
-  const claims = claimsOf(db, stops, randomUUID());
+  const words = wordsIn(db);
+  const claims = claimsOf(db, stops, words, randomUUID());
   const looks = looksInto(db);
   const keeping = keepingIn(db);
   /** What is read is answered as a promise too: on another store it takes its time. */
@@ -55,7 +57,9 @@ export function openSqlite({ file: named, clock = wallClock, ballast = usualBall
       return writer.write(() => accept(request, takes, now, likeSince), { needed: false, mayWait: true });
     },
     claim: (most, now, crashesHeld, except) => writer.write(() => claims.claim(most, now, crashesHeld, except)),
-    settle: ({ message, fence }, outcome, now) => writer.write(() => claims.settle(message, fence, outcome, now)),
+    settle: ({ message, fence }, outcome, now, word) => writer.write(() => claims.settle(message, fence, outcome, now, word)),
+    tell: (request, word, now) => writer.write(() => words.tell(request, word, now)),
+    undelivered: () => read(() => words.undelivered()),
     release: (now, silentFor) => writer.write(() => claims.release(now, silentFor)),
     beat: (now) => writer.write(() => claims.beat(now)),
     nextDue: () => read(() => claims.nextDue()),
