@@ -1,7 +1,7 @@
-import { createHash, createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
+import { createHash, createHmac, hash, randomBytes, timingSafeEqual } from 'node:crypto';
 
 /** SHA-256 (FIPS 180-4) of a text, in hexadecimal digits. */
-export const sha256 = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
+export const sha256 = (text: string) => hash('sha256', text, 'hex');
 
 /** HMAC-SHA-256 (RFC 2104) of what is told apart by its kind, base64url: whoever hasn't the secret can't try out addresses. */
 export const keyedHash = (secret: Uint8Array, kind: string, text: string) => createHmac('sha256', secret).update(`${kind}\0${text}`, 'utf8').digest('base64url');

@@ -62,7 +62,7 @@ export function serverOf(parts: Omit<Parts, 'networkOf'>, times: { [Name in keyo
   const proxies = proxiesOf(settings.proxies);
   const app = fastify({
     logger: false,
-    requestTimeout: times.request, handlerTimeout: times.handler, connectionTimeout: times.idle, keepAliveTimeout: times.idle,
+    requestTimeout: times.request, connectionTimeout: times.idle, keepAliveTimeout: times.idle,
     http: { headersTimeout: times.request, connectionsCheckingInterval: times.checked, maxHeaderSize: mostHeaderBytes },
     maxRequestsPerSocket: mostRequestsPerSocket,
     // A stop is told by our own answer, which says when to try again.
@@ -106,11 +106,15 @@ export function serverOf(parts: Omit<Parts, 'networkOf'>, times: { [Name in keyo
 
   const whole: Parts = { ...parts, networkOf: (request) => networkOf(clientOf(request.socket.remoteAddress, headerOf(request, 'x-forwarded-for'), proxies)) };
   const rooms: ((inside: FastifyInstance) => void)[] = [
-    (inside) => shortlistRoutes(inside, whole),
+    (inside) => shortlistRoutes(inside, whole, times.handler),
     (inside) => formRoutes(inside, whole),
     (inside) => linkRoutes(inside, whole),
     ...(settings.pages ? [(inside: FastifyInstance) => staticRoutes(inside, settings.pages!, [...originsOf(whole)])] : []),
   ];
+  app.addHook('onRoute', (route) => {
+    // Where most come it costs too much: it is seen to there.
+    if (route.url !== paths.shortlists) route.handlerTimeout = times.handler;
+  });
   for (const room of rooms) void app.register(async (inside) => room(inside));
   limitSockets(app.server as Server, proxies, mostSocketsOfNetwork);
   return app;

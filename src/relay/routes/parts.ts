@@ -36,6 +36,17 @@ export async function notSooner(clock: Clock, since: number): Promise<void> {
   if (left > 0) await wait(left);
 }
 
+/** What comes of a job within so long [ms]; it goes on by itself. @returns undefined where it takes longer */
+export async function within<T>(longest: number, job: Promise<T>): Promise<T | undefined> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<undefined>((resolve) => { timer = setTimeout(() => resolve(undefined), longest); });
+  try {
+    return await Promise.race([job, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 /** The one text of a header, or undefined where it isn't there. */
 export const headerOf = (request: FastifyRequest, name: string): string | undefined => {
   const held = request.headers[name];

@@ -3,7 +3,7 @@ import { keyHeader, paths } from '../../request/names.ts';
 import { Refusal } from '../problems.ts';
 import { mostBytes } from '../way/read-body.ts';
 import { allowReading, answerPreflight, checkFetchMetadata, originOf, originsOf } from './origin.ts';
-import { answerProblem, headerOf, notSooner, type Parts } from './parts.ts';
+import { answerProblem, headerOf, notSooner, within, type Parts } from './parts.ts';
 
 const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
@@ -19,8 +19,12 @@ const tokenOf = (request: FastifyRequest) => {
   return said === undefined ? undefined : /^Bearer ([A-Za-z0-9_-]{1,200})$/.exec(said)?.[1] ?? '';
 };
 
-/** `POST /v1/shortlists`: takes a request, plain or sealed, and answers 202 once it is on disk. */
-export function shortlistRoutes(app: FastifyInstance, parts: Parts): void {
+/**
+ * `POST /v1/shortlists`: takes a request, plain or sealed, and answers 202 once it is on disk.
+ *
+ * @param longest  until it is answered that it can't be stored at the moment [ms]
+ */
+export function shortlistRoutes(app: FastifyInstance, parts: Parts, longest: number): void {
   const { guard, intake, clock, log, metrics, wake, networkOf } = parts;
   const known = originsOf(parts);
   const own = new URL(parts.address).origin;
@@ -52,12 +56,16 @@ export function shortlistRoutes(app: FastifyInstance, parts: Parts): void {
     };
     let taken;
     try {
-      taken = await intake.take(arrival);
+      taken = await within(longest, intake.take(arrival));
     } catch (error) {
       if (error instanceof Refusal) throw error;
       log.error('not stored', error);
       guard.trip();
       return answerProblem(reply, new Refusal('unavailable'));
+    }
+    if (!taken) {
+      log.error('not stored in time', undefined);
+      throw new Refusal('unavailable');
     }
     if (taken.isNew) {
       metrics.taken(taken.dealer, taken.standing, taken.device);

@@ -32,13 +32,15 @@ export interface Proxies {
 /** @param listed  addresses, or networks such as 10.0.0.0/8 */
 export function proxiesOf(listed: readonly string[]): Proxies {
   const list = new BlockList();
+  // Nearly all come by the same few, and asking the list is dear.
+  const alone = new Set(listed);
   const family = (address: string) => (isIPv4(address) ? 'ipv4' : 'ipv6');
   for (const each of listed) {
     const [address = '', bits] = each.split('/');
     if (bits === undefined) list.addAddress(address, family(address));
     else list.addSubnet(address, Number(bits), family(address));
   }
-  return { has: (address) => list.check(address, family(address)) };
+  return { has: (address) => alone.has(address) || list.check(address, family(address)) };
 }
 
 /**
