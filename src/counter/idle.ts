@@ -6,9 +6,9 @@ export const countdown = 20_000;
 /** How often the seconds left are shown anew [ms]. */
 const tick = 1_000;
 /** What shows that somebody is there. */
-const signs = ['pointerdown', 'keydown', 'wheel', 'input'] as const;
+export const signs = ['pointerdown', 'keydown', 'wheel', 'input'] as const;
 /** What a device that slept wakes up with. */
-const wakes = ['visibilitychange', 'focus', 'pageshow', 'resume'] as const;
+export const wakes = ['visibilitychange', 'focus', 'pageshow', 'resume'] as const;
 
 /**
  * Watches whether anybody is still there while there is something to see of a customer. It goes by the clock on the

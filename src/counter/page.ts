@@ -5,6 +5,7 @@ import type { AcreToAxle } from '../widget/element.ts';
 import { Customer, type Part } from './customer.ts';
 import { Demanded } from './demanded.ts';
 import { Dialogs } from './dialogs.ts';
+import { Draft } from './draft.ts';
 import { Equipment } from './equipment.ts';
 import { Idle } from './idle.ts';
 import { holdsAnything, type Intake, type Way } from './intake.ts';
@@ -16,8 +17,9 @@ import { openingTemplate, sayNotCarried } from './opening/view.ts';
 import { Outbox } from './outbox.ts';
 import { printForm, printSheet } from './printing.ts';
 import { Parking } from './parking.ts';
-import { pageClock, type Clock } from './queue/clock.ts';
+import { hour, pageClock, type Clock } from './queue/clock.ts';
 import { Database } from './queue/database.ts';
+import { DraftStore } from './queue/draft-store.ts';
 import { ParkedStore } from './queue/parked-store.ts';
 import { Queue } from './queue/queue.ts';
 import { StaffLock } from './queue/staff-lock.ts';
@@ -27,10 +29,12 @@ import { Sending } from './sending.ts';
 import { Registration } from './shell/registration.ts';
 import { SidePanel } from './side-panel.ts';
 import { StepByStep } from './step-by-step.ts';
+import { Thanks } from './thanks.ts';
 import { barTemplate } from './view-of-bar.ts';
+import { draftTemplate } from './view-of-draft.ts';
 import { idleTemplate } from './view-of-idle.ts';
 import { intakeTemplate } from './view-of-intake.ts';
-import { parkedTemplate, pinTemplate } from './view-of-parking.ts';
+import { goingTemplate, parkedTemplate, pinTemplate } from './view-of-parking.ts';
 import { sendingTemplate } from './view-of-sending.ts';
 import { goToSection, goToStart, sheetTemplate } from './view-of-sheet.ts';
 import { coverTemplate, startTemplate } from './view-of-start.ts';
@@ -50,7 +54,7 @@ type Place = 'work' | 'opening' | 'waiting';
  */
 export class AcreCounter extends LitElement {
   static override styles = look;
-  static override properties = { settings: {}, place: state, said: state, note: state, covered: state, isUpdateAsked: state };
+  static override properties = { settings: {}, place: state, said: state, note: state, covered: state, isUpdateAsked: state, isDraftGone: state };
 
   /** Address of the dealer's settings; `settings.json` beside the page by default. */
   declare settings: string;
@@ -63,6 +67,7 @@ export class AcreCounter extends LitElement {
   private declare note: string | undefined;
   private declare covered: Covered | undefined;
   private declare isUpdateAsked: boolean;
+  private declare isDraftGone: boolean;
   /** The customer who was asked step by step: the wizard stays, out of sight, with what stands in its boxes. */
   private askedInSteps: string | undefined;
   /** Where the customer on the screen was parked before. */
@@ -87,13 +92,16 @@ export class AcreCounter extends LitElement {
   private readonly steps = new StepByStep(() => this.wizard, (answers) => this.customer.answer(answers));
   private readonly database = new Database(this.time);
   private readonly lock = new StaffLock(this.database, this.time);
-  private readonly parking = new Parking(this, this.lock, new ParkedStore(this.database, this.lock, this.time));
+  private readonly parking = new Parking(this, this.lock, new ParkedStore(this.database, this.lock, this.time), this.time);
+  private readonly draft = new Draft(this, new DraftStore(this.database, this.lock, this.time), this.time);
+  private readonly thanks = new Thanks(this, this.time, () => void this.done());
 
   constructor() {
     super();
     this.settings = 'settings.json';
     this.place = 'work';
     this.isUpdateAsked = false;
+    this.isDraftGone = false;
     this.covered = coveredBefore();
   }
 
@@ -139,6 +147,8 @@ export class AcreCounter extends LitElement {
 
   private async load() {
     await this.equipment.load(this.settings, this.clock.now());
+    const { settings } = this.equipment;
+    if (settings) void this.parking.keepFor(settings.parkedHours * hour);
     this.focusNext = '[data-begin], [data-accept], [data-try-again], [data-uncover]';
     this.requestUpdate();
   }
@@ -150,6 +160,9 @@ export class AcreCounter extends LitElement {
     const isSomething = intake !== undefined || this.parking.entries !== undefined || this.place === 'opening';
     this.idle.watch(isSomething && settings && settings.idle !== false ? settings.idle : undefined);
     this.registration.hold(intake !== undefined);
+    this.draft.follow(intake);
+    // Who turned off that the page watches for quiet has turned off this too.
+    this.thanks.follow(this.isSent && settings?.idle !== false);
     if (intake && stock) this.reckoning.follow(intake.answers, stock);
     if (intake?.way === 'steps') this.steps.give(intake.answers);
     this.dialogs.look(this.renderRoot as ShadowRoot);
@@ -182,7 +195,12 @@ export class AcreCounter extends LitElement {
   private nextCustomer() {
     this.isLeaving = true;
     this.clear();
-    loadAnew();
+    void this.draft.drop().then(() => loadAnew());
+  }
+
+  /** On the screen stands that it was sent, and no more. */
+  private get isSent() {
+    return this.customer.part === 'send' && this.sending.state.at === 'kept';
   }
 
   private clear() {
@@ -237,6 +255,13 @@ export class AcreCounter extends LitElement {
     this.note = undefined;
     this.beginIntake(reopened.intake);
     this.parkedAs = reopened.id;
+  }
+
+  /** What a page that went away left. */
+  private async bringBack() {
+    const intake = await this.draft.take();
+    if (intake) this.beginIntake(intake);
+    else this.isDraftGone = true;
   }
 
   /** To the next of those who are parked; the one on the screen is parked first. */
@@ -312,6 +337,7 @@ export class AcreCounter extends LitElement {
   private async send() {
     const { queue } = this.outbox;
     const isKept = queue && await this.sending.send(await this.frame(), (request, how) => queue.put(request, how));
+    if (isKept) void this.draft.drop();
     this.focusNext = isKept ? '#sending-heading' : '.sending [aria-invalid="true"], [data-consent="mail"]';
     this.requestUpdate();
   }
@@ -344,6 +370,7 @@ export class AcreCounter extends LitElement {
     return sendingTemplate({
       sending: this.sending, own: spoken!.own, dealer: stock!.document.dealer.name, key: intake.key, language,
       speak: (tag) => void this.speak(tag), send: () => void this.send(), again: () => void this.sending.again((waiting) => this.outbox.queue!.putSealed(waiting)),
+      left: this.thanks.left, next: () => void this.done(),
     });
   }
 
@@ -360,10 +387,10 @@ export class AcreCounter extends LitElement {
   private intake(intake: Intake) {
     const { spoken, stock } = this.equipment;
     const { customer } = this;
-    const isBeside = customer.part !== 'ask' || intake.way === 'sheet';
+    const isBeside = !this.isSent && (customer.part !== 'ask' || intake.way === 'sheet');
     const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
     return keyed(intake.key, intakeTemplate({
-      spoken: spoken!, intake, part: customer.part, note: this.note, trouble: this.parking.trouble, content: this.content(intake), beside, brief: this.brief(),
+      spoken: spoken!, intake, part: customer.part, isSent: this.isSent, note: this.isSent ? undefined : this.note, trouble: this.parking.trouble, content: this.content(intake), beside, brief: this.brief(),
       say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => void this.show(part), measure: (units) => customer.measure(units),
       park: () => void this.park(), next: () => void this.done(),
     }));
@@ -382,7 +409,8 @@ export class AcreCounter extends LitElement {
     if (this.customer.intake) return this.intake(this.customer.intake);
     return startTemplate({
       own, stock, locale, isAccepted,
-      parked: parkedTemplate({ parking: this.parking, own, now: this.clock.now(), openId: undefined, resume: (id) => void this.resume(id) }),
+      draft: draftTemplate({ left: this.draft.left, isGone: this.isDraftGone, own, locale, take: () => void this.parking.guarded(() => void this.bringBack()) }),
+      parked: parkedTemplate({ parking: this.parking, own, locale, now: this.clock.now(), openId: undefined, resume: (id) => void this.resume(id) }),
       accept: () => { this.equipment.accept(); this.focusNext = '[data-begin]'; }, begin: () => this.beginIntake(),
       open: () => { this.place = 'opening'; this.focusNext = '#opening-field'; },
       cover: () => { this.parking.shut(); cover('by-hand'); this.covered = 'by-hand'; this.focusNext = '[data-uncover]'; },
@@ -399,10 +427,11 @@ export class AcreCounter extends LitElement {
       <div class="counter" lang=${own.language} dir=${words.direction}>
         ${barTemplate({
           spoken, stock, locale, now: this.clock.now(), queue: this.outbox.queue?.status, isKept, isUpdateWaiting: isWaiting, isUpdateAsked: this.isUpdateAsked, isOutdated: this.demanded.isOutdated,
+          going: goingTemplate({ parking: this.parking, own, locale, now: this.clock.now() }, hour),
           speak: (tag) => void this.speak(tag), showWaiting: () => { this.place = 'waiting'; this.focusNext = '#waiting-heading'; void this.outbox.look(); }, update: () => this.changeVersion(),
         })}
         <main>${this.stage()}</main>
-        ${pinTemplate({ parking: this.parking, own, now: this.clock.now(), openId: this.parkedAs, resume: (id) => void this.resume(id) })}
+        ${pinTemplate({ parking: this.parking, own, locale, now: this.clock.now(), openId: this.parkedAs, resume: (id) => void this.resume(id) })}
         ${idleTemplate({ own, left: this.idle.left, stay: () => this.idle.stay() })}
       </div>`;
   }

@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { toPark, type Intake, type ParkedIntake } from './intake.ts';
 import { readParked } from './read-parked.ts';
 import { isPin, type StaffLock, type Unlocked } from './queue/staff-lock.ts';
+import { hour, minute, type Clock } from './queue/clock.ts';
 import type { ParkedEntry, ParkedStore } from './queue/parked-store.ts';
 import { troubleOf, type StorageWhy } from './queue/storage-trouble.ts';
 
@@ -15,6 +16,22 @@ export interface Reopened {
   intake: ParkedIntake;
 }
 
+/** Those who are thrown away together, to whoever counts in hours. */
+export interface NextToGo {
+  count: number;
+  /** The first of them, and the last [ms since 1970]. */
+  from: number;
+  by: number;
+}
+
+/** @param ends  when each is thrown away [ms since 1970], the first first */
+export function nextToGo(ends: readonly number[]): NextToGo | undefined {
+  const [from] = ends;
+  if (from === undefined) return undefined;
+  const together = ends.filter((end) => end - from < hour);
+  return { count: together.length, from, by: together.at(-1)! };
+}
+
 /** Customers put aside, sealed; and the PIN that opens them. */
 export class Parking implements ReactiveController {
   count = 0;
@@ -23,15 +40,33 @@ export class Parking implements ReactiveController {
   asking: Asking | undefined;
   fault: PinFault | undefined;
   trouble: StorageWhy | undefined;
+  /** When they are thrown away [ms since 1970], the first first. */
+  ends: readonly number[] = [];
+  /** So many were, since the page was opened. */
+  thrown = 0;
+  private longest: number | undefined;
+  private callOff = () => {};
   /** Called when the PIN was right, or is made. */
   private after: (() => void) | undefined;
 
-  constructor(private readonly host: ReactiveControllerHost, private readonly lock: StaffLock, private readonly store: ParkedStore) {
+  constructor(private readonly host: ReactiveControllerHost, private readonly lock: StaffLock, private readonly store: ParkedStore, private readonly clock: Clock) {
     host.addController(this);
   }
 
   hostConnected() {
+    document.addEventListener('visibilitychange', this.woken);
     void this.look();
+  }
+
+  hostDisconnected() {
+    document.removeEventListener('visibilitychange', this.woken);
+    this.callOff();
+  }
+
+  /** @param longest  how long one may be parked [ms]; those who are longer, for the page was shut, go at once */
+  async keepFor(longest: number) {
+    this.longest = longest;
+    await this.look();
   }
 
   /** The page shows something else, or nobody is there: what is parked is shut again. */
@@ -43,9 +78,28 @@ export class Parking implements ReactiveController {
 
   async look() {
     await this.trying(async () => {
+      await this.expire();
       this.count = await this.store.count();
       this.entries = await this.store.list();
     });
+  }
+
+  private readonly woken = () => { if (document.visibilityState === 'visible') this.tick(); };
+  /** Goes by the clock on the wall each minute: a device that sleeps runs no timers. Unasked, so what trouble there is isn't told. */
+  private readonly tick = () => void this.expire().catch(() => undefined);
+
+  private async expire() {
+    if (this.longest === undefined) return;
+    const { gone, ends } = await this.store.expire(this.longest);
+    this.ends = ends;
+    this.callOff();
+    if (ends.length > 0) this.callOff = this.clock.after(minute, this.tick);
+    if (gone > 0) {
+      this.thrown += gone;
+      this.count = await this.store.count();
+      this.entries = await this.store.list();
+    }
+    this.host.requestUpdate();
   }
 
   /** @returns undefined where it wasn't; a PIN may be asked for, and then it is tried again */

@@ -12,6 +12,8 @@ export interface Settings {
   page?: string;
   /** Seconds of quiet before it is asked whether anybody is there, or false where it never is. */
   idle: number | false;
+  /** Hours after which a parked customer is thrown away: a working day. */
+  parkedHours: number;
   /** Language it begins in; without it, the browser's. */
   language?: string;
   /** What comes out of the printer. */
@@ -19,6 +21,7 @@ export interface Settings {
 }
 
 export const idleBounds = { from: 30, to: 300, usual: 90 } as const;
+export const parkedBounds = { from: 1, to: 24, usual: 12 } as const;
 
 /** A fault of a dealer's settings: which, and what was expected. */
 export interface SettingsFault {
@@ -37,7 +40,9 @@ const isUrl = (text: string, base: string) => {
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const texts = ['catalogue', 'relay', 'page'] as const;
-const known: readonly string[] = [...texts, 'deviceToken', 'language', 'idle', 'paper'];
+const known: readonly string[] = [...texts, 'deviceToken', 'language', 'idle', 'parkedHours', 'paper'];
+
+const isWithin = (value: unknown, { from, to }: { from: number; to: number }) => typeof value === 'number' && value >= from && value <= to;
 
 /** What one key has to be, or undefined where it is. */
 function expected(key: string, value: unknown, base: string): string | undefined {
@@ -45,8 +50,9 @@ function expected(key: string, value: unknown, base: string): string | undefined
   if ((texts as readonly string[]).includes(key)) return typeof value === 'string' && isUrl(value, base) ? undefined : 'an address';
   if (key === 'deviceToken' || key === 'language') return typeof value === 'string' && value !== '' ? undefined : 'a text';
   if (key === 'paper') return value === 'letter' || value === 'a4' ? undefined : 'letter or a4';
+  if (key === 'parkedHours') return isWithin(value, parkedBounds) ? undefined : `${parkedBounds.from} to ${parkedBounds.to} hours`;
   if (key !== 'idle') return undefined;
-  return value === false || (typeof value === 'number' && value >= idleBounds.from && value <= idleBounds.to) ? undefined : `${idleBounds.from} to ${idleBounds.to} seconds, or false`;
+  return value === false || isWithin(value, idleBounds) ? undefined : `${idleBounds.from} to ${idleBounds.to} seconds, or false`;
 }
 
 /**
@@ -62,9 +68,9 @@ export function readSettings(json: unknown, base: string): { settings: Settings 
   });
   if (json.catalogue === undefined) faults.push({ key: 'catalogue', expected: 'an address' });
   if (faults.length > 0) return { faults };
-  const { idle = idleBounds.usual, paper = 'letter', ...rest } = json as unknown as Partial<Settings> & Pick<Settings, 'catalogue'>;
+  const { idle = idleBounds.usual, parkedHours = parkedBounds.usual, paper = 'letter', ...rest } = json as unknown as Partial<Settings> & Pick<Settings, 'catalogue'>;
   const whole = Object.fromEntries(Object.entries(rest).map(([key, value]) => [key, (texts as readonly string[]).includes(key) ? new URL(value as string, base).href : value]));
-  return { settings: { ...whole, idle, paper } as Settings };
+  return { settings: { ...whole, idle, parkedHours, paper } as Settings };
 }
 
 /** The settings beside the page: those of now, or the copy of the last that could be read. */

@@ -17,6 +17,8 @@ export interface BarView {
   isUpdateAsked: boolean;
   /** The relay takes nothing from this version any more. */
   isOutdated: boolean;
+  /** Who is parked and thrown away soon. */
+  going: unknown;
   speak(tag: LanguageTag): void;
   showWaiting(): void;
   update(): void;
@@ -53,6 +55,7 @@ export function barTemplate(view: BarView) {
           ${languageTags.map((tag) => html`<option value=${tag} lang=${tag} ?selected=${tag === own.language}>${languageNames[tag]}</option>`)}
         </select></label>
       ${view.isOutdated ? html`<p class="notice old" role="status" data-outdated>${own.update.outdated}</p>` : nothing}
+      ${view.going}
       ${updateTemplate(view)}
       ${stock?.age === 'old' || stock?.age === 'asked' ? html`<p class="notice old" data-old>${own.stock.old(dayIn(view.locale, stock.document.asOf))}</p>` : nothing}
     </header>`;

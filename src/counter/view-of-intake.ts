@@ -9,6 +9,8 @@ export interface IntakeView {
   spoken: Spoken;
   intake: Intake;
   part: Part;
+  /** That it was sent stands there, and nothing of him. */
+  isSent: boolean;
   /** Something to be said of him. */
   note: string | undefined;
   /** Why he couldn't be parked. */
@@ -39,12 +41,12 @@ const notesTemplate = ({ spoken: { own: { intake: words } }, intake, say }: Inta
   </details>`;
 
 function headTemplate(view: IntakeView) {
-  const { spoken: { own: { intake: words }, words: { wizard } }, intake, part } = view;
+  const { spoken: { own: { intake: words }, words: { wizard } }, intake, part, isSent } = view;
   return html`
     <div class="head">
       <h2 class="unseen" id="intake-heading" tabindex="-1">${words.heading}</h2>
-      <div class="box called"><label for="called">${words.name}</label>
-        <input type="text" id="called" name="${intake.key}-called" autocomplete="off" autocorrect="off" spellcheck="false" maxlength="60" title=${words.nameHint} .value=${live(intake.name)} @input=${(event: Event) => view.say({ name: valueOf(event) })} /></div>
+      ${isSent ? nothing : html`<div class="box called"><label for="called">${words.name}</label>
+        <input type="text" id="called" name="${intake.key}-called" autocomplete="off" autocorrect="off" spellcheck="false" maxlength="60" title=${words.nameHint} .value=${live(intake.name)} @input=${(event: Event) => view.say({ name: valueOf(event) })} /></div>`}
       ${radios(`${intake.key}-part`, words.partsLabel, (['ask', 'send', 'take'] as const).map((each) => [each, words.parts[each]] as const), part, view.show)}
       ${part === 'ask' ? radios(`${intake.key}-way`, words.waysLabel, (['sheet', 'steps'] as const).map((each) => [each, words.ways[each]] as const), intake.way, view.ask) : nothing}
       ${part === 'ask' && intake.way === 'sheet' ? radios(`${intake.key}-units`, wizard.unitsLabel, [['us', wizard.unitsUs], ['metric', wizard.unitsMetric]] as const, intake.units, view.measure) : nothing}
@@ -64,7 +66,7 @@ export function intakeTemplate(view: IntakeView) {
       ${headTemplate(view)}
       ${note ? html`<p class="opened" role="status">${note}</p>` : nothing}
       ${trouble ? html`<p class="fault" role="alert">${own.intake.notParked} ${own.storage[trouble]}</p>` : nothing}
-      ${notesTemplate(view)}
+      ${view.isSent ? nothing : notesTemplate(view)}
       <div class="work ${beside === nothing ? '' : 'with'}">${content}${beside === nothing ? nothing : html`<button class="jump" type="button" @click=${jump}>${view.brief}</button><div class="beside">${beside}</div>`}</div>
     </div>`;
 }

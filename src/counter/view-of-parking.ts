@@ -1,12 +1,14 @@
 import { html, nothing } from 'lit';
 import { minute } from './queue/clock.ts';
-import type { Parking } from './parking.ts';
+import { nextToGo, type Parking } from './parking.ts';
+import { sayTime } from './say-time.ts';
 import type { CounterWords } from './words/words.ts';
 
 export interface ParkingView {
   parking: Parking;
   own: CounterWords;
   now: number;
+  locale: string;
   /** The one on the screen. */
   openId: string | undefined;
   resume(id: string): void;
@@ -51,13 +53,23 @@ export function pinTemplate(view: ParkingView) {
     </dialog>`;
 }
 
+/** How many are thrown away next, and by when; with `within` only once that begins so soon [ms]. */
+export function goingTemplate({ parking: { ends }, own: { intake: words }, locale, now }: Pick<ParkingView, 'parking' | 'own' | 'locale' | 'now'>, within = Infinity) {
+  const next = nextToGo(ends);
+  if (!next || next.from - now > within) return nothing;
+  return html`<p class=${within === Infinity ? 'lesser' : 'notice old'} data-going role=${within === Infinity ? nothing : 'status'}>${words.goes(next.count, sayTime(locale, next.by))}</p>`;
+}
+
 /** Who is parked: how many to anybody, by name once it is unlocked. */
-export function parkedTemplate({ parking, own: { intake: words, pin, storage }, openId, resume }: ParkingView) {
-  const { entries, count, trouble } = parking;
+export function parkedTemplate(view: ParkingView) {
+  const { parking, own: { intake: words, pin, storage }, openId, resume } = view;
+  const { entries, count, thrown, trouble } = parking;
   const others = entries?.filter(({ id }) => id !== openId);
   return html`
     <section class="close" aria-labelledby="parked-heading">
       <h2 class="lesser-heading" id="parked-heading">${words.parked(others?.length ?? count)}</h2>
+      ${thrown > 0 ? html`<p role="status" data-thrown>${words.thrown(thrown)}</p>` : nothing}
+      ${goingTemplate(view)}
       ${trouble ? html`<p class="fault">${storage[trouble]}</p>` : nothing}
       ${!others && count > 0 ? html`<div class="actions"><button type="button" data-show-parked @click=${() => parking.show()}>${words.showParked}</button></div>` : nothing}
       ${others && others.length > 0 ? html`

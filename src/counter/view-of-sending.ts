@@ -17,6 +17,9 @@ export interface SendingView {
   speak(language: LanguageTag): void;
   send(): void;
   again(): void;
+  /** Seconds until the page makes room for the next customer; undefined where it doesn’t. */
+  left: number | undefined;
+  next(): void;
 }
 
 const valueOf = (event: Event) => (event.target as HTMLInputElement).value;
@@ -104,6 +107,11 @@ function notKeptTemplate({ sending: { state }, own, again }: SendingView) {
     ${state.waiting ? html`<div class="actions"><button class="main" type="button" @click=${again}>${own.trouble.tryAgain}</button></div>` : nothing}`;
 }
 
+/** What can be done after sending; the seconds are seen and not read out one by one. */
+const keptTemplate = ({ sending, own: { send, intake }, left, next }: SendingView) => html`
+  ${left === undefined ? nothing : html`<p class="close" data-clears><span role="status">${send.clears}</span> <span class="left" role="timer" aria-live="off">${send.clearsIn(left)}</span></p>`}
+  <div class="actions"><button class="main" type="button" data-served @click=${next}>${intake.next}</button><button type="button" @click=${() => sending.clear()}>${send.another}</button></div>`;
+
 /** The form by which a customer's shortlist is sent, and what came of it. */
 export function sendingTemplate(view: SendingView) {
   const { sending, own: { send } } = view;
@@ -116,7 +124,7 @@ export function sendingTemplate(view: SendingView) {
         ${state.at === 'kept' ? html`<p><strong>${send.kept(state.last)}</strong></p><p>${send.keptExplained}</p>` : nothing}
         ${notKeptTemplate(view)}
       </div>
-      ${state.at === 'kept' ? html`<div class="actions"><button type="button" @click=${() => sending.clear()}>${send.another}</button></div>` : nothing}
+      ${state.at === 'kept' ? keptTemplate(view) : nothing}
       ${state.at === 'typing' || state.at === 'keeping' || (state.at === 'not-kept' && !state.waiting) ? formTemplate(view) : nothing}
     </section>`;
 }

@@ -9,6 +9,8 @@ export interface StartView {
   stock: StockList;
   locale: string;
   isAccepted: boolean;
+  /** What a page that went away left. */
+  draft: unknown;
   /** Those who are parked. */
   parked: unknown;
   accept(): void;
@@ -29,11 +31,12 @@ function acceptTemplate({ own: { stock: words }, stock, locale, accept }: StartV
 
 /** Between two customers: nothing of the last one, and the ways to the next. */
 export function startTemplate(view: StartView) {
-  const { own: { start }, stock, isAccepted, parked, begin, open, printForm, cover } = view;
+  const { own: { start }, stock, isAccepted, draft, parked, begin, open, printForm, cover } = view;
   if (stock.age === 'asked' && !isAccepted) return acceptTemplate(view);
   return html`
     <section class="start stack" aria-labelledby="start-heading">
       <div class="close"><h2 id="start-heading" tabindex="-1">${start.heading}</h2><p>${start.explained}</p></div>
+      ${draft}
       <div class="actions">
         <button class="main" type="button" data-begin @click=${begin}>${start.begin}</button>
         <button type="button" data-open @click=${open}>${start.open}</button>

@@ -9,6 +9,7 @@ import type { Typing } from '../../src/answers/read-typed.ts';
 import type { AnswersDocument } from '../../src/answers/schema.ts';
 import { boxesFor, entered, faultOf, retyped, type Entry } from '../../src/counter/entry.ts';
 import { newIntake, toPark } from '../../src/counter/intake.ts';
+import { nextToGo } from '../../src/counter/parking.ts';
 import { readParked } from '../../src/counter/read-parked.ts';
 import { sayAge } from '../../src/counter/say-age.ts';
 import { sectionsOf } from '../../src/counter/sections.ts';
@@ -112,6 +113,22 @@ describe('what is parked', () => {
   });
 });
 
+describe('who is thrown away next', () => {
+  const hour = 3_600_000;
+
+  test('are those of the first hour together, by the time of the last of them', () => {
+    expect(nextToGo([])).toBeUndefined();
+    expect(nextToGo([5 * hour, 5 * hour + 60_000, 6 * hour, 9 * hour])).toEqual({ count: 2, from: 5 * hour, by: 5 * hour + 60_000 });
+  });
+
+  test('whoever is told of is gone by then, and nobody else is', () => {
+    fc.assert(fc.property(fc.array(fc.integer({ min: 0, max: 24 * hour }), { minLength: 1 }).map((all) => all.toSorted((one, other) => one - other)), (ends) => {
+      const { count, from, by } = nextToGo(ends)!;
+      expect([from, ends.filter((end) => end <= by).length, by - from < hour]).toEqual([ends[0], count, true]);
+    }));
+  });
+});
+
 describe('what is sent', () => {
   const fields: SendFields = { address: ' ann@place.example ', mail: true, dealerCopy: true, statistics: false, name: ' Ann Lee ', phone: '555 555 0199', goodTime: 'evening', initials: true };
   const frame = { dealer: 'lot', answers: buyers[0]![1], language: 'en', units: 'us', seen: { catalogue: { id: 'lot' }, rules: { version: '1' } } } as const;
@@ -147,13 +164,13 @@ describe('settings', () => {
   const base = 'https://dealer.example/counter/settings.json';
 
   test('name the catalogue, and all else has a usual value', () => {
-    expect(readSettings({ catalogue: '../catalogue.json' }, base)).toEqual({ settings: { catalogue: 'https://dealer.example/catalogue.json', idle: 90, paper: 'letter' } });
+    expect(readSettings({ catalogue: '../catalogue.json' }, base)).toEqual({ settings: { catalogue: 'https://dealer.example/catalogue.json', idle: 90, parkedHours: 12, paper: 'letter' } });
     expect(readSettings({ catalogue: 'c.json', relay: 'https://mail.example/', idle: false, paper: 'a4', 'x-mine': 1 }, base)).toMatchObject({ settings: { relay: 'https://mail.example/', idle: false, paper: 'a4' } });
   });
 
   test.each([
     [null, ''], [{}, 'catalogue'], [{ catalogue: 'c', idle: 10 }, 'idle'], [{ catalogue: 'c', idle: 301 }, 'idle'], [{ catalogue: 'c', idle: '90' }, 'idle'],
-    [{ catalogue: 'c', paper: 'legal' }, 'paper'], [{ catalogue: 'c', relay: 'javascript:alert(1)' }, 'relay'], [{ catalogue: 'c', relais: 'x' }, 'relais'],
+    [{ catalogue: 'c', paper: 'legal' }, 'paper'], [{ catalogue: 'c', parkedHours: 0.5 }, 'parkedHours'], [{ catalogue: 'c', parkedHours: 25 }, 'parkedHours'], [{ catalogue: 'c', relay: 'javascript:alert(1)' }, 'relay'], [{ catalogue: 'c', relais: 'x' }, 'relais'],
   ])('%j is told where it is wrong', (json, key) => {
     const read = readSettings(json, base);
     expect('faults' in read && read.faults.map((fault) => fault.key)).toEqual([key]);

@@ -83,6 +83,40 @@ describe('a parked intake', () => {
     assert.equal(await kept.parked.count(), 3);
   });
 
+  it('is thrown away once it has lain too long, without a PIN; what a later page wrote is left to it', async () => {
+    const kept = await device();
+    const longest = 12 * 3_600_000;
+    const start = kept.clock.time;
+    await parkedIn(kept, 'Ann');
+    kept.clock.move(3_600_000);
+    const second = await parkedIn(kept, 'Bo');
+    await kept.database.run((opened) => opened.put('parked', { id: 'later', v: 2, parkedAt: 1 }));
+    assert.deepEqual(await kept.parked.expire(longest), { gone: 0, ends: [start + longest, start + longest + 3_600_000] });
+    kept.clock.time = start + longest - 1;
+    assert.equal((await kept.parked.expire(longest)).gone, 0);
+    kept.clock.time = start + longest;
+    assert.deepEqual(await kept.parked.expire(longest), { gone: 1, ends: [start + longest + 3_600_000] });
+    await kept.lock.unlock(pin);
+    assert.deepEqual((await kept.parked.list())!.map(({ id }) => id), [second, 'later']);
+    // Parked anew it lies from then on.
+    await kept.parked.park('Bo', draft, second);
+    assert.deepEqual((await kept.parked.expire(longest)).ends, [kept.clock.time + longest]);
+  });
+
+  it('without a time, or from before the clock was put back, lies for as long as any and no longer', async () => {
+    const kept = await device();
+    const id = await parkedIn(kept, 'Ann');
+    await kept.database.run((opened) => opened.put('parked', { id: 'broken', v: 1 }));
+    kept.clock.time -= 365 * 86_400_000;
+    const ends = [kept.clock.time + 1_000, kept.clock.time + 1_000];
+    assert.deepEqual(await kept.parked.expire(1_000), { gone: 0, ends });
+    assert.deepEqual(await kept.parked.expire(1_000), { gone: 0, ends });
+    await kept.lock.unlock(pin);
+    assert.deepEqual(await kept.parked.open(id), { label: 'Ann', draft });
+    kept.clock.move(1_000);
+    assert.deepEqual(await kept.parked.expire(1_000), { gone: 2, ends: [] });
+  });
+
   it('isn’t confirmed where there is no PIN yet, or no room', async () => {
     const kept = await device();
     const bare = new Database(kept.clock, { name: nameOfOwn() });

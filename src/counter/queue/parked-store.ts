@@ -78,6 +78,32 @@ export class ParkedStore {
     }
   }
 
+  /**
+   * Throws away what has lain too long; that needs no PIN. What a later page wrote is left to it.
+   *
+   * @param longest  how long one may lie [ms]
+   * @returns how many were thrown away, and when the others are [ms since 1970], the first first
+   * @throws StorageTrouble
+   */
+  expire(longest: number): Promise<{ gone: number; ends: readonly number[] }> {
+    const now = this.#clock.now();
+    return this.#database.run((database) => {
+      const transaction = database.transaction('parked', 'readwrite', onDisk);
+      return whenDone(transaction, (async () => {
+        const rows = (await transaction.store.getAll()).filter(isObject).filter(({ v }) => !(typeof v === 'number' && v > parkedVersion));
+        // One without a time, or parked before the clock was put back, lies from now on: it must not lie for ever.
+        const dated = rows.map((row) => ({ row, at: typeof row.parkedAt === 'number' && row.parkedAt <= now ? row.parkedAt : now }));
+        const over = dated.filter(({ at }) => now - at >= longest);
+        const left = dated.filter((each) => !over.includes(each));
+        await Promise.all([
+          ...over.map(({ row }) => transaction.store.delete(String(row.id))),
+          ...left.filter(({ row, at }) => row.parkedAt !== at).map(({ row, at }) => transaction.store.put({ ...row, parkedAt: at })),
+        ]);
+        return { gone: over.length, ends: left.map(({ at }) => at + longest).sort((one, other) => one - other) };
+      })());
+    });
+  }
+
   /** How many there are; that may be told to anybody. @throws StorageTrouble */
   count(): Promise<number> {
     return this.#database.run((database) => database.count('parked'));

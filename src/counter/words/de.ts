@@ -29,6 +29,7 @@ export const de: CounterWords = {
     heading: 'Bereit für den Nächsten', explained: 'Vom Letzten ist nichts mehr hier.', begin: 'Neuer Kunde', open: 'Antworten eines Käufers öffnen',
     form: 'Leeren Bogen drucken', cover: 'Bildschirm abdecken',
   },
+  draft: { left: (time) => `Die Seite ging weg, während ein Kunde bedient wurde. Mit der PIN des Personals sind seine Antworten bis ${time} Uhr zurückzuholen.`, take: 'Zurückholen', unreadable: 'Sie sind weg: Ihre Zeit war um, oder sie sind nicht lesbar.' },
   covered: { heading: 'Gleich wieder da', explained: 'Bitte wenden Sie sich an das Personal.', end: 'Aufdecken' },
   intake: {
     heading: 'Kunde', name: 'Name oder Nummer', nameHint: 'Nur für Sie, zum Wiederfinden. Wird nie verschickt oder gedruckt.',
@@ -37,6 +38,7 @@ export const de: CounterWords = {
     notes: 'Notizen des Personals', notesHint: 'Sie bleiben beim beiseitegelegten Kunden. Sie werden nie gedruckt, verschickt oder in einen Link gesetzt.',
     park: 'Beiseitelegen', next: 'Nächster Kunde',
     parked: (count) => (count === 0 ? 'Niemand ist beiseitegelegt.' : `Beiseitegelegt: ${count}`), resume: (name) => `Weiter mit ${name}`, remove: (name) => `${name} wegwerfen`, showParked: 'Zeigen, wer beiseitegelegt ist',
+    goes: (count, time) => `${plural(count, 'Beiseitegelegter wird', 'Beiseitegelegte werden')} bis ${time} Uhr weggeworfen.`, thrown: (count) => `${plural(count, 'Beiseitegelegter wurde', 'Beiseitegelegte wurden')} weggeworfen, weil der Tag um war.`,
     unnamed: 'ohne Namen', notParked: 'Nicht beiseitegelegt. Es steht noch auf dem Bildschirm.', unreadable: 'nicht lesbar',
     keysHint: 'Enter geht zum nächsten Feld. Das Zeichen vor einer Möglichkeit wählt sie. Alt mit einer Ziffer geht zu einem Abschnitt, Alt mit Bild auf oder Bild ab zu einem anderen Kunden.',
   },
@@ -64,6 +66,7 @@ export const de: CounterWords = {
     initials: 'Meine Anfangsbuchstaben dürfen hier in der Liste stehen, bis es verschickt ist.', language: 'Sprache der E-Mail', privacy: 'Die Adresse wird nach dem Versand noch eine Woche aufbewahrt und dann gelöscht. In jeder Nachricht steht ein Link, der weitere verhindert.', keep: 'Versiegeln und schicken', keeping: 'Wird versiegelt und gesichert…',
     kept: (last) => `Auf diesem Gerät gesichert. Die Nummer endet auf ${last}.`, keptExplained: 'Es geht hinaus, sobald ein Netz da ist. Lesen kann es hier niemand mehr.',
     notKept: 'Es ist noch nicht gesichert. Lassen Sie diese Seite offen und versuchen Sie es noch einmal, oder drucken Sie das Blatt.', another: 'Noch eine schicken',
+    clears: 'Diese Seite macht von selbst Platz für den nächsten Kunden. Berühren Sie irgendetwas, dann bleibt sie stehen.', clearsIn: (seconds) => plural(seconds, 'Sekunde', 'Sekunden'),
   },
   storage: {
     refused: 'Dieser Browser lässt die Seite nichts aufbewahren. Verlassen Sie das private Fenster, erlauben Sie Speicher und öffnen Sie die Theke über https.',

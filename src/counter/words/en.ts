@@ -29,6 +29,7 @@ export const en: CounterWords = {
     heading: 'Ready for a customer', explained: 'Nothing of the last one is left here.', begin: 'New customer', open: 'Open a buyer’s answers',
     form: 'Print a blank form', cover: 'Cover the screen',
   },
+  draft: { left: (time) => `The page went away while a customer was served. With the staff PIN his answers can be had back until ${time}.`, take: 'Have them back', unreadable: 'They are gone: their time was over, or they can’t be read.' },
   covered: { heading: 'Back in a moment', explained: 'Please ask the staff.', end: 'Uncover' },
   intake: {
     heading: 'Customer', name: 'Name or number', nameHint: 'For you alone, to find it again. It is never sent or printed.',
@@ -37,6 +38,7 @@ export const en: CounterWords = {
     notes: 'Staff notes', notesHint: 'They stay with the parked customer. They are never printed, sent or put in a link.',
     park: 'Park', next: 'Next customer',
     parked: (count) => (count === 0 ? 'Nobody is parked.' : `Parked: ${count}`), resume: (name) => `Go on with ${name}`, remove: (name) => `Throw ${name} away`, showParked: 'Show who is parked',
+    goes: (count, time) => `${plural(count, 'parked customer is', 'parked customers are')} thrown away by ${time}.`, thrown: (count) => `${plural(count, 'parked customer was', 'parked customers were')} thrown away, for the day was over.`,
     unnamed: 'no name', notParked: 'Not parked. It is still on the screen.', unreadable: 'can’t be read',
     keysHint: 'Enter goes to the next field. The sign before an option chooses it. Alt with a number goes to a section; Alt with Page Up or Page Down to another customer.',
   },
@@ -64,6 +66,7 @@ export const en: CounterWords = {
     initials: 'My initials may stand in the list here until it is sent.', language: 'Language of the mail', privacy: 'The address is kept for a week after sending and then deleted. Every message has a link that stops them.', keep: 'Seal and send', keeping: 'Sealing and saving…',
     kept: (last) => `Saved on this device. Its number ends in ${last}.`, keptExplained: 'It goes out as soon as there is a network. Nobody can read it here any more.',
     notKept: 'It is not saved yet. Keep this page open and try again, or print the sheet.', another: 'Send another',
+    clears: 'This page makes room for the next customer by itself. Touch anything to stop that.', clearsIn: (seconds) => plural(seconds, 'second', 'seconds'),
   },
   storage: {
     refused: 'This browser lets the page keep nothing. Leave the private window, allow storage, and open the counter by https.',

@@ -29,6 +29,7 @@ export const es: CounterWords = {
     heading: 'Listo para un cliente', explained: 'Aquí no queda nada del anterior.', begin: 'Nuevo cliente', open: 'Abrir las respuestas de un comprador',
     form: 'Imprimir un formulario vacío', cover: 'Tapar la pantalla',
   },
+  draft: { left: (time) => `La página se fue mientras se atendía a un cliente. Con el PIN del personal sus respuestas se pueden recuperar hasta las ${time}.`, take: 'Recuperarlas', unreadable: 'Ya no están: pasó su tiempo, o no se pueden leer.' },
   covered: { heading: 'Volvemos enseguida', explained: 'Pregunte al personal, por favor.', end: 'Destapar' },
   intake: {
     heading: 'Cliente', name: 'Nombre o número', nameHint: 'Solo para usted, para encontrarlo de nuevo. Nunca se envía ni se imprime.',
@@ -37,6 +38,7 @@ export const es: CounterWords = {
     notes: 'Notas del personal', notesHint: 'Se quedan con el cliente aparcado. Nunca se imprimen, se envían ni van en un enlace.',
     park: 'Aparcar', next: 'Siguiente cliente',
     parked: (count) => (count === 0 ? 'No hay nadie aparcado.' : `Aparcados: ${count}`), resume: (name) => `Seguir con ${name}`, remove: (name) => `Descartar ${name}`, showParked: 'Mostrar quién está aparcado',
+    goes: (count, time) => `${plural(count, 'cliente aparcado se tira', 'clientes aparcados se tiran')} antes de las ${time}.`, thrown: (count) => `${plural(count, 'cliente aparcado se tiró', 'clientes aparcados se tiraron')} porque el día había terminado.`,
     unnamed: 'sin nombre', notParked: 'No se aparcó. Sigue en la pantalla.', unreadable: 'no se puede leer',
     keysHint: 'Intro va al campo siguiente. El signo ante una opción la elige. Alt con un número va a una sección; Alt con Re Pág o Av Pág, a otro cliente.',
   },
@@ -64,6 +66,7 @@ export const es: CounterWords = {
     initials: 'Mis iniciales pueden figurar aquí en la lista hasta que se envíe.', language: 'Idioma del correo', privacy: 'La dirección se guarda una semana tras el envío y después se borra. Cada mensaje lleva un enlace que impide otros.', keep: 'Sellar y enviar', keeping: 'Sellando y guardando…',
     kept: (last) => `Guardado en este aparato. Su número termina en ${last}.`, keptExplained: 'Sale en cuanto haya red. Aquí ya nadie puede leerlo.',
     notKept: 'Aún no está guardado. Deje esta página abierta e inténtelo de nuevo, o imprima la hoja.', another: 'Enviar otra',
+    clears: 'Esta página deja sitio por sí sola al próximo cliente. Toque cualquier cosa para pararla.', clearsIn: (seconds) => plural(seconds, 'segundo', 'segundos'),
   },
   storage: {
     refused: 'Este navegador no deja que la página guarde nada. Salga de la ventana privada, permita el almacenamiento y abra el mostrador por https.',

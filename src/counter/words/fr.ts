@@ -29,6 +29,7 @@ export const fr: CounterWords = {
     heading: 'Prêt pour un client', explained: 'Il ne reste rien du précédent.', begin: 'Nouveau client', open: 'Ouvrir les réponses d’un acheteur',
     form: 'Imprimer un formulaire vierge', cover: 'Couvrir l’écran',
   },
+  draft: { left: (time) => `La page a disparu pendant qu’un client était servi. Avec le code PIN du personnel, ses réponses peuvent être reprises jusqu’à ${time}.`, take: 'Les reprendre', unreadable: 'Elles n’y sont plus : leur temps était écoulé, ou elles sont illisibles.' },
   covered: { heading: 'De retour dans un instant', explained: 'Adressez-vous au personnel.', end: 'Découvrir' },
   intake: {
     heading: 'Client', name: 'Nom ou numéro', nameHint: 'Pour vous seul, pour le retrouver. Jamais envoyé ni imprimé.',
@@ -37,6 +38,7 @@ export const fr: CounterWords = {
     notes: 'Notes du personnel', notesHint: 'Elles restent avec le client mis de côté. Elles ne sont jamais imprimées, envoyées ni mises dans un lien.',
     park: 'Mettre de côté', next: 'Client suivant',
     parked: (count) => (count === 0 ? 'Personne n’est mis de côté.' : `Mis de côté : ${count}`), resume: (name) => `Continuer avec ${name}`, remove: (name) => `Jeter ${name}`, showParked: 'Montrer qui est mis de côté',
+    goes: (count, time) => `${plural(count, 'client mis de côté est jeté', 'clients mis de côté sont jetés')} d’ici ${time}.`, thrown: (count) => `${plural(count, 'client mis de côté a été jeté', 'clients mis de côté ont été jetés')}, car la journée était finie.`,
     unnamed: 'sans nom', notParked: 'Pas mis de côté. C’est encore à l’écran.', unreadable: 'illisible',
     keysHint: 'Entrée va au champ suivant. Le signe devant une option la choisit. Alt avec un chiffre va à une section ; Alt avec Page haut ou Page bas, à un autre client.',
   },
@@ -64,6 +66,7 @@ export const fr: CounterWords = {
     initials: 'Mes initiales peuvent figurer ici dans la liste jusqu’à l’envoi.', language: 'Langue du courriel', privacy: 'L’adresse est gardée une semaine après l’envoi, puis effacée. Chaque message porte un lien qui empêche les suivants.', keep: 'Sceller et envoyer', keeping: 'Scellement et enregistrement…',
     kept: (last) => `Enregistré sur cet appareil. Son numéro finit par ${last}.`, keptExplained: 'Cela part dès qu’il y a un réseau. Plus personne ne peut le lire ici.',
     notKept: 'Ce n’est pas encore enregistré. Gardez cette page ouverte et réessayez, ou imprimez la feuille.', another: 'En envoyer une autre',
+    clears: 'Cette page fait d’elle-même place au client suivant. Touchez n’importe quoi pour l’arrêter.', clearsIn: (seconds) => plural(seconds, 'seconde', 'secondes'),
   },
   storage: {
     refused: 'Ce navigateur ne laisse rien garder à la page. Quittez la fenêtre privée, autorisez le stockage et ouvrez le comptoir en https.',

@@ -27,6 +27,8 @@ export interface CounterWords {
   };
   offline: { kept: string; notKept: string };
   start: { heading: string; explained: string; begin: string; open: string; form: string; cover: string };
+  /** A page that went away while a customer was served left his answers, and until what time of the day they can be had back. */
+  draft: { left(time: string): string; take: string; unreadable: string };
   /** Nobody is served: nothing is to be seen, and staff's PIN ends it where there is one. */
   covered: { heading: string; explained: string; end: string };
   intake: {
@@ -39,6 +41,8 @@ export interface CounterWords {
     notes: string; notesHint: string;
     park: string; next: string;
     parked(count: number): string; resume(name: string): string; remove(name: string): string; showParked: string;
+    /** Who is thrown away next, by which time of the day; and who was, since the page was opened. */
+    goes(count: number, time: string): string; thrown(count: number): string;
     unnamed: string; notParked: string; unreadable: string;
     keysHint: string;
   };
@@ -57,6 +61,8 @@ export interface CounterWords {
     initials: string; language: string; privacy: string; keep: string; keeping: string;
     kept(last: string): string; keptExplained: string;
     notKept: string; another: string;
+    /** The page makes room for the next customer by itself, and how that is stopped. */
+    clears: string; clearsIn(seconds: number): string;
   };
   /** Why nothing can be kept on this device, and what to do. */
   storage: Readonly<Record<StorageWhy, string>>;
