@@ -2,6 +2,7 @@ import { accessSync, closeSync, constants, existsSync, fsyncSync, openSync, read
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { StoreUnusable } from '../failures.ts';
+import { readThrough } from './read-through.ts';
 import { checkOwner, isAsMade, migrate } from './schema.ts';
 
 /** The first release without the fault that could lose pages when two connections write and checkpoint at once (sqlite.org/releaselog/3_51_3.html). */
@@ -97,6 +98,8 @@ export function make(file: string): void {
 }
 
 function prepared(file: string, fresh: Database.Database): Database.Database {
+  // Before the connection is there: closing a file lets go of every lock its process has on it (sqlite.org/howtocorrupt.html, 2.2).
+  readThrough(file);
   const db = new Database(file, { timeout: patience });
   try {
     checkOwner(db, file);
