@@ -40,8 +40,8 @@ const own = css`
   .intake { display: grid; gap: 0.75rem; }
   .work { display: grid; gap: 1.25rem; align-items: start; }
   .questions { display: grid; gap: 1rem; }
-  .ways { list-style: none; display: flex; flex-wrap: wrap; gap: 0 1.25rem; margin: 0; padding: 0; }
-  .ways button { min-block-size: 48px; }
+  .topics { list-style: none; display: flex; flex-wrap: wrap; gap: 0 1.25rem; margin: 0; padding: 0; }
+  .topics button { min-block-size: 48px; }
   .topic { border-block-start: 1.5px solid var(--ink); padding-block-start: 0.4rem; display: grid; gap: 0.75rem; scroll-margin-block-start: 0.5rem; }
   .topic[hidden] { display: none; }
   .topic h2 { font-size: 1.1rem; display: flex; justify-content: space-between; gap: 1rem; align-items: baseline; }
@@ -120,7 +120,7 @@ const own = css`
   }
   /* Whoever has fingers alone has no use for keys. */
   @media (hover: none) and (pointer: coarse) {
-    .chip kbd, .ways kbd, .topic h2 kbd, .keys { display: none; }
+    .chip kbd, .topics kbd, .topic h2 kbd, .keys { display: none; }
   }
   @media (forced-colors: active) {
     .switch label:has(:checked), .chip:has(:checked) { outline: 3px solid Highlight; }

@@ -208,6 +208,7 @@ export class AcreCounter extends LitElement {
     this.sending.clear();
     this.reckoning.forget();
     this.steps.forget();
+    this.side.forget();
     this.opening.close();
     this.parking.shut();
     this.place = 'work';
@@ -232,6 +233,7 @@ export class AcreCounter extends LitElement {
     this.parkedAs = undefined;
     this.sending.clear();
     this.steps.forget();
+    this.side.forget();
     this.said = undefined;
     this.customer.begin(from);
     this.place = 'work';
@@ -388,7 +390,7 @@ export class AcreCounter extends LitElement {
     const { spoken, stock } = this.equipment;
     const { customer } = this;
     const isBeside = !this.isSent && (customer.part !== 'ask' || intake.way === 'sheet');
-    const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
+    const beside = isBeside ? this.side.template({ stock: stock!, outcome: this.reckoning.outcome, voice: this.voiceFor(intake), own: spoken!.own, paper: this.equipment.settings!.paper, whole: () => { customer.show('ask'); void this.showWhole(); } }) : nothing;
     return keyed(intake.key, intakeTemplate({
       spoken: spoken!, intake, part: customer.part, isSent: this.isSent, note: this.isSent ? undefined : this.note, trouble: this.parking.trouble, content: this.content(intake), beside, brief: this.brief(),
       say: (said) => customer.say(said), ask: (way) => void this.ask(way), show: (part) => void this.show(part), measure: (units) => customer.measure(units),

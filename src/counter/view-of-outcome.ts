@@ -8,6 +8,7 @@ import { sayBecause, sayCaution, sayFrame, sayReason, type Voice } from '../reas
 import type { Entry, Shortlist, UnitEntry } from '../reasons/schema.ts';
 import { formatNumber } from '../units/formats.ts';
 import { showAmount } from '../units/show.ts';
+import type { Named } from '../widget/unit/view.ts';
 import type { Outcome } from './reckoning/reckoning.ts';
 import type { CounterWords } from './words/words.ts';
 
@@ -18,6 +19,8 @@ export interface OutcomeView {
   own: CounterWords;
   /** The machines to scale. */
   lineUp: unknown;
+  /** What folds away one unit, closer; or, without one, a machine of which none is on the lot. */
+  closer(named: Named, facts: string, stands: boolean): unknown;
   /** The wizard's own page of the result. */
   whole(): void;
 }
@@ -25,11 +28,11 @@ export interface OutcomeView {
 /** Machines, and reasons of one kind, that are seen without unfolding anything. */
 const [shownFirst, shownOfEach] = [5, 1];
 
-function unitTemplate({ unit: id, verdict }: UnitEntry, { catalogue, voice: { words: { result }, reader } }: OutcomeView) {
+function unitTemplate(machine: string, { unit: id, verdict }: UnitEntry, { catalogue, voice: { words: { result }, reader }, closer }: OutcomeView) {
   const unit = catalogue.units?.find((each) => each.id === id);
   if (!unit) return nothing;
-  const facts = [unit.year, unit.hours === undefined ? undefined : result.hours(formatNumber(unit.hours, reader.locale)), unit.price ? showAmount(unit.price.value, 'money', reader) : result.priceUnknown, unit.location];
-  return html`<li><span class="tag ${verdict}">${result.unitVerdict[verdict]}</span> ${facts.filter((fact) => fact !== undefined).join(' · ')}</li>`;
+  const facts = [unit.year, unit.hours === undefined ? undefined : result.hours(formatNumber(unit.hours, reader.locale)), unit.price ? showAmount(unit.price.value, 'money', reader) : result.priceUnknown, unit.location].filter((fact) => fact !== undefined).join(' · ');
+  return html`<li><span class="tag ${verdict}">${result.unitVerdict[verdict]}</span> ${facts}${closer({ machine, unit: id }, facts, verdict === 'stands')}</li>`;
 }
 
 const pointsTemplate = (reasons: Entry['reasons'], voice: Voice) => html`
@@ -49,8 +52,8 @@ function machineTemplate(entry: Entry, isRanked: boolean, view: OutcomeView) {
       <p class="lesser">${sayFrame(machine.frame, voice)} · ${voice.words.tiers[machine.tier]}</p>
       ${pointsTemplate(first, voice)}
       <details><summary>${own.outcome.reasons}</summary>${pointsTemplate(rest, voice)}</details>
-      ${entry.units.length > 0 ? html`<details><summary>${own.outcome.units(entry.units.length)}</summary><ul class="plain">${entry.units.map((unit) => unitTemplate(unit, view))}</ul></details>`
-      : html`<p class="lesser">${voice.words.result.noUnits}</p>`}
+      ${entry.units.length > 0 ? html`<details><summary>${own.outcome.units(entry.units.length)}</summary><ul class="plain">${entry.units.map((unit) => unitTemplate(entry.machine, unit, view))}</ul></details>`
+      : html`<p class="lesser">${voice.words.result.noUnits}</p>${view.closer({ machine: entry.machine }, '', isRanked)}`}
     </li>`;
 }
 

@@ -52,7 +52,7 @@ export function sheetTemplate(view: SheetView) {
   };
   return html`
     <form class="questions" novalidate autocomplete="off" @submit=${(event: Event) => event.preventDefault()} @keydown=${byKey}>
-      <nav aria-label=${own.sectionsLabel}><ol class="ways">${sections.map(({ id, questions }, index) => (questions.length === 0 ? nothing : html`
+      <nav aria-label=${own.sectionsLabel}><ol class="topics">${sections.map(({ id, questions }, index) => (questions.length === 0 ? nothing : html`
         <li><button class="text" type="button" @click=${go(index + 1)}>${own.sections[id]} <kbd aria-hidden="true">${index + 1}</kbd></button></li>`))}</ol></nav>
       <p class="hint keys">${own.intake.keysHint}</p>
       ${sections.map((section, index) => sectionTemplate(section, index + 1, view))}

@@ -6,7 +6,7 @@ import type { Closer } from './unit.ts';
 import type { CloserView, Named } from './view.ts';
 import type { UnitWords } from './words/words.ts';
 
-interface Host extends HTMLElement, ReactiveControllerHost {}
+type Host = Pick<HTMLElement, 'shadowRoot'> & Pick<ReactiveControllerHost, 'requestUpdate'>;
 
 const keyOf = ({ machine, unit }: Named) => `${machine}/${unit ?? ''}`;
 

@@ -73,6 +73,6 @@ export function inspectTemplate(view: UnitView, unit: Unit, looked: LookedView) 
       <div role="status">${foundTemplate(list, looked, view)}</div>
       <p role="status" class="counted"><strong>${words.look.count(done, list.items.length)}</strong></p>
       <p class="lesser">${words.look.notKept}</p>
-      <div class="actions"><button type="button" part="print-inspection" @click=${() => printAlone(inspectionPaper(view, list), voice)}>${words.print}</button></div>
+      <div class="actions"><button type="button" part="print-inspection" @click=${() => printAlone(inspectionPaper(view, list), voice, view.paper)}>${words.print}</button></div>
     </div>`;
 }

@@ -67,6 +67,6 @@ export function priceTemplate(view: UnitView) {
       ${loansTemplate(said, view)}
       ${candidate.unit ? lacksTemplate(view) : nothing}
       <p class="lesser">${said.asOf}</p>
-      <div class="actions"><button type="button" part="print-price" @click=${() => printAlone(quotationPaper(view, said), voice)}>${words.print}</button></div>
+      <div class="actions"><button type="button" part="print-price" @click=${() => printAlone(quotationPaper(view, said), voice, view.paper)}>${words.print}</button></div>
     </div>`;
 }

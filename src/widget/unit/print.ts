@@ -13,10 +13,10 @@ export const sheetOf = (locale: string) => (letterRegions.includes(new Intl.Loca
 
 let clear: (() => void) | undefined;
 
-/** Prints this and nothing else of the page, which is then as it was. */
-export function printAlone(body: TemplateResult, { words: { language, direction }, reader: { locale } }: Voice) {
+/** Prints this and nothing else of the page, which is then as it was. @param paper  as `@page` names it */
+export function printAlone(body: TemplateResult, { words: { language, direction }, reader: { locale } }: Voice, paper: string = sheetOf(locale)) {
   clear?.();
-  const { host, takeDown } = standAlone(document, { size: sheetOf(locale), margin, unseen: 'display: none !important;' });
+  const { host, takeDown } = standAlone(document, { size: paper, margin, unseen: 'display: none !important;' });
   const root = host.attachShadow({ mode: 'open' });
   root.adoptedStyleSheets = [sheetWith(paperLook)];
   render(html`<article lang=${language} dir=${direction}>${body}</article>`, root);

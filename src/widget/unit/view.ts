@@ -27,6 +27,8 @@ export interface CloserView {
   voice: Voice;
   /** CSS pixels there are for a picture. */
   width: number;
+  /** What comes out of the printer, where that is known; else it goes by the place. */
+  paper?: 'letter' | 'a4';
 }
 
 /** One unit of it, before one buyer. */
