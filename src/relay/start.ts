@@ -91,7 +91,7 @@ interface Beginning {
 async function begin({ settings, log, clock, keys, store, newSender, begun, onBroken, onDue }: Beginning): Promise<Running> {
   const { host, port } = settings.listen;
   const address = settings.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}/`;
-  const guard = new Guard(store, clock, settings);
+  const guard = new Guard(store, settings);
   const metrics = new Metrics(store, clock, () => guard.closed === undefined);
   const keeper = new CatalogueKeeper({ store, clock, log, dealers: settings.dealers });
   const warnings = await keeper.look();

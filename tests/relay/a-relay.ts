@@ -72,7 +72,7 @@ export async function aRelay({ dealers = [aDealer], proxies = [], pages, times, 
     data: folder, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies, mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'relay.example',
     mailsPerDay, mailsPerMinute: 1_000_000, queueMost, freeLeast, oldestPage: '0.1.0', metrics: undefined, pages, log: 'debug', dealers: byId,
   };
-  const guard = new Guard(store, clock, settings);
+  const guard = new Guard(store, settings);
   await guard.look(0);
   const metrics = new Metrics(store, clock, () => guard.closed === undefined);
   const intake = new Intake({ store, clock, keys, dealers: byId, mailsPerDay, domain: 'relay.example' });

@@ -237,6 +237,17 @@ export function storeSuite(name: string, open: () => Promise<Kept>): void {
         expect(byAge.map(({ upTo, count }) => [upTo / minute, count])).toEqual([[1, 1], [5, 1], [20, 2], [80, 2], [320, 2], [1_280, 2]]);
         expect(await states()).toEqual({ queued: 2, unconfirmed: 1 });
       });
+
+      test('what is to go out is counted, and nothing else', async () => {
+        expect(await store.waiting()).toBe(0);
+        for (const [name, state] of [['a', 'queued'], ['b', 'queued'], ['c', 'queued'], ['question', 'unconfirmed'], ['aside', 'held']] as const) await accept({ name, state });
+        const [one, another] = await store.claim(2, noon, never);
+        await store.settle(one!, { state: 'sent', reply: '250' }, noon);
+        await store.settle(another!, { state: 'unsure', at: noon + minute, reason: 'no answer' }, noon);
+        await claimOne();
+        expect(await states()).toEqual({ sending: 1, unsure: 1, sent: 1, unconfirmed: 1, held: 1 });
+        expect(await store.waiting()).toBe(2);
+      });
     });
 
     describe('word to the dealer', () => {

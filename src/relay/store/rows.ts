@@ -1,9 +1,12 @@
 /** What every store makes of what it is handed. */
 import { sha256 } from '../hashes.ts';
-import { ends, type Instant, type NewMessage } from './store.ts';
+import { ends, waitingStates, type Instant, type NewMessage } from './store.ts';
 
 /** Whether a mail has come to its end, as both databases ask. */
 export const ended = `state IN (${ends.map((end) => `'${end}'`).join(', ')})`;
+
+/** Whether it is to go out, as both databases ask. */
+export const isWaiting = `state IN (${waitingStates.map((state) => `'${state}'`).join(', ')})`;
 
 /** What a mail is made of and for whom, in one figure. */
 export const digestOf = (body: string, { role, recipient, messageId, token }: Pick<NewMessage, 'role' | 'recipient' | 'messageId' | 'token'>) =>

@@ -15,6 +15,8 @@ export type Role = (typeof roles)[number];
  */
 export const ends = ['sent', 'refused', 'expired', 'suppressed', 'cancelled'] as const;
 export type End = (typeof ends)[number];
+/** Of mails that are to go out. */
+export const waitingStates = ['queued', 'sending', 'unsure'] as const;
 export const states = ['unconfirmed', 'queued', 'sending', 'unsure', 'held', ...ends] as const;
 export type State = (typeof states)[number];
 
@@ -156,6 +158,8 @@ export interface Store {
   /** The earliest time anything becomes due. */
   nextDue(): Promise<Instant | undefined>;
   depth(now: Instant): Promise<Depth>;
+  /** How many mails are queued, on their way or unsure: of {@link depth} what costs nothing, however many there are. */
+  waiting(): Promise<number>;
 
   /** The buyer said it was he. Idempotent. @returns false where the token is unknown */
   confirm(token: string, now: Instant): Promise<boolean>;

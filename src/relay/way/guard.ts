@@ -1,5 +1,5 @@
 import { monitorEventLoopDelay, type IntervalHistogram } from 'node:perf_hooks';
-import { second, type Clock } from '../clock.ts';
+import { second } from '../clock.ts';
 import type { Store } from '../store/store.ts';
 
 /** How often it is looked at how things stand. */
@@ -23,7 +23,6 @@ type Why = 'busy' | 'closing' | 'unavailable';
 /** Looks, once a second, whether a request can be taken; before one is, not after. */
 export class Guard {
   readonly #store: Store;
-  readonly #clock: Clock;
   readonly #lines: Lines;
   readonly #delay: IntervalHistogram = monitorEventLoopDelay({ resolution: loopResolution });
   #timer: NodeJS.Timeout | undefined;
@@ -31,9 +30,8 @@ export class Guard {
   #full = false;
   #loaded = false;
 
-  constructor(store: Store, clock: Clock, lines: Lines) {
+  constructor(store: Store, lines: Lines) {
     this.#store = store;
-    this.#clock = clock;
     this.#lines = lines;
   }
 
@@ -77,8 +75,7 @@ export class Guard {
   }
 
   async #found(p99: number): Promise<Why | undefined> {
-    const [{ byState }, { freeBytes = Infinity }] = await Promise.all([this.#store.depth(this.#clock.now()), this.#store.health()]);
-    const waiting = byState.queued + byState.sending + byState.unsure;
+    const [waiting, { freeBytes = Infinity }] = await Promise.all([this.#store.waiting(), this.#store.health()]);
     this.#full = waiting >= this.#lines.queueMost * (this.#full ? opensBelow : 1);
     this.#loaded = p99 > late || waiting > this.#lines.queueMost / 2;
     if (freeBytes < this.#lines.freeLeast) return 'unavailable';

@@ -1,5 +1,5 @@
 import type { RequestDocument } from '../../../request/schema.ts';
-import { ages } from '../rows.ts';
+import { ages, isWaiting } from '../rows.ts';
 import { states, type Depth, type Instant, type Role, type Store, type StoredCatalogue } from '../store.ts';
 import type { Connections } from './connections.ts';
 
@@ -9,8 +9,6 @@ const [atOnce, longestReading] = [500, 600_000];
 interface Answered { dealer: string; day: string; kind: RequestDocument['kind']; answers: string }
 type Held = { message: string; request: string; dealer: string; role: Role; reason: string; since: Instant };
 type CatalogueRow = Omit<StoredCatalogue, 'version'> & { version: string | null };
-
-const isWaiting = `state IN ('queued', 'unsure', 'sending')`;
 
 /** What is only looked at. */
 export const looksInto = (connections: Connections) => ({
@@ -22,6 +20,11 @@ export const looksInto = (connections: Connections) => ({
     for (const { state, count } of counts) byState[state] = count;
     const { oldest } = waiting!;
     return { byState, byAge: ages.map((upTo, place) => ({ upTo, count: waiting![place]! })), oldest: oldest === null ? undefined : Math.max(0, now - oldest) };
+  }),
+
+  waiting: (): Promise<number> => connections.read(async (link) => {
+    const [row] = await link.rows<{ count: number }>(`SELECT coalesce(sum(count), 0)::bigint AS count FROM acre.counts WHERE ${isWaiting}`);
+    return row!.count;
   }),
 
   held: (): Promise<Held[]> => connections.read((link) => link.rows<Held>(`

@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { RequestDocument } from '../../../request/schema.ts';
-import { ages } from '../rows.ts';
+import { ages, isWaiting } from '../rows.ts';
 import { states, type Depth, type Instant, type Role, type StoredCatalogue } from '../store.ts';
 
 const atOnce = 500;
@@ -10,6 +10,7 @@ interface Answered { seq: number; dealer: string; day: string; kind: RequestDocu
 /** What is only looked at. */
 export function looksInto(db: Database) {
   const counts = db.prepare<[], { state: keyof Depth['byState']; count: number }>('SELECT state, count FROM counts');
+  const waitingNow = db.prepare(`SELECT coalesce(sum(count), 0) FROM counts WHERE ${isWaiting}`).pluck();
   const waiting = `FROM messages WHERE state IN ('queued', 'unsure', 'sending')`;
   const between = db.prepare(`SELECT count(*) ${waiting} AND accepted >= ? AND accepted < ?`).pluck();
   const oldest = db.prepare(`SELECT min(accepted) ${waiting}`).pluck();
@@ -43,6 +44,7 @@ export function looksInto(db: Database) {
         oldest: first === null ? undefined : Math.max(0, now - first),
       };
     },
+    waiting: () => waitingNow.get() as number,
     held: () => held.all().map(({ seq, reason, ...rest }) => ({ message: String(seq), reason: reason ?? '', ...rest })),
     catalogueOf(dealer: string, version: string | undefined): StoredCatalogue | undefined {
       const row = version === undefined ? newest.get(dealer) : ofVersion.get(dealer, version);

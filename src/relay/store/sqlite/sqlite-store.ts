@@ -64,6 +64,7 @@ export function openSqlite({ file: named, clock = wallClock, ballast = usualBall
     beat: (now) => writer.write(() => claims.beat(now)),
     nextDue: () => read(() => claims.nextDue()),
     depth: (now) => read(() => looks.depth(now)),
+    waiting: () => read(() => looks.waiting()),
     confirm: (token, now) => writer.write(() => stops.confirm(token, now)),
     stop: (token, why, now) => writer.write(() => stops.stop(token, why, now)),
     suppress: (recipient, scope, why, now, until) => writer.write(() => stops.suppress(recipient, scope, why, now, until)),
