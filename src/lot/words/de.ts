@@ -65,7 +65,7 @@ export const de: LotWords = {
     free: 'frei',
     tax: (share, on) => `Steuer, ${share} auf ${on}`,
     taxables: { machine: 'Traktor mit Teilen', fitting: 'Einbau', implements: 'Anbaugeräte', delivery: 'Lieferung', fees: 'Gebühren' },
-    taxedOn: (parts, sum) => `Versteuert: ${parts}; zusammen ${sum}.`,
+    taxedOn: (parts, sum) => `Besteuert: ${parts}; zusammen ${sum}.`,
     untaxed: (what) => `Ohne Steuer: ${what}.`,
     tradeIn: (kind) => `Sie gäben in Zahlung: ${kind}`,
     owed: (amount) => `Sie schulden darauf noch ${amount}.`,
