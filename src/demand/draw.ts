@@ -15,12 +15,13 @@ export class Draw<T> {
     this.chance = sequence(seed);
   }
 
-  offer(each: T) {
+  /** @param each  made only where it is drawn, be it for a while */
+  offer(each: () => T) {
     this.seen += 1;
-    if (this.drawn.length < this.most) this.drawn.push(each);
+    if (this.drawn.length < this.most) this.drawn.push(each());
     else {
       const place = Math.floor(this.chance() * this.seen);
-      if (place < this.most) this.drawn[place] = each;
+      if (place < this.most) this.drawn[place] = each();
     }
   }
 }

@@ -63,13 +63,16 @@ export function requestsOfLines(lines: AsyncIterable<string>, most: number, prog
     const draw = new Draw<string>(most);
     let alike: Alike | undefined = new Alike();
     for await (const line of read()) {
-      draw.offer(line);
-      alike?.add(textOf(line));
+      // Of what is kept the text is made anew: a line is a view of all that was read with it, and would keep that too.
+      let text: string | undefined;
+      const said = () => text ??= textOf(line);
+      draw.offer(said);
+      alike?.add(said());
       if (alike && alike.size > most) alike = undefined;
     }
     if (!alike) {
       alike = new Alike();
-      for (const line of draw.drawn) alike.add(textOf(line));
+      for (const text of draw.drawn) alike.add(text);
     }
     for (let from = 0, { all: asked } = alike; from < asked.length; from += partSize) yield asked.slice(from, from + partSize);
   }

@@ -88,14 +88,14 @@ test('the interval of a share is that of R', () => {
 
 test('all are kept in their order where they are not too many, and each is as likely drawn where they are', () => {
   const few = new Draw<number>(10);
-  for (let each = 0; each < 7; each += 1) few.offer(each);
+  for (let each = 0; each < 7; each += 1) few.offer(() => each);
   expect(few.drawn).toEqual([0, 1, 2, 3, 4, 5, 6]);
 
   const [most, of, draws] = [10, 50, 4_000];
   const times = Array.from({ length: of }, () => 0);
   for (let seed = 0; seed < draws; seed += 1) {
     const draw = new Draw<number>(most, seed);
-    for (let each = 0; each < of; each += 1) draw.offer(each);
+    for (let each = 0; each < of; each += 1) draw.offer(() => each);
     expect(draw.drawn).toHaveLength(most);
     for (const each of draw.drawn) times[each]! += 1;
   }

@@ -14,14 +14,16 @@ const style = `
   td:last-child, th:last-child { inline-size: 45%; }
   svg { display: block; inline-size: 100%; block-size: 0.6em; margin-block-start: 0.2em; }
   svg rect { fill: var(--accent); }
-  svg path { stroke: var(--line); }
+  svg path { stroke: var(--line); vector-effect: non-scaling-stroke; }
+  ul { list-style: none; padding: 0; font-variant-numeric: tabular-nums; }
+  li { margin-block: 0.35em; }
   .lesser, footer { color: var(--muted); }
   @media print { body { max-inline-size: none; padding: 0; font-size: 10pt; } section { break-inside: avoid; margin-block: 1.2rem; } }
 `;
 
 /** A bar as long as its share, for the eye; the figure stands beside it. */
 const bar = (share: number | undefined) => (share === undefined ? undefined
-  : html`<svg viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><rect width="${(100 * share).toFixed(2)}" height="6"/><path d="M0 6H100" stroke-width="1"/></svg>`);
+  : html`<svg viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><rect width="${(100 * share).toFixed(2)}" height="6"/><path d="M0 5.5H100" stroke-width="1"/></svg>`);
 
 /** Shares, row by row, of what {@link SaidReport} says; undefined where it isn't told. */
 export type Shares = { served: readonly (number | undefined)[]; sections: readonly (readonly (number | undefined)[])[] };
