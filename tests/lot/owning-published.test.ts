@@ -1,7 +1,7 @@
 /**
  * What owning is reckoned to cost, beside what is printed elsewhere: Iowa State University Extension, Ag Decision Maker
- * A3-29 (PM 710), "Estimating Farm Machinery Costs". Its tables 1a and 3 as transcribed by a reader, second-hand; the column at
- * 400 hours stands the same with another who read the edition of March 2026. The example is that of the method restated in a
+ * A3-29 (PM 710), "Estimating Farm Machinery Costs". Its tables 1a and 3 as transcribed by a reader, second-hand; of the
+ * column at 400 hours the years 10, 12 and 15 stand the same with another who read the edition of March 2026. The example is that of the method restated in a
  * growers' magazine, "How much will that tractor cost?", parts 1 and 2.
  */
 import { describe, expect, test } from 'vitest';
