@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import { minute } from './queue/clock.ts';
+import { hour, minute } from './queue/clock.ts';
 import { nextToGo, type Parking } from './parking.ts';
 import { sayTime } from './say-time.ts';
 import type { CounterWords } from './words/words.ts';
@@ -53,11 +53,11 @@ export function pinTemplate(view: ParkingView) {
     </dialog>`;
 }
 
-/** How many are thrown away next, and by when; with `within` only once that begins so soon [ms]. */
-export function goingTemplate({ parking: { ends }, own: { intake: words }, locale, now }: Pick<ParkingView, 'parking' | 'own' | 'locale' | 'now'>, within = Infinity) {
+/** How many are thrown away next, and by when: above everything once that is soon, and beside them before. */
+export function goingTemplate({ parking: { ends }, own: { intake: words }, locale, now }: Pick<ParkingView, 'parking' | 'own' | 'locale' | 'now'>, when: 'soon' | 'later') {
   const next = nextToGo(ends);
-  if (!next || next.from - now > within) return nothing;
-  return html`<p class=${within === Infinity ? 'lesser' : 'notice old'} data-going role=${within === Infinity ? nothing : 'status'}>${words.goes(next.count, sayTime(locale, next.by))}</p>`;
+  if (!next || (when === 'soon') !== (next.from - now <= hour)) return nothing;
+  return html`<p class=${when === 'soon' ? 'notice old' : 'lesser'} data-going role=${when === 'soon' ? 'status' : nothing}>${words.goes(next.count, sayTime(locale, next.by))}</p>`;
 }
 
 /** Who is parked: how many to anybody, by name once it is unlocked. */
@@ -69,7 +69,7 @@ export function parkedTemplate(view: ParkingView) {
     <section class="close" aria-labelledby="parked-heading">
       <h2 class="lesser-heading" id="parked-heading">${words.parked(others?.length ?? count)}</h2>
       ${thrown > 0 ? html`<p role="status" data-thrown>${words.thrown(thrown)}</p>` : nothing}
-      ${goingTemplate(view)}
+      ${goingTemplate(view, 'later')}
       ${trouble ? html`<p class="fault">${storage[trouble]}</p>` : nothing}
       ${!others && count > 0 ? html`<div class="actions"><button type="button" data-show-parked @click=${() => parking.show()}>${words.showParked}</button></div>` : nothing}
       ${others && others.length > 0 ? html`

@@ -19,7 +19,6 @@ export interface SendingView {
   again(): void;
   /** Seconds until the page makes room for the next customer; undefined where it doesn’t. */
   left: number | undefined;
-  next(): void;
 }
 
 const valueOf = (event: Event) => (event.target as HTMLInputElement).value;
@@ -108,9 +107,9 @@ function notKeptTemplate({ sending: { state }, own, again }: SendingView) {
 }
 
 /** What can be done after sending; the seconds are seen and not read out one by one. */
-const keptTemplate = ({ sending, own: { send, intake }, left, next }: SendingView) => html`
-  ${left === undefined ? nothing : html`<p class="close" data-clears><span role="status">${send.clears}</span> <span class="left" role="timer" aria-live="off">${send.clearsIn(left)}</span></p>`}
-  <div class="actions"><button class="main" type="button" data-served @click=${next}>${intake.next}</button><button type="button" @click=${() => sending.clear()}>${send.another}</button></div>`;
+const keptTemplate = ({ sending, own: { send }, left }: SendingView) => html`
+  ${left === undefined ? nothing : html`<p class="left" role="timer" aria-live="off" data-clears>${send.clearsIn(left)}</p>`}
+  <div class="actions"><button type="button" data-another @click=${() => sending.clear()}>${send.another}</button></div>`;
 
 /** The form by which a customer's shortlist is sent, and what came of it. */
 export function sendingTemplate(view: SendingView) {
@@ -121,7 +120,7 @@ export function sendingTemplate(view: SendingView) {
       <h2 id="sending-heading" tabindex="-1">${send.heading}</h2>
       <div role="status" class="stack">
         ${state.at === 'keeping' ? html`<p>${send.keeping}</p>` : nothing}
-        ${state.at === 'kept' ? html`<p><strong>${send.kept(state.last)}</strong></p><p>${send.keptExplained}</p>` : nothing}
+        ${state.at === 'kept' ? html`<p><strong>${send.kept(state.last)}</strong></p><p>${send.keptExplained}</p>${view.left === undefined ? nothing : html`<p>${send.clears}</p>`}` : nothing}
         ${notKeptTemplate(view)}
       </div>
       ${state.at === 'kept' ? keptTemplate(view) : nothing}

@@ -35,7 +35,7 @@ export function startTemplate(view: StartView) {
   if (stock.age === 'asked' && !isAccepted) return acceptTemplate(view);
   return html`
     <section class="start stack" aria-labelledby="start-heading">
-      <div class="close"><h2 id="start-heading" tabindex="-1">${start.heading}</h2><p>${start.explained}</p></div>
+      <div class="close"><h2 id="start-heading" tabindex="-1">${start.heading}</h2>${draft === nothing ? html`<p>${start.explained}</p>` : nothing}</div>
       ${draft}
       <div class="actions">
         <button class="main" type="button" data-begin @click=${begin}>${start.begin}</button>

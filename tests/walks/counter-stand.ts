@@ -62,7 +62,11 @@ export function counterWalk(): Walk {
 export const ofOurs = (complaints: readonly string[]) => complaints.filter((each) => !each.startsWith('Failed to load resource'));
 
 const part = (page: Page, value: string) => page.locator(`.head input[value="${value}"]`);
-export const show = (page: Page, value: 'ask' | 'send' | 'take' | 'sheet' | 'steps') => part(page, value).check({ force: true });
+/** What stands in the wizard is taken along first, so that it may take a moment until the other way is chosen. */
+export async function show(page: Page, value: 'ask' | 'send' | 'take' | 'sheet' | 'steps') {
+  await part(page, value).click({ force: true });
+  await expect.poll(() => part(page, value).isChecked()).toBe(true);
+}
 export const chip = (page: Page, at: string, value: string) => page.locator(`[data-box="${at}"] input[value="${value}"]`);
 export const standing = (page: Page) => page.locator('.outcome [role="status"]').textContent();
 export const machines = (page: Page) => page.locator('.fits').evaluateAll((fits) => fits.map((each) => (each as HTMLElement).dataset.machine));

@@ -51,7 +51,7 @@ test('each unit has its price delivered and its list of what to look at, on pape
   await fold.locator('[part="print-price"]').waitFor();
 
   const answers = await page.evaluate(() => {
-    const { customer } = document.querySelector('acre-counter') as unknown as { customer: { intake: { answers: unknown } } };
+    const { parts: { customer } } = document.querySelector('acre-counter') as unknown as { parts: { customer: { intake: { answers: unknown } } } };
     return customer.intake.answers;
   }) as AnswersDocument;
   const before = considered(inSi, answersOf(answers));
