@@ -328,6 +328,41 @@ describe('fault 28: the disk fails', () => {
     expect(db.prepare('SELECT name FROM kept').pluck().all()).toEqual(['a', 'b']);
     db.close();
   });
+
+  test('a job that throws half-way leaves nothing, and what was written beside it stays, once', async () => {
+    const db = new Database(file);
+    db.exec('CREATE TABLE kept (name TEXT)');
+    const writer = new Writer(db, () => true, () => { throw new Error('broken'); });
+    const insert = db.prepare('INSERT INTO kept VALUES (?)');
+    const put = (name: string) => writer.write(() => insert.run(name).changes, { mayWait: true });
+    const halfWay = writer.write(() => {
+      insert.run('half');
+      throw new TypeError('not foreseen');
+    });
+    const told = await Promise.allSettled([put('a'), halfWay, put('b')]);
+    expect(told.map((each) => (each.status === 'fulfilled' ? each.value : (each.reason as Error).message))).toEqual([1, 'not foreseen', 1]);
+    expect(db.prepare('SELECT name FROM kept ORDER BY rowid').pluck().all()).toEqual(['a', 'b']);
+    db.close();
+  });
+
+  test('what can wait goes with the next that can’t, in one commit, and by itself where none comes', async () => {
+    const db = new Database(file);
+    db.pragma('journal_mode = WAL');
+    db.exec('CREATE TABLE kept (name TEXT)');
+    const other = new Database(file, { readonly: true });
+    // Moves with every commit of another connection (sqlite.org/pragma.html#pragma_data_version).
+    const seen = () => other.pragma('data_version', { simple: true });
+    const seenAfter = new Set([seen()]);
+    const writer = new Writer(db, () => true, () => { throw new Error('broken'); });
+    const put = (name: string, mayWait: boolean) => writer.write(() => db.prepare('INSERT INTO kept VALUES (?)').run(name), { mayWait }).then(() => seenAfter.add(seen()));
+    await Promise.all([put('a', true), put('b', true), put('c', false)]);
+    expect(seenAfter.size).toBe(2);
+    await put('alone', true);
+    expect(seenAfter.size).toBe(3);
+    expect(other.prepare('SELECT name FROM kept').pluck().all()).toEqual(['a', 'b', 'c', 'alone']);
+    other.close();
+    db.close();
+  });
 });
 
 test('the log stays small under load', async () => {
