@@ -67,14 +67,14 @@ export function picksOf(tally: Unserved, most: number, least = 1): Bringing[] {
 export const coverageOf = (tally: Unserved): Coverage[] =>
   [...gains(groupsOf(tally))].map(([machine, serves]) => ({ machine, serves })).sort((a, b) => b.serves - a.serves || byCodeUnit(a.machine, b.machine));
 
-/** Combinations of machines that are tried at the most: a second or so. */
-const mostTried = 5_000;
+/** Combinations of machines that are tried at the most: seconds. A database counts with sets that are the bits of one number, which bounds the machines. */
+const [mostTried, mostMachines] = [5_000, 62];
 
 /** Whether so few combinations of so many machines there are that all can be tried. */
 export function canTryAll(machines: number, together: number): boolean {
   let combinations = 1;
   for (let each = 1; each <= together; each += 1) combinations = (combinations * (machines - together + each)) / each;
-  return combinations <= mostTried;
+  return machines <= mostMachines && combinations <= mostTried;
 }
 
 /**
