@@ -9,6 +9,7 @@ import { acreEvent } from './events.ts';
 import type { LanguageTag } from './languages.ts';
 import { Later } from './later.ts';
 import { laterParts } from './later-parts.ts';
+import { missingTemplate } from './missing.ts';
 import type { Mailing } from './mail/mailing.ts';
 import type { MailWords } from './mail/words/words.ts';
 
@@ -64,7 +65,7 @@ export class ByMail implements ReactiveController {
       return html`<div class="actions">${hasUnit(view.shortlist) ? button('shortlist', 'main') : html`${button('notify', 'main')}${button('shortlist', 'text')}`}</div>`;
     }
     this.form.want(language as LanguageTag);
-    if (this.form.isMissing) return html`<p role="alert">${byMail.missing}</p>`;
+    if (this.form.isMissing) return missingTemplate(byMail.missing, wizard.tryAgain, () => this.form.tryAgain());
     if (!this.form.there) return html`<p role="status">${wizard.loading}</p>`;
     const { words, made } = this.form.there;
     const mailing = this.mailing ??= new made.Mailing(this.host.relay, this.open, () => this.frame(), () => this.told());

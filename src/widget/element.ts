@@ -25,6 +25,7 @@ import { acreEvent } from './events.ts';
 import { whenIdle } from './in-slices.ts';
 import { languageFor, languageNames, languageTags, ownAsking, ownLanguage, partsOf, type LanguageTag, type Parts } from './languages.ts';
 import { look } from './look.ts';
+import { missingTemplate } from './missing.ts';
 import { Nearing } from './nearing.ts';
 import { Proving } from './proving.ts';
 import type { Ready, Reckoner } from './ready.ts';
@@ -762,8 +763,7 @@ export class AcreToAxle extends LitElement {
     const told = { 'catalogue.empty': wizard.catalogueEmpty, 'catalogue.faulty': wizard.catalogueFaulty, 'catalogue.newer': wizard.catalogueFaulty, 'catalogue.too-large': wizard.catalogueFaulty, 'catalogue.not-json': wizard.catalogueFaulty };
     return html`
       <div class="sheet" lang=${this.words.language} dir=${this.words.direction}>
-        <p role="alert">${told[code as keyof typeof told] ?? wizard.catalogueMissing}</p>
-        <div class="actions"><button type="button" part="try-again" @click=${() => this.retry()}>${wizard.tryAgain}</button></div>
+        ${missingTemplate(told[code as keyof typeof told] ?? wizard.catalogueMissing, wizard.tryAgain, () => this.retry())}
         <slot></slot>
       </div>`;
   }

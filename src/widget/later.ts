@@ -18,9 +18,10 @@ export class Later<K extends string, T> {
     if (this.key !== key && this.fetching !== key && !this.isMissing) void this.fetch(key);
   }
 
-  /** What couldn't be had is tried again when it is next wanted. */
+  /** What couldn't be had is tried again when it is next wanted: as soon as the page is drawn anew. */
   tryAgain() {
     this.isMissing = false;
+    this.host.requestUpdate();
   }
 
   private async fetch(key: K) {

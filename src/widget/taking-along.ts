@@ -9,6 +9,7 @@ import type { HandOnWords } from './hand-on/words/words.ts';
 import type { LanguageTag } from './languages.ts';
 import { Later } from './later.ts';
 import { laterParts } from './later-parts.ts';
+import { missingTemplate } from './missing.ts';
 
 interface Host extends EventTarget, ReactiveControllerHost {
   readonly linkPage: string | undefined;
@@ -70,11 +71,13 @@ export class TakingAlong implements ReactiveController {
   /** The section, folded until the buyer unfolds it. */
   fold(view: Omit<HandOnView, 'words' | 'page'>) {
     const { voice: { words: { language, result, wizard } } } = view;
-    const toggled = ({ target }: Event) => {
-      this.isOpen = (target as HTMLDetailsElement).open;
+    const again = () => {
       this.words.tryAgain();
       this.section.tryAgain();
-      this.host.requestUpdate();
+    };
+    const toggled = ({ target }: Event) => {
+      this.isOpen = (target as HTMLDetailsElement).open;
+      again();
     };
     if (this.isOpen) {
       this.words.want(language as LanguageTag);
@@ -82,7 +85,7 @@ export class TakingAlong implements ReactiveController {
     }
     const { section, words, host } = this;
     const inside = () => {
-      if (section.isMissing || words.isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
+      if (section.isMissing || words.isMissing) return missingTemplate(result.takeAlong.missing, wizard.tryAgain, again);
       return section.there && words.there ? section.there.template({ ...view, words: words.there, page: host.linkPage }) : html`<p role="status">${wizard.loading}</p>`;
     };
     return html`

@@ -2,6 +2,7 @@ import { adoptStyles, html, nothing, supportsAdoptingStyleSheets, type CSSResult
 import type { LanguageTag } from '../languages.ts';
 import { Later } from '../later.ts';
 import { laterParts } from '../later-parts.ts';
+import { missingTemplate } from '../missing.ts';
 import type { Closer } from './unit.ts';
 import type { CloserView, Named } from './view.ts';
 import type { UnitWords } from './words/words.ts';
@@ -44,12 +45,11 @@ export class Folds {
       if (target !== currentTarget) return;
       this.open[(target as HTMLDetailsElement).open ? 'add' : 'delete'](key);
       this.within.tryAgain();
-      this.host.requestUpdate();
     };
     if (isOpen) this.within.want(language as LanguageTag);
     const inside = () => {
       const { isMissing, there } = this.within;
-      if (isMissing) return html`<p role="alert">${result.takeAlong.missing}</p>`;
+      if (isMissing) return missingTemplate(result.takeAlong.missing, wizard.tryAgain, () => this.within.tryAgain());
       if (!there) return html`<p role="status">${wizard.loading}</p>`;
       this.closer ??= new there.made.Closer(() => this.host.requestUpdate());
       return html`<div class="closer">${this.closer.template(named, stands, there.words, view)}</div>`;
