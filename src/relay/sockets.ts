@@ -3,7 +3,7 @@ import type { Socket } from 'node:net';
 import { networkOf, plainAddress, type Proxies } from './way/client.ts';
 
 /** Most open connections of one network, and of all. */
-export const mostSockets = { ofNetwork: 50, ofAll: 8_000 } as const;
+export const mostSockets = { ofNetwork: 50, ofAll: 6_000 } as const;
 
 /** Holds connections to their number; servers in front of the relay open as many as they need. */
 export function limitSockets(server: Server, proxies: Proxies, most: number = mostSockets.ofNetwork): void {
