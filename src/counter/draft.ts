@@ -33,6 +33,7 @@ export class Draft implements ReactiveController {
 
   hostConnected() {
     this.stopped = new AbortController();
+    this.isHeld = false;
     document.addEventListener('visibilitychange', this.hidden);
     void this.look();
   }
