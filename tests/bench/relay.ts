@@ -121,6 +121,8 @@ async function besideSlow(relay: Served, alone: number): Promise<void> {
   const beside = await steadily(relay.port, steady, seconds);
   const after = await slowly.open();
   await slowly.end();
+  // Until the relay has seen that they are gone.
+  await wait(1_000);
   line(`beside ${held} slow ones`, `${accepted(beside).length} of ${beside.length} accepted, ${milliseconds(beside)}`, `${Math.min(before, after)} held`, aim(isWhole(beside) && p99Of(beside) <= 1.2 * alone, 'all of them, a p99 within 20 %'));
 }
 

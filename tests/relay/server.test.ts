@@ -327,6 +327,31 @@ describe('what can’t be taken', () => {
     expect([status, json().code, headers['retry-after']]).toEqual([503, 'unavailable', '60']);
   });
 
+  test('more than a thousand at once are told so at once, and taken again once there is room', async () => {
+    await relay.end();
+    let letGo = () => {};
+    const waits = new Promise<void>((resolve) => { letGo = resolve; });
+    let isFull = () => {};
+    const full = new Promise<void>((resolve) => { isFull = resolve; });
+    let coming = 0;
+    relay = await aRelay({ store: (real) => ({
+      ...real,
+      async accept() {
+        coming += 1;
+        if (coming === 1_000) isFull();
+        await waits;
+        return 'stored';
+      },
+    }) });
+    const all = Array.from({ length: 1_000 }, () => post(relay, aRequest));
+    await full;
+    const { status, headers, json } = await post(relay, aRequest);
+    expect([status, json().code, headers['retry-after']]).toEqual([503, 'busy', '30']);
+    letGo();
+    expect(new Set((await Promise.all(all)).map((each) => each.status))).toEqual(new Set([202]));
+    expect((await post(relay, aRequest)).status).toBe(202);
+  });
+
   test('where the store fails is 503, and nothing more until it has answered again', async () => {
     let fails = true;
     await relay.end();

@@ -5,6 +5,9 @@ import { mostBytes } from '../way/read-body.ts';
 import { allowReading, answerPreflight, checkFetchMetadata, originOf, originsOf } from './origin.ts';
 import { answerProblem, headerOf, notSooner, within, type Parts } from './parts.ts';
 
+/** Requests that are being taken at once: more would only wait, in memory, for what is said to them sooner. */
+const mostAtOnce = 1_000;
+
 const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
 function keyOf(request: FastifyRequest): string {
@@ -28,6 +31,7 @@ export function shortlistRoutes(app: FastifyInstance, parts: Parts, longest: num
   const { guard, intake, clock, log, metrics, wake, networkOf } = parts;
   const known = originsOf(parts);
   const own = new URL(parts.address).origin;
+  let taking = 0;
 
   app.removeAllContentTypeParsers();
   app.addContentTypeParser('application/json', { parseAs: 'buffer', bodyLimit: mostBytes.sealed }, (_request, body, done) => done(null, body));
@@ -42,6 +46,7 @@ export function shortlistRoutes(app: FastifyInstance, parts: Parts, longest: num
     onRequest: async (request, reply) => {
       allowReading(request, reply, known);
       if (guard.closed) throw new Refusal(guard.closed);
+      if (taking >= mostAtOnce) throw new Refusal('busy');
       if (originOf(request, known, own) === undefined) throw new Refusal('origin');
       checkFetchMetadata(request);
       keyOf(request);
@@ -55,6 +60,7 @@ export function shortlistRoutes(app: FastifyInstance, parts: Parts, longest: num
       origin: originOf(request, known, own)!, fetchMetadata: checkFetchMetadata(request),
     };
     let taken;
+    taking += 1;
     try {
       taken = await within(longest, intake.take(arrival));
     } catch (error) {
@@ -62,6 +68,8 @@ export function shortlistRoutes(app: FastifyInstance, parts: Parts, longest: num
       log.error('not stored', error);
       guard.trip();
       return answerProblem(reply, new Refusal('unavailable'));
+    } finally {
+      taking -= 1;
     }
     if (!taken) {
       log.error('not stored in time', undefined);
