@@ -21,7 +21,7 @@ export interface SaidReport {
 export function sayReport(report: DemandReport, { words: { needs }, nameOf, reader }: Voice, own: DemandWords, isInvented: boolean): SaidReport {
   const whole = (value: number) => formatNumber(value, reader.locale, {});
   const percent = (value: number) => formatNumber(value, reader.locale, { style: 'percent', maximumFractionDigits: 1 });
-  const told = (each: Told) => ('few' in each ? own.few
+  const told = (each: Told) => ('few' in each ? own.few : 'keptBack' in each ? own.keptBack
     : own.told(whole(each.count), each.within ? own.within(percent(each.within.low), percent(each.within.high)) : percent(each.share)));
   const rows = (each: readonly Row[], name: (id: string) => string) => each.map(({ id, told: many }): [string, string] => [name(id), told(many)]);
   const together = (best: DemandReport['best']) => (!best ? own.bound : best.isBring ? own.isBest

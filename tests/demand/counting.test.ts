@@ -4,7 +4,7 @@ import { countedOf, fewest } from '../../src/demand/counted.ts';
 import { bestOf, canTryAll, coverageOf, picksOf } from '../../src/demand/cover.ts';
 import { Draw } from '../../src/demand/draw.ts';
 import type { Outcome } from '../../src/demand/outcome.ts';
-import { reportOf } from '../../src/demand/report.ts';
+import { reportOf, type Told } from '../../src/demand/report.ts';
 import { shareWithin } from '../../src/demand/share.ts';
 import { count, emptyTally } from '../../src/demand/tally.ts';
 import { aMinute, runs } from '../support/arbitraries.ts';
@@ -115,8 +115,33 @@ test('a count that might tell of somebody is never told', () => {
   const report = reportOf(countedOf(tallyOf(outcomes), 3), { seen: outcomes.length, unreadable: 0 });
   expect(report.unserved).toEqual({ few: true });
   expect(report.lacked).toEqual([{ id: 'bales.lift', told: { few: true } }]);
-  expect(report.first).toEqual([{ id: 'rill', told: { count: 40, share: 40 / 45 } }, { id: 'cobble', told: { few: true } }]);
+  expect(report.first).toEqual([{ id: 'rill', told: { keptBack: true } }, { id: 'cobble', told: { few: true } }]);
   expect(report.bring).toEqual([]);
+});
+
+test('nor can it be worked out: of whatever adds up to something told either two are untold, or one that is none or many', () => {
+  const some = fc.integer({ min: 0, max: 12 });
+  const known = (each: Told) => ('count' in each ? each.count : undefined);
+  /** What is left of a whole once what is told of its parts is taken off. */
+  const left = (whole: number | undefined, parts: readonly Told[]) => {
+    const untold = parts.filter((each) => known(each) === undefined);
+    return whole === undefined || untold.length !== 1 ? 0 : whole - parts.reduce((sum, each) => sum + (known(each) ?? 0), 0);
+  };
+  fc.assert(fc.property(fc.array(some, { maxLength: 4 }), some, some, some, (firsts, ask, coverable, beyond) => {
+    const stands = firsts.reduce((sum, each) => sum + each, 0);
+    const none = coverable + beyond;
+    const counted = stands + ask + none;
+    fc.pre(counted >= fewest);
+    const report = reportOf({
+      counted, served: { stands, ask, none }, beyond, first: firsts.filter((each) => each > 0).map((many, place) => [`m${place}`, many] as const), lacked: [], would: [], picks: [],
+    }, { seen: counted, unreadable: 0 });
+    const first = report.first.map(({ told }) => told);
+    const isOpen = (many: number) => many > 0 && many < fewest;
+    expect(isOpen(left(counted, [report.served, report.toAsk, report.unserved]))).toBe(false);
+    expect(isOpen(left(known(report.served), first))).toBe(false);
+    expect(isOpen(left(counted, [...first, report.toAsk, report.unserved]))).toBe(false);
+    if (known(report.unserved) !== undefined && known(report.beyond) !== undefined) expect(isOpen(none - beyond)).toBe(false);
+  }));
 });
 
 test('what was drawn of many says within what it is right', () => {

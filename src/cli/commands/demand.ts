@@ -45,7 +45,7 @@ async function withMachines(catalogue: CatalogueDocument, path: string, io: Io):
   return value;
 }
 
-const shareOf = (told: Told) => ('few' in told ? undefined : told.share);
+const shareOf = (told: Told) => ('share' in told ? told.share : undefined);
 const sharesOf = ({ served, toAsk, unserved, beyond, first, lacked, would }: DemandReport): Shares => ({
   served: [served, toAsk, unserved, beyond].map(shareOf),
   sections: [first, lacked, would].filter((rows) => rows.length > 0).map((rows) => rows.map(({ told }) => shareOf(told))),

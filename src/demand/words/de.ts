@@ -11,6 +11,7 @@ export const de: DemandWords = {
   unserved: 'von keiner Maschine auf dem Hof bedient',
   beyond: 'davon auch von keiner Maschine des Programms bedient',
   few: 'weniger als 5',
+  keptBack: 'nicht genannt',
   told: (count, share) => `${count} (${share})`,
   within: (low, high) => `${low} bis ${high}`,
   firstHeading: 'Wen der Hof bedient',
@@ -31,5 +32,5 @@ export const de: DemandWords = {
   machine: 'Maschine',
   need: 'Anforderung',
   method: 'Jede Anfrage wurde mit dem Hof, dem Programm und den Regeln von heute beurteilt, so wie bei einem Käufer, der heute fragt. Gezählt ist, was gefragt wurde, nicht, was gekauft würde.',
-  privacy: 'Zahlen unter 5 werden nicht genannt, denn sie könnten jemanden verraten.',
+  privacy: 'Zahlen unter 5 werden nicht genannt, denn sie könnten jemanden verraten; auch eine andere nicht, wo sie sich daraus errechnen ließen.',
 };

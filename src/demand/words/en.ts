@@ -11,6 +11,7 @@ export const en: DemandWords = {
   unserved: 'not served by any unit on the lot',
   beyond: 'of them, not served by any machine of the line-up either',
   few: 'fewer than 5',
+  keptBack: 'not told',
   told: (count, share) => `${count} (${share})`,
   within: (low, high) => `${low} to ${high}`,
   firstHeading: 'Whom the lot serves',
@@ -31,5 +32,5 @@ export const en: DemandWords = {
   machine: 'Machine',
   need: 'Need',
   method: 'Each request was judged by today’s lot, line-up and rules, as the buyer would be who asked today. It counts what was asked, not what would be bought.',
-  privacy: 'Counts below 5 aren’t told, for they might tell of somebody.',
+  privacy: 'Counts below 5 aren’t told, for they might tell of somebody; nor is another where they could be worked out from it.',
 };

@@ -11,6 +11,7 @@ export const es: DemandWords = {
   unserved: 'no atendidos por ninguna unidad del patio',
   beyond: 'de ellos, tampoco atendidos por ninguna máquina de la gama',
   few: 'menos de 5',
+  keptBack: 'no se dice',
   told: (count, share) => `${count} (${share})`,
   within: (low, high) => `de ${low} a ${high}`,
   firstHeading: 'A quién atiende el patio',
@@ -31,5 +32,5 @@ export const es: DemandWords = {
   machine: 'Máquina',
   need: 'Exigencia',
   method: 'Cada solicitud se juzgó con el patio, la gama y las reglas de hoy, como a un comprador que preguntara hoy. Cuenta lo que se pidió, no lo que se compraría.',
-  privacy: 'No se dicen cifras por debajo de 5, porque podrían delatar a alguien.',
+  privacy: 'No se dicen cifras por debajo de 5, porque podrían delatar a alguien; tampoco otra de la que se pudieran deducir.',
 };

@@ -11,6 +11,7 @@ export const fr: DemandWords = {
   unserved: 'servis par aucune machine du parc',
   beyond: 'dont servis par aucune machine de la gamme non plus',
   few: 'moins de 5',
+  keptBack: 'non donné',
   told: (count, share) => `${count} (${share})`,
   within: (low, high) => `de ${low} à ${high}`,
   firstHeading: 'Qui le parc sert',
@@ -31,5 +32,5 @@ export const fr: DemandWords = {
   machine: 'Machine',
   need: 'Exigence',
   method: 'Chaque demande a été jugée avec le parc, la gamme et les règles d’aujourd’hui, comme pour un acheteur qui demanderait aujourd’hui. On compte ce qui a été demandé, non ce qui serait acheté.',
-  privacy: 'Les nombres inférieurs à 5 ne sont pas donnés, car ils pourraient trahir quelqu’un.',
+  privacy: 'Les nombres inférieurs à 5 ne sont pas donnés, car ils pourraient trahir quelqu’un ; un autre non plus, là où on pourrait les en déduire.',
 };

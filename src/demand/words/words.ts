@@ -11,6 +11,8 @@ export interface DemandWords {
   unserved: string;
   beyond: string;
   few: string;
+  /** Of a count from which one that is not told could be worked out. */
+  keptBack: string;
   /** A count, its share, and within what the share lies. */
   told(count: string, share: string): string;
   within(low: string, high: string): string;
