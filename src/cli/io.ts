@@ -1,6 +1,7 @@
 import type { CatalogueDocument } from '../catalogue/schema.ts';
 import type { Outcome } from '../demand/outcome.ts';
 import type { Requests } from '../demand/requests.ts';
+import type { RequestsFrom } from './demand/requests-at.ts';
 
 /** Judges requests, on as many processors as there are. */
 export interface Judges {
@@ -31,7 +32,7 @@ export interface Io {
    * @param most  to judge at the most
    * @param progress  hears now and then how many were read
    */
-  requests(path: string, most: number, progress: (read: number) => void): Promise<Requests>;
+  requests(from: RequestsFrom, most: number, progress: (read: number) => void): Promise<Requests>;
   judges(catalogue: CatalogueDocument): Judges;
   spent(): Spent;
   /** Fails as Node does, with a `code` such as EACCES. */

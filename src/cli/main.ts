@@ -31,7 +31,7 @@ const asCommand = () => run({
   version: VERSION,
   readFile: (path) => bytesOf(createReadStream(path)),
   readStdin: () => bytesOf(process.stdin),
-  requests: (path, most, progress) => requestsAt(path, fileURLToPath(import.meta.url), most, progress),
+  requests: (from, most, progress) => requestsAt(from, fileURLToPath(import.meta.url), most, progress),
   judges: (catalogue) => colleagues(new URL(import.meta.url), catalogue),
   spent: () => ({ seconds: process.uptime(), megabytes: process.resourceUsage().maxRSS / kilobytes }),
   writeFile,

@@ -35,7 +35,7 @@ export async function runWith(files: Readonly<Record<string, Holding>>, ...argv:
     version: '1.2.3',
     readFile: async (path) => bytes(files[path]),
     readStdin: async () => bytes(files['-']),
-    requests: async (path, most, progress) => requestsOfLines((async function* lines() {
+    requests: async ({ path }, most, progress) => requestsOfLines((async function* lines() {
       for (const line of new TextDecoder().decode(bytes(files[path])).split('\n')) if (line !== '') yield line;
     })(), most, progress),
     judges: (catalogue) => {

@@ -63,20 +63,20 @@ function complaintOf(error: unknown): string {
 }
 
 async function reported(wanted: Wanted, io: Io) {
-  const { requests } = wanted;
+  const { path } = wanted.requests;
   try {
     const { counted, isInvented, ...of } = await judged(wanted, io);
     if (of.seen > 0) return { report: reportOf(counted, of), isInvented };
-    io.err(complaintLine(shownOf(requests), 'holds no requests: expected answers documents, one a line'));
+    io.err(complaintLine(shownOf(path), 'holds no requests: expected answers documents, one a line'));
   } catch (error) {
-    io.err(complaintLine(shownOf(requests), complaintOf(error)));
+    io.err(complaintLine(shownOf(path), complaintOf(error)));
   }
   return undefined;
 }
 
 const wholeNumber = (typed: string | undefined, usually: number) => (typed === undefined ? usually : /^[1-9]\d{0,8}$/.test(typed) ? Number(typed) : undefined);
 
-async function runDemand({ options: { catalogue: file = '', requests = '', format = 'text', language = 'en', draw, bring, machine } }: Given, io: Io): Promise<ExitCode> {
+async function runDemand({ options: { catalogue: file = '', requests = '', format = 'text', language = 'en', draw, bring, machine, dealer: of } }: Given, io: Io): Promise<ExitCode> {
   const [most, toBring] = [draw === 'all' ? Infinity : wholeNumber(draw, usuallyDrawn), wholeNumber(bring, usuallyBrought)];
   const wrong = most === undefined ? `--draw needs a whole number or all, not ${JSON.stringify(draw)}`
     : toBring === undefined || toBring > mostBrought ? `--bring needs a whole number from 1 to ${mostBrought}, not ${JSON.stringify(bring)}` : undefined;
@@ -88,7 +88,7 @@ async function runDemand({ options: { catalogue: file = '', requests = '', forma
   inOrder(lot.faults).forEach(io.err);
   if (lot.document?.kind !== 'catalogue') return 1;
   const catalogue = machine === undefined ? lot.document.value : await withMachines(lot.document.value, machine, io);
-  const found = catalogue && await reported({ catalogue, requests, most, toBring }, io);
+  const found = catalogue && await reported({ catalogue, requests: { path: requests, dealer: of }, most, toBring }, io);
   if (!catalogue || !found) return 1;
 
   const { words, demand: own } = languages[language as LanguageTag];
@@ -109,6 +109,7 @@ export const demand: Command = {
   options: [
     { name: 'catalogue', takes: 'FILE', required: true, says: 'The dealer’s line-up and lot; - for standard input.' },
     { name: 'requests', takes: 'FILE|DIR|DATABASE', required: true, says: 'Answers documents, one a line, without addresses; a folder of such files (.jsonl, .ndjson); a relay’s data folder, or its database (postgres://…, the password in PGPASSWORD), of which it takes what buyers agreed to; - for standard input.' },
+    { name: 'dealer', takes: 'NAME', says: 'Of the dealers a relay serves, the one whose requests count; all of them if not said.' },
     { name: 'machine', takes: 'FILE', says: 'Machines to think of besides the line-up: JSON as it stands under "machines" of a catalogue.' },
     { name: 'bring', takes: 'N', says: `How many machines to bring in to name, up to ${mostBrought}; ${usuallyBrought} if not said.` },
     { name: 'draw', takes: 'N|all', says: `How many requests to judge, drawn by lot where more differ; ${usuallyDrawn} if not said.` },

@@ -2,13 +2,14 @@ import type { CatalogueDocument } from '../../catalogue/schema.ts';
 import { inLikeOrder } from '../../demand/like-order.ts';
 import type { Gathered } from '../../demand/requests.ts';
 import type { Io } from '../io.ts';
+import type { RequestsFrom } from './requests-at.ts';
 
 /** Judged between two signs of how far it is. */
 const tellEvery = 1_000;
 
 export interface Wanted {
   catalogue: CatalogueDocument;
-  requests: string;
+  requests: RequestsFrom;
   /** To judge at the most. */
   most: number;
   /** Machines to bring in to name at the most. */
@@ -16,8 +17,8 @@ export interface Wanted {
 }
 
 /** Has all requests judged and counted where they lie, and tells how far it is and what it cost. Fails as reading them does. */
-export async function judged({ catalogue, requests: path, most, toBring }: Wanted, io: Io): Promise<Gathered> {
-  const requests = await io.requests(path, most, (read) => io.err(`${read} requests read`));
+export async function judged({ catalogue, requests: from, most, toBring }: Wanted, io: Io): Promise<Gathered> {
+  const requests = await io.requests(from, most, (read) => io.err(`${read} requests read`));
   const judges = io.judges(catalogue);
   let before = 0;
   try {

@@ -41,14 +41,14 @@ class Counting {
   }
 
   /** As it stands at one moment, though more comes in. @returns how many requests there are */
-  gather(most: number, progress: (read: number) => void): Promise<number> {
+  gather(dealer: string | undefined, most: number, progress: (read: number) => void): Promise<number> {
     return meant('count', async () => {
       const ask = async (text: string, values?: unknown[]) => (await this.#client.query(text, values)).rows as { seen: number; different: number }[];
       await ask('BEGIN ISOLATION LEVEL REPEATABLE READ');
       await meant('make', () => ask(say.makeTables));
-      const [{ seen, different } = { seen: 0, different: 0 }] = await ask(say.howMany);
+      const [{ seen, different } = { seen: 0, different: 0 }] = await ask(say.howMany, [dealer ?? null]);
       progress(seen);
-      await (different > most ? ask(say.askDrawn, [most]) : ask(say.askAll));
+      await (different > most ? ask(say.askDrawn, [dealer ?? null, most]) : ask(say.askAll, [dealer ?? null]));
       await ask('COMMIT');
       await ask('ANALYZE pg_temp.asked');
       return seen;
@@ -93,17 +93,18 @@ async function countedIn(counting: Counting, served: Counted['served'], toBring:
  * counts what was judged; of what buyers said no more comes here than is judged.
  *
  * @param address  `postgres://…`; never told
+ * @param dealer  of those the relay serves; all of them where nobody is named
  * @param most  to judge at the most
  * @param progress  hears how many there are
  * @throws RequestsUnreadable with one line for whoever asked
  */
-export async function requestsInDatabase(address: string, most: number, progress: (read: number) => void): Promise<Requests<Each>> {
+export async function requestsInDatabase({ address, dealer }: { address: string; dealer?: string | undefined }, most: number, progress: (read: number) => void): Promise<Requests<Each>> {
   const counting = new Counting(address);
   await counting.begin();
   let seen = 0;
   return {
     async *parts() {
-      seen = await counting.gather(most, progress);
+      seen = await counting.gather(dealer, most, progress);
       for (let last = 0; ;) {
         const part = await counting.rows<Each>(say.part, [last, partSize]);
         if (part.length === 0) return;

@@ -16,14 +16,16 @@ export const dropTables = 'DROP TABLE IF EXISTS pg_temp.asked, pg_temp.outcomes,
 /** Two texts are the same where their hashes are: a hash is shorter than what a buyer says. */
 const likeness = `sha256(convert_to(answers, 'UTF8'))`;
 
-export const howMany = `SELECT coalesce(sum(buyers), 0)::bigint AS seen, count(*) AS different FROM (SELECT count(*) AS buyers FROM acre.statistics GROUP BY ${likeness}) AS alike`;
+/** Of one dealer, or of all where none is given. */
+const ofDealer = 'WHERE ($1::text IS NULL OR dealer = $1)';
+export const howMany = `SELECT coalesce(sum(buyers), 0)::bigint AS seen, count(*) AS different FROM (SELECT count(*) AS buyers FROM acre.statistics ${ofDealer} GROUP BY ${likeness}) AS alike`;
 
 const askedFrom = (requests: string) => `
   INSERT INTO pg_temp.asked (number, seq, buyers)
   SELECT row_number() OVER (ORDER BY min(seq)), min(seq), count(*) FROM ${requests} GROUP BY ${likeness}`;
-export const askAll = askedFrom('acre.statistics');
+export const askAll = askedFrom(`acre.statistics ${ofDealer}`);
 /** Each as likely as any other, and the same each time: in the order of their numbers' hashes. */
-export const askDrawn = askedFrom('acre.statistics WHERE seq IN (SELECT seq FROM acre.statistics ORDER BY sha256(int8send(seq)) LIMIT $1)');
+export const askDrawn = askedFrom(`acre.statistics WHERE seq IN (SELECT seq FROM acre.statistics ${ofDealer} ORDER BY sha256(int8send(seq)) LIMIT $2)`);
 
 export const part = `
   SELECT number, answers AS text, buyers FROM pg_temp.asked JOIN acre.statistics USING (seq)
