@@ -102,7 +102,7 @@ test('fault 42: what is one address is that one recipient', async () => {
 });
 
 /** How many, and from where to begin: FUZZ=1000000 SEED=7 for another million. */
-const [requests, seed] = [Number(process.env.FUZZ ?? 12_000), Number(process.env.SEED ?? 1)];
+const [requests, seed] = [Number(process.env.FUZZ ?? 100_000), Number(process.env.SEED ?? 1)];
 /** Of so many one goes through the whole server. */
 const throughServer = 10;
 /** What comes in together shares one wait for the disk. */

@@ -12,7 +12,7 @@ import { startRelay } from '../../src/relay/start.ts';
 import type { Store } from '../../src/relay/store/store.ts';
 import type { ChildOrders } from './kill-run.ts';
 
-const { folder, smtpPort, device, dealer, origin, redrive, database } = JSON.parse(process.argv[2]!) as ChildOrders;
+const { folder, smtpPort, device, dealer, origin, redrive, database, waits } = JSON.parse(process.argv[2]!) as ChildOrders;
 const many = 100_000;
 const settings: Settings = {
   data: folder, database, listen: { host: '127.0.0.1', port: 0 }, address: 'https://relay.example/', proxies: [], mail: { kind: 'folder', folder }, sender: 'shortlist@relay.example', bounces: 'bounce.relay.example',
@@ -29,26 +29,34 @@ async function sendAgain(store: Store, sender: Sender): Promise<void> {
   if (await store.sendAgain('all', clock.now()) > 0) sender.wake();
 }
 
-const log = logTo('warn', { write: (line: string) => appendFileSync(join(folder, 'log'), line) });
-const relay = await startRelay(settings, log, (needs) => {
-  const sender = createSender({
-    ...needs, metrics: senderMetrics(needs.metrics.registry), transport: smtpTransport({ host: '127.0.0.1', port: smtpPort, tls: false, plain: true }),
-    compose: async ({ document }) => ({ fromName: 'Demo Lot', subject: 'Your shortlist', text: `For ${document.answers.tasks?.length ?? 0} tasks.\n` }),
+async function run(): Promise<void> {
+  const log = logTo('warn', { write: (line: string) => appendFileSync(join(folder, 'log'), line) });
+  const relay = await startRelay(settings, log, (needs) => {
+    const sender = createSender({
+      ...needs, metrics: senderMetrics(needs.metrics.registry), transport: smtpTransport({ host: '127.0.0.1', port: smtpPort, tls: false, plain: true }),
+      compose: async ({ document }) => ({ fromName: 'Demo Lot', subject: 'Your shortlist', text: `For ${document.answers.tasks?.length ?? 0} tasks.\n` }),
+    });
+    return {
+      ...sender,
+      async stop(deadline) {
+        clearInterval(again);
+        await sender.stop(deadline);
+      },
+      async start() {
+        await sender.start();
+        // What three kills in a row had set aside goes on as an administrator would have it.
+        if (redrive) again = setInterval(() => void sendAgain(needs.store, sender), often);
+      },
+    };
   });
-  return {
-    ...sender,
-    async stop(deadline) {
-      clearInterval(again);
-      await sender.stop(deadline);
-    },
-    async start() {
-      await sender.start();
-      // What three kills in a row had set aside goes on as an administrator would have it.
-      if (redrive) again = setInterval(() => void sendAgain(needs.store, sender), often);
-    },
-  };
-});
-process.on('SIGTERM', () => void relay.stop());
-process.send!({ port: relay.port, at: Date.now() });
-process.exitCode = await relay.ended ? 0 : 1;
-process.disconnect();
+  process.on('SIGTERM', () => void relay.stop());
+  process.send!({ port: relay.port, at: Date.now() });
+  process.exitCode = await relay.ended ? 0 : 1;
+  process.disconnect();
+}
+
+// Loaded already, it touches nothing of the store before the one ahead of it is dead.
+if (waits) {
+  process.once('message', () => void run());
+  process.send?.('loaded');
+} else void run();

@@ -2,7 +2,7 @@
  * A relay that is killed again and again under load, and what came of all it had said yes to: judged from outside, by what
  * clients were told, what the mail server got and what stands in the file.
  */
-import { fork, type ChildProcess } from 'node:child_process';
+import { fork, spawnSync, type ChildProcess } from 'node:child_process';
 import { createHash, randomUUID } from 'node:crypto';
 import { once } from 'node:events';
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
@@ -27,6 +27,8 @@ export interface ChildOrders {
   /** Whether mail that was set aside is to be sent. */
   redrive: boolean;
   database?: string | undefined;
+  /** Whether it says when all of its code is loaded, and starts only when it is told to. */
+  waits?: boolean;
 }
 
 /** Where what is taken is kept, looked into from outside. */
@@ -72,7 +74,7 @@ export interface KillReport {
   unexplained: string[];
   /** Requests in the file whose client was never told. */
   untold: number;
-  /** From each start to the first mail after it [ms], in order of size. */
+  /** From a start to the first mail after it [ms], of all that were left alive until there was one, in order of size. */
   recoveries: number[];
   /** Whether the store is whole, by its own word. */
   integrity: string;
@@ -85,35 +87,47 @@ const token = 'a-device-of-the-bench';
 const device = createHash('sha256').update(token).digest('hex');
 const origin = 'https://dealer.example';
 const clients = 8;
-/** Between a client's requests, so that the mail server keeps up [ms]. */
-const pause = 8;
-/** From a start to the kill, at most [ms]; of some, before it listens. */
-const [longestLife, shareAtStart] = [500, 0.1];
+/** Between a client's requests, so that what waits at the end is soon sent, and some always waits [ms]. */
+const pause = 40;
+/** From a start to the kill, at most [ms]; half are killed within a sixteenth of it, where a store is opened and what was left is looked through. */
+const usualLife = 500;
+const lifeTime = (longest: number) => longest * Math.random() ** 4;
+/** Of all starts: those killed before it listens, and those left alive until there is a mail, however long that takes. */
+const [shareAtStart, shareMeasured] = [0.1, 0.1];
+/** From a start to the kill of one that needn't listen yet, at most [ms]. */
+const longestStart = 60;
 /** Before it can send anything a process takes longer than this; what was on its way from the one before is read by then [ms]. */
-const soonest = 100;
+const soonest = 20;
 const domains = 60;
 
-/** Builds the child once. @returns its file, and what takes it away */
-export async function builtChild(): Promise<{ file: string; end: () => void }> {
+/**
+ * Builds the child once, with nothing loaded that isn't asked for, as in the relay itself.
+ *
+ * @returns its file; another that runs it from what was compiled beforehand, for a Node without options; and what takes both away
+ */
+export async function builtChild(): Promise<{ file: string; compiled: string; end: () => void }> {
   const root = process.cwd();
   const cache = join(root, '.cache');
   mkdirSync(cache, { recursive: true });
   const folder = mkdtempSync(join(cache, 'kill-'));
-  const file = join(folder, 'child.mjs');
   await build({
-    absWorkingDir: root, entryPoints: ['tests/relay/kill-child.ts'], outfile: file, bundle: true, platform: 'node', format: 'esm', logLevel: 'error', minify: true,
-    external: ['better-sqlite3', 'pg', 'pg-boss'], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+    absWorkingDir: root, entryPoints: { loader: 'tests/relay/kill-loader.ts', code: 'tests/relay/kill-child.ts' }, outdir: folder, outExtension: { '.js': '.cjs' },
+    bundle: true, platform: 'node', format: 'cjs', logLevel: 'error', minify: true, external: ['better-sqlite3', 'pg', 'pg-boss'],
   });
-  return { file, end: () => rmSync(folder, { recursive: true, force: true }) };
+  const compiled = join(folder, 'loader.cjs');
+  const nothing: ChildOrders = { folder, smtpPort: 0, device: '', dealer: aRequest.dealer, origin, redrive: false, waits: true };
+  const { status, stderr } = spawnSync(process.execPath, [compiled, JSON.stringify(nothing)], { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`The child can’t be loaded: ${stderr}`);
+  return { file: join(folder, 'code.cjs'), compiled, end: () => rmSync(folder, { recursive: true, force: true }) };
 }
 
-interface Relay { child: ChildProcess; port?: number }
+interface Relay { child: ChildProcess; port?: number; loaded: Promise<unknown>; exit: Promise<[number | null]> }
 
 class Bench {
   readonly acknowledged = new Set<string>();
-  readonly kills: number[] = [];
   readonly starts: number[] = [];
-  readonly spawned: number[] = [];
+  readonly recoveries: number[] = [];
+  kills = 0;
   readonly #agent = new Agent({ keepAlive: true });
   readonly #ports: number[] = [];
   #up: (() => void)[] = [];
@@ -201,7 +215,7 @@ async function judged(place: KillPlace, bench: Bench, smtp: FakeSmtp): Promise<P
     duplicates += copies.length - 1;
     for (const [index, copy] of copies.slice(1).entries()) {
       // The copy before and this one must be of two processes, one killed and the next, and both have to be the same to the letter.
-      if (!bench.spawned.some((at) => copies[index]!.at <= at + soonest && copy.at >= at)) unexplained.push(messageId);
+      if (!bench.starts.some((at) => copies[index]!.at <= at + soonest && copy.at >= at)) unexplained.push(messageId);
       if (copy.raw.replace(/boundary=.*|--_.*|----.*/g, '') !== copies[0]!.raw.replace(/boundary=.*|--_.*|----.*/g, '')) lost.push(`${messageId} isn’t the same again`);
     }
   }
@@ -209,13 +223,7 @@ async function judged(place: KillPlace, bench: Bench, smtp: FakeSmtp): Promise<P
   return { accepted: bench.acknowledged.size, delivered: bench.acknowledged.size - lost.length, lost, duplicates, unexplained, untold, integrity };
 }
 
-const recoveriesOf = ({ starts, kills }: Bench, smtp: FakeSmtp) => starts
-  .map((start) => {
-    const next = kills.find((at) => at > start) ?? Infinity;
-    return { start, first: smtp.ledger.find(({ at }) => at >= start && at <= next)?.at };
-  })
-  .flatMap(({ start, first }) => (first === undefined ? [] : [first - start]))
-  .sort((a, b) => a - b);
+const unlessEnded = <T>(what: Promise<T>, exit: Relay['exit']): Promise<T> => Promise.race([what, exit.then(([code]) => { throw new Error(`The relay ended by itself with ${code}.`); })]);
 
 export interface KillWishes {
   kills?: number;
@@ -225,10 +233,12 @@ export interface KillWishes {
   place?: KillPlace;
   /** How many at once, each in a folder of its own; more than one only on a database. */
   relays?: number;
+  /** From a start to the kill, at most [ms]. */
+  longestLife?: number;
 }
 
 /** Runs it: so many kills, or for so long. All kills share one store, which gets larger and older. */
-export async function killRun({ kills = Infinity, seconds = Infinity, progress = () => {}, place: given, relays = 1 }: KillWishes): Promise<KillReport> {
+export async function killRun({ kills = Infinity, seconds = Infinity, progress = () => {}, place: given, relays = 1, longestLife = usualLife }: KillWishes): Promise<KillReport> {
   const begun = performance.now();
   const folder = mkdtempSync(join(tmpdir(), 'killed-'));
   const folders = Array.from({ length: relays }, (_, index) => join(folder, String(index)));
@@ -241,49 +251,74 @@ export async function killRun({ kills = Infinity, seconds = Infinity, progress =
   const bench = new Bench(randomUUID().slice(0, 8));
   const orders = { smtpPort: smtp.port, device, dealer: aRequest.dealer, origin, database: place.database };
 
-  const start = (its: string, redrive = false): Relay => {
-    const child = fork(built.file, [JSON.stringify({ ...orders, folder: its, redrive } satisfies ChildOrders)], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
-    bench.spawned.push(performance.now());
-    return { child };
+  const forked: ChildProcess[] = [];
+  /** Forks one that loads its code and waits for the word to start. */
+  const ready = (its: string, redrive = false): Relay => {
+    const child = fork(built.compiled, [JSON.stringify({ ...orders, folder: its, redrive, waits: true } satisfies ChildOrders)], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+    forked.push(child);
+    return { child, loaded: once(child, 'message'), exit: once(child, 'exit') as Promise<[number | null]> };
+  };
+  const start = async ({ child, loaded, exit }: Relay): Promise<void> => {
+    await unlessEnded(loaded, exit);
+    bench.starts.push(performance.now());
+    child.send('start');
   };
   const listening = async (relay: Relay): Promise<void> => {
-    const [said] = await Promise.race([once(relay.child, 'message'), once(relay.child, 'exit').then(([code]) => { throw new Error(`The relay ended by itself with ${code}.`); })]) as [{ port: number }];
-    bench.starts.push(performance.now());
+    const [said] = await unlessEnded(once(relay.child, 'message'), relay.exit) as [{ port: number }];
     relay.port = said.port;
     bench.up(said.port);
   };
-  const kill = async ({ child, port }: Relay): Promise<void> => {
-    const gone = once(child, 'exit');
+  const kill = async ({ child, port, exit }: Relay): Promise<void> => {
     bench.down(port);
-    bench.kills.push(performance.now());
+    bench.kills += 1;
     child.kill('SIGKILL');
-    await gone;
+    await exit;
+  };
+  /** Time from the start to the first mail after it. */
+  const measured = async (started: number): Promise<void> => {
+    while ((smtp.ledger.at(-1)?.at ?? 0) < started + soonest) await once(smtp, 'received');
+    bench.recoveries.push(smtp.ledger.find(({ at }) => at >= started + soonest)!.at - started);
   };
   const killAgainAndAgain = async (its: string): Promise<void> => {
-    while (bench.kills.length < kills && performance.now() - begun < seconds * 1_000) {
-      const relay = start(its);
-      if (Math.random() >= shareAtStart) await listening(relay);
-      await wait(Math.random() * longestLife);
+    let next = ready(its);
+    while (bench.kills < kills && performance.now() - begun < seconds * 1_000) {
+      const relay = next;
+      const first = Math.random();
+      await start(relay);
+      const mail = first >= 1 - shareMeasured ? measured(performance.now()) : undefined;
+      // The next one loads while this one works.
+      next = ready(its);
+      if (first < shareAtStart) await wait(Math.random() * longestStart);
+      else {
+        await listening(relay);
+        await mail;
+        await wait(lifeTime(longestLife));
+      }
       await kill(relay);
-      progress(bench.kills.length);
+      progress(bench.kills);
     }
+    next.child.kill('SIGKILL');
+    await next.exit;
   };
 
   try {
     const working = Array.from({ length: clients }, () => bench.client());
     await Promise.all(folders.map(killAgainAndAgain));
-    const last = folders.map((its, index) => start(its, index === 0));
-    await Promise.all(last.map(listening));
+    const last = folders.map((its, index) => ready(its, index === 0));
+    await Promise.all(last.map(async (relay) => {
+      await start(relay);
+      await listening(relay);
+    }));
     bench.stopped = true;
     await Promise.all(working);
     while (await place.left() > 0) await wait(50);
-    const codes = await Promise.all(last.map(async ({ child }) => {
-      const gone = once(child, 'exit') as Promise<[number | null]>;
+    const codes = await Promise.all(last.map(async ({ child, exit }) => {
       child.kill('SIGTERM');
-      return (await gone)[0];
+      return (await exit)[0];
     }));
-    return { kills: bench.kills.length, ...await judged(place, bench, smtp), recoveries: recoveriesOf(bench, smtp), exitCode: codes.find((code) => code !== 0) ?? codes[0]!, seconds: (performance.now() - begun) / 1_000 };
+    return { kills: bench.kills, ...await judged(place, bench, smtp), recoveries: bench.recoveries.sort((a, b) => a - b), exitCode: codes.find((code) => code !== 0) ?? codes[0]!, seconds: (performance.now() - begun) / 1_000 };
   } finally {
+    for (const child of forked) child.kill('SIGKILL');
     await smtp.close();
     built.end();
     rmSync(folder, { recursive: true, force: true });

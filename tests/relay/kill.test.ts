@@ -3,7 +3,7 @@ import { killRun, told } from './kill-run.ts';
 import { expectKeptWord } from './kept-word.ts';
 
 /** Kills of one run; more on demand. */
-const kills = Number(process.env.KILLS ?? 30);
+const kills = Number(process.env.KILLS ?? 300);
 const longest = 120_000 + kills * 2_000;
 
 test(`fault 24: ${kills} kills under load lose nothing that was accepted, and send nothing twice but where a kill fell in between`, async () => {

@@ -17,7 +17,7 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
   const known = originsOf(parts);
   const own = new URL(parts.address).origin;
   const asked = new Buckets(clock, 60, 10 * minute);
-  const openApi = openApiOf(parts.address);
+  let openApi: string | undefined;
 
   app.addHook('onRequest', async (request, reply) => allowReading(request, reply, known));
   for (const path of [paths.ticket, paths.keys, paths.health]) app.options(path, (request, reply) => answerPreflight(request, reply, known, 'GET'));
@@ -44,5 +44,5 @@ export function formRoutes(app: FastifyInstance, parts: Parts): void {
     if (guard.closed) throw new Refusal(guard.closed);
     return { ready: true, dealers: settings.dealers.size };
   });
-  app.get('/v1/openapi.json', async (_request, reply) => reply.header('content-type', 'application/vnd.oai.openapi+json').send(JSON.stringify(openApi)));
+  app.get('/v1/openapi.json', async (_request, reply) => reply.header('content-type', 'application/vnd.oai.openapi+json').send(openApi ??= JSON.stringify(openApiOf(parts.address))));
 }

@@ -55,13 +55,15 @@ function namesIn(schema: unknown, into = new Set<string>()): Set<string> {
   }
   return into;
 }
-const ownNames = namesIn(jsonSchemaOf(request, requestFormat, 'request'));
+let ownNames: ReadonlySet<string> | undefined;
 const mostFaults = 20;
 
 /** Where something was wrong, as far as it is in names of ours: a stranger's key is not told again. */
 function placedOf({ place, expected }: Fault): PlacedFault {
   const parts = place.split('.');
-  const strange = parts.findIndex((part) => !ownNames.has(part.replace(/\[\d+\]$/, '')));
+  // Made for the first fault, as a start needn't wait for it.
+  const known = ownNames ??= namesIn(jsonSchemaOf(request, requestFormat, 'request'));
+  const strange = parts.findIndex((part) => !known.has(part.replace(/\[\d+\]$/, '')));
   return { place: (strange === -1 ? parts : parts.slice(0, strange)).join('.'), expected };
 }
 
