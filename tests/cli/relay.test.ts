@@ -18,7 +18,7 @@ afterAll(() => {
 const relay = (...typed: string[]) => runWith({ 'bounce.eml': 'Subject: away\r\n\r\nI am away.\r\n' }, 'relay', '--settings', settings, ...typed);
 
 test.each([
-  [['chek'], 'unknown task "chek", expected check, held, again'], [['again'], 'relay again needs all | MAIL… behind it'], [['held', 'x'], 'relay held doesn’t know what to do with "x"'], [['export'], 'needs ADDRESS'],
+  [['chek'], 'unknown task "chek", expected check, held, undelivered, again'], [['again'], 'relay again needs all | MAIL… behind it'], [['held', 'x'], 'relay held doesn’t know what to do with "x"'], [['export'], 'needs ADDRESS'],
 ])('%j is a wrong command', async (typed, said) => {
   const { code, err } = await relay(...typed);
   expect([code, err[0]]).toEqual([2, expect.stringContaining(said)]);
