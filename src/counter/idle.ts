@@ -1,14 +1,11 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { watchPresence } from './presence.ts';
 import type { Clock } from './queue/clock.ts';
 
 /** How long somebody asked whether he is still there has to say so [ms] (WCAG 2.2.1 asks for 20 seconds and an easy way). */
 export const countdown = 20_000;
 /** How often the seconds left are shown anew [ms]. */
 const tick = 1_000;
-/** What shows that somebody is there. */
-export const signs = ['pointerdown', 'keydown', 'wheel', 'input'] as const;
-/** What a device that slept wakes up with. */
-export const wakes = ['visibilitychange', 'focus', 'pageshow', 'resume'] as const;
 
 /**
  * Watches whether anybody is still there while there is something to see of a customer. It goes by the clock on the
@@ -19,6 +16,7 @@ export class Idle implements ReactiveController {
   left: number | undefined;
   private until: number | undefined;
   private stopTimer = () => {};
+  private endWatch = () => {};
   private seconds: number | undefined;
   private connected = false;
 
@@ -29,14 +27,12 @@ export class Idle implements ReactiveController {
 
   hostConnected() {
     this.connected = true;
-    for (const sign of signs) document.addEventListener(sign, this.sign, { capture: true, passive: true });
-    for (const wake of wakes) window.addEventListener(wake, this.look, true);
+    this.endWatch = watchPresence(this.sign, this.look);
   }
 
   hostDisconnected() {
     this.connected = false;
-    for (const sign of signs) document.removeEventListener(sign, this.sign, true);
-    for (const wake of wakes) window.removeEventListener(wake, this.look, true);
+    this.endWatch();
     this.stop();
   }
 

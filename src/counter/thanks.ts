@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { signs, wakes } from './idle.ts';
+import { watchPresence } from './presence.ts';
 import { second, type Clock } from './queue/clock.ts';
 
 /** How long the end of a number stands there after sending before the page makes room for the next customer [ms]. */
@@ -15,6 +15,7 @@ export class Thanks implements ReactiveController {
   private isFollowing = false;
   private until: number | undefined;
   private callOff = () => {};
+  private endWatch = () => {};
 
   /** @param over  clears */
   constructor(private readonly host: ReactiveControllerHost, private readonly clock: Clock, private readonly over: () => void) {
@@ -22,13 +23,11 @@ export class Thanks implements ReactiveController {
   }
 
   hostConnected() {
-    for (const sign of signs) document.addEventListener(sign, this.touched, { capture: true, passive: true });
-    for (const wake of wakes) window.addEventListener(wake, this.look, true);
+    this.endWatch = watchPresence(this.touched, this.look);
   }
 
   hostDisconnected() {
-    for (const sign of signs) document.removeEventListener(sign, this.touched, true);
-    for (const wake of wakes) window.removeEventListener(wake, this.look, true);
+    this.endWatch();
     this.stop();
   }
 
