@@ -7,6 +7,7 @@ import { Lanes } from './lanes.ts';
 import { Rate, type Rates } from './rate.ts';
 import type { SenderMetrics } from './sender-metrics.ts';
 import { timers as realTimers, type Timers } from './timers.ts';
+import { domainOf } from '../settings/read-settings.ts';
 import { newIds } from '../way/messages.ts';
 
 export interface SenderParts extends Omit<AttemptParts, 'chance'> {
@@ -115,7 +116,7 @@ export function createSender(parts: SenderParts): Sender {
     metrics.settled(claim.role, outcome.state);
     if (outcome.state === 'expired' || outcome.state === 'held') log.warn('mail not sent', { state: outcome.state, reason: outcome.reason, role: claim.role, dealer: claim.dealer });
     const isLost = claim.role === 'buyer' && (outcome.state === 'refused' || outcome.state === 'expired');
-    const word = isLost ? newIds(claim.messageId.slice(claim.messageId.lastIndexOf('@') + 1, -1)) : undefined;
+    const word = isLost ? newIds(domainOf(parts.settings)) : undefined;
     if (!await store.settle(claim, outcome, clock.now(), word)) log.warn('somebody else has the mail', { role: claim.role, dealer: claim.dealer });
     // The dealer may have to hear of it.
     if (isLost) wake();
