@@ -4,9 +4,10 @@ import Database from 'better-sqlite3';
 import { StoreUnusable } from './failures.ts';
 import { checkTarget, receive, type Columns, type Moved } from './postgres/receiving.ts';
 import { calledBy, lock, movedAs, movingAs, open } from './sqlite/opening.ts';
+import type { CopiedTable as Table } from './sqlite/schema.ts';
 import type { Instant } from './store.ts';
 
-/** What is moved, in the order in which one refers to another, and what its columns are there. */
+/** What is moved, in the order of {@link Table}, and what its columns are there. */
 const tables = {
   requests: { seq: 'bigint', id: 'text', dealer: 'text', likeness: 'text', body: 'text', accepted: 'bigint' },
   keys: { id: 'text', fingerprint: 'text', accepted: 'bigint' },
@@ -20,8 +21,7 @@ const tables = {
   spent: { word: 'text', until: 'bigint' },
   catalogues: { seq: 'bigint', dealer: 'text', hash: 'text', version: 'text', as_of: 'text', text: 'text', seen: 'bigint' },
   statistics: { seq: 'bigint', dealer: 'text', day: 'text', kind: 'text', answers: 'text' },
-} as const satisfies Record<string, Columns>;
-type Table = keyof typeof tables;
+} as const satisfies Record<Table, Columns>;
 
 /** Rows, and letters of text, sent in one statement. */
 const [mostRows, mostLetters] = [1_000, 4_000_000];

@@ -4,10 +4,8 @@ import Database from 'better-sqlite3';
 import { StoreUnusable } from '../failures.ts';
 import { make } from './opening.ts';
 import { readableRows } from './readable-rows.ts';
+import { copiedTables, type CopiedTable as Table } from './schema.ts';
 
-/** What is copied, in the order in which one refers to another. Counts are the triggers' to make. */
-const tables = ['requests', 'keys', 'messages', 'changes', 'stops', 'buckets', 'spent', 'catalogues', 'statistics'] as const;
-type Table = (typeof tables)[number];
 
 /** What became of the rows of one table. */
 export interface Salvaged {
@@ -70,7 +68,7 @@ function openable(copy: string, fresh: string, model: Database.Database): Databa
   const opened = () => {
     const db = new Database(copy);
     try {
-      for (const table of tables) db.prepare(`SELECT ${columnsOf(table, model).join(', ')} FROM ${table}`);
+      for (const table of copiedTables) db.prepare(`SELECT ${columnsOf(table, model).join(', ')} FROM ${table}`);
       return db;
     } catch (error) {
       db.close();
@@ -138,7 +136,7 @@ export function salvage(file: string, into: string): Salvaged[] {
     to.pragma('foreign_keys = ON');
     const from = openable(copy, fresh, to);
     opened.push(from);
-    const salvaged = to.transaction(() => tables.map((table) => {
+    const salvaged = to.transaction(() => copiedTables.map((table) => {
       // The triggers noted that what was copied is new; what the old file noted counts.
       if (table === 'changes') to.exec('DELETE FROM changes');
       return copyTable(table, from, to);

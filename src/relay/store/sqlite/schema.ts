@@ -4,6 +4,10 @@ import { StoreUnusable } from '../failures.ts';
 /** Marks a file as one of ours (PRAGMA application_id): the letters "axle". */
 export const applicationId = 0x61_78_6c_65;
 
+/** All that is copied of a store, in the order in which one refers to another. Counts are the triggers' to make. */
+export const copiedTables = ['requests', 'keys', 'messages', 'changes', 'stops', 'buckets', 'spent', 'catalogues', 'statistics'] as const;
+export type CopiedTable = (typeof copiedTables)[number];
+
 /**
  * How a file of one version becomes one of the next; the first makes it out of nothing. What was released is never changed,
  * only appended to.
