@@ -76,15 +76,16 @@ export interface Slow {
   end(): Promise<void>;
 }
 
-/** Holds connections that send a head and never end it, from a process of its own; what the server ends is opened again. */
-export async function slowOnes(program: string, port: number, many: number): Promise<Slow> {
-  const child = fork(program, [String(port), String(many)], { stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
-  await once(child, 'message');
+/** A process of its own, which says something once it is ready and answers each word after that. */
+export async function helper<Said>(program: string, args: readonly string[]) {
+  const child = fork(program, args, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
+  const [said] = await once(child, 'message') as [Said];
   return {
-    async open() {
-      child.send('count');
-      const [open] = await once(child, 'message') as [number];
-      return open;
+    said,
+    async ask<Answer>(word: string): Promise<Answer> {
+      child.send(word);
+      const [answer] = await once(child, 'message') as [Answer];
+      return answer;
     },
     async end() {
       const exit = once(child, 'exit');
@@ -92,4 +93,10 @@ export async function slowOnes(program: string, port: number, many: number): Pro
       await exit;
     },
   };
+}
+
+/** Holds connections that send a head and never end it, from a process of its own; what the server ends is opened again. */
+export async function slowOnes(program: string, port: number, many: number): Promise<Slow> {
+  const { ask: asked, end } = await helper(program, [String(port), String(many)]);
+  return { open: () => asked<number>('count'), end };
 }

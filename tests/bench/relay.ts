@@ -2,9 +2,7 @@
  * What a relay takes: requests a second and how long each waits, beside a bare server that inserts the same row; what it does
  * with five times as many, and with thousands of connections held meanwhile; and how fast mails are reckoned.
  */
-import { fork } from 'node:child_process';
 import { createHash, randomUUID } from 'node:crypto';
-import { once } from 'node:events';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -16,7 +14,7 @@ import { aRequest } from '../request/a-request.ts';
 import { buyers } from '../handoff/buyers.ts';
 import { largeLot } from './large-lot.ts';
 import { medianOf, quantile, shown } from './measure.ts';
-import { accepted, agentOf, asFastAsCan, ask, origin, slowOnes, steadily, token, type Answer } from './relay-load.ts';
+import { accepted, agentOf, asFastAsCan, ask, helper, origin, slowOnes, steadily, token, type Answer } from './relay-load.ts';
 import type { ServerOrders } from './relay-server.ts';
 
 const orders: Omit<ServerOrders, 'kind' | 'folder'> = { device: createHash('sha256').update(token).digest('hex'), dealer: aRequest.dealer, origin };
@@ -47,21 +45,8 @@ async function served(kind: ServerOrders['kind']) {
   const own = join(folder, `${kind}-${randomUUID()}`);
   mkdirSync(own);
   writeFileSync(join(own, 'catalogue.json'), readFileSync('demo/catalogue.json'));
-  const child = fork(program, [JSON.stringify({ ...orders, kind, folder: own })], { stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
-  const [{ port }] = await once(child, 'message') as [{ port: number }];
-  return {
-    port,
-    async usage(): Promise<Usage> {
-      child.send('usage');
-      const [usage] = await once(child, 'message') as [Usage];
-      return usage;
-    },
-    async end() {
-      const exit = once(child, 'exit');
-      child.disconnect();
-      await exit;
-    },
-  };
+  const { said: { port }, ask: asked, end } = await helper<{ port: number }>(program, [JSON.stringify({ ...orders, kind, folder: own })]);
+  return { port, usage: () => asked<Usage>('usage'), end };
 }
 type Served = Awaited<ReturnType<typeof served>>;
 
