@@ -103,6 +103,7 @@ const own = css`
   dialog { color: var(--ink); background: var(--paper); border: 2.5px solid var(--ink); border-radius: var(--radius); padding: 1.5rem; max-inline-size: min(34rem, calc(100vw - 2rem)); }
   dialog[open] { display: grid; gap: 0.9rem; }
   dialog::backdrop { background: var(--paper); opacity: 0.96; }
+  .kept-free { visibility: hidden; }
   .left { font-size: 1.6em; font-weight: 650; font-variant-numeric: tabular-nums; }
 
   @container (min-width: 64rem) {

@@ -12,7 +12,8 @@ export const shownFor = 15 * second;
 export class Thanks implements ReactiveController {
   /** Seconds left; undefined where nothing will be cleared. */
   left: number | undefined;
-  private isFollowing = false;
+  /** Whether there is something to clear, or was until somebody touched the page. */
+  isFollowing = false;
   private until: number | undefined;
   private callOff = () => {};
   private endWatch = () => {};

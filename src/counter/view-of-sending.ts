@@ -17,6 +17,8 @@ export interface SendingView {
   speak(language: LanguageTag): void;
   send(): void;
   again(): void;
+  /** Whether the page makes room for the next customer by itself, or was about to until somebody touched it. */
+  isClearing: boolean;
   /** Seconds until the page makes room for the next customer; undefined where it doesn’t. */
   left: number | undefined;
 }
@@ -106,9 +108,12 @@ function notKeptTemplate({ sending: { state }, own, again }: SendingView) {
     ${state.waiting ? html`<div class="actions"><button class="main" type="button" @click=${again}>${own.trouble.tryAgain}</button></div>` : nothing}`;
 }
 
+/** Hidden, and its room kept: the touch that stops it must find what it was meant for where it was. */
+const freeIf = (isStopped: boolean) => (isStopped ? 'kept-free' : '');
+
 /** What can be done after sending; the seconds are seen and not read out one by one. */
-const keptTemplate = ({ sending, own: { send }, left }: SendingView) => html`
-  ${left === undefined ? nothing : html`<p class="left" role="timer" aria-live="off" data-clears>${send.clearsIn(left)}</p>`}
+const keptTemplate = ({ sending, own: { send }, isClearing, left }: SendingView) => html`
+  ${isClearing ? html`<p class="left ${freeIf(left === undefined)}" role="timer" aria-live="off" ?data-clears=${left !== undefined}>${send.clearsIn(left ?? 0)}</p>` : nothing}
   <div class="actions"><button type="button" data-another @click=${() => sending.clear()}>${send.another}</button></div>`;
 
 /** The form by which a customer's shortlist is sent, and what came of it. */
@@ -120,7 +125,7 @@ export function sendingTemplate(view: SendingView) {
       <h2 id="sending-heading" tabindex="-1">${send.heading}</h2>
       <div role="status" class="stack">
         ${state.at === 'keeping' ? html`<p>${send.keeping}</p>` : nothing}
-        ${state.at === 'kept' ? html`<p><strong>${send.kept(state.last)}</strong></p><p>${send.keptExplained}</p>${view.left === undefined ? nothing : html`<p>${send.clears}</p>`}` : nothing}
+        ${state.at === 'kept' ? html`<p><strong>${send.kept(state.last)}</strong></p><p>${send.keptExplained}</p>${view.isClearing ? html`<p class=${freeIf(view.left === undefined)}>${send.clears}</p>` : nothing}` : nothing}
         ${notKeptTemplate(view)}
       </div>
       ${state.at === 'kept' ? keptTemplate(view) : nothing}

@@ -48,7 +48,7 @@ function contentTemplate(intake: Intake, view: StageView) {
   if (!outbox.queue) return html`<p>${spoken!.own.send.noRelay}</p>`;
   return sendingTemplate({
     sending, own: spoken!.own, dealer: stock!.document.dealer.name, key: intake.key, language,
-    speak: (tag) => void serving.speak(tag), send: () => void send(parts), again: () => void sending.again((waiting) => outbox.queue!.putSealed(waiting)), left: thanks.left,
+    speak: (tag) => void serving.speak(tag), send: () => void send(parts), again: () => void sending.again((waiting) => outbox.queue!.putSealed(waiting)), isClearing: thanks.isFollowing, left: thanks.left,
   });
 }
 

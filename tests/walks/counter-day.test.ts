@@ -57,7 +57,7 @@ describe('at the end of the working day', () => {
     await parkOne(page, 'First', true);
     await parkOne(page, 'Second', false);
     const clock = await ownClock(page);
-    expect(await page.locator('main [data-going]').textContent()).toMatch(/^2 parked customers are thrown away by \d/);
+    expect(await page.locator('main [data-going]').textContent()).toMatch(/^2 parked intakes are deleted by \d/);
     expect(await page.locator('header [data-going]').count()).toBe(0);
     await page.locator('[data-begin]').click();
     await clock.sleep(hour + 60_000);
@@ -72,10 +72,10 @@ describe('at the end of the working day', () => {
     await parkOne(page, canaries.name, true);
     await older(page, 'parked', 'parkedAt', 11 * hour);
     await page.reload();
-    await expect.poll(() => page.locator('header [data-going]').textContent()).toMatch(/^1 parked customer is thrown away by/);
+    await expect.poll(() => page.locator('header [data-going]').textContent()).toMatch(/^1 parked intake is deleted by/);
     await older(page, 'parked', 'parkedAt', hour);
     await page.reload();
-    await expect.poll(() => page.locator('[data-thrown]').textContent()).toMatch(/^1 parked customer was thrown away/);
+    await expect.poll(() => page.locator('[data-thrown]').textContent()).toMatch(/^1 parked intake was deleted/);
     expect(await page.locator('#parked-heading').textContent()).toBe('Nobody is parked.');
     expect(await page.locator('[data-show-parked]').count()).toBe(0);
   });
@@ -173,8 +173,12 @@ describe('once it was sent', () => {
     const clock = await ownClock(page);
     await sent(page);
     await clock.go(10_000);
+    // Nothing moves under the finger that stops it.
+    const places = () => page.evaluate(() => [...document.querySelector('acre-counter')!.shadowRoot!.querySelectorAll('button, input')].map((each) => each.getBoundingClientRect().y));
+    const before = await places();
     await page.keyboard.press('Shift');
     await expect.poll(() => page.locator('[data-clears]').count()).toBe(0);
+    expect(await places()).toEqual(before);
     await clock.go(60_000);
     await page.locator('.head input[value="ask"]').check({ force: true });
     expect(await page.locator('#called').inputValue()).toBe(canaries.name);

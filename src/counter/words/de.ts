@@ -38,7 +38,7 @@ export const de: CounterWords = {
     notes: 'Notizen des Personals', notesHint: 'Sie bleiben beim beiseitegelegten Kunden. Sie werden nie gedruckt, verschickt oder in einen Link gesetzt.',
     park: 'Beiseitelegen', next: 'Nächster Kunde',
     parked: (count) => (count === 0 ? 'Niemand ist beiseitegelegt.' : `Beiseitegelegt: ${count}`), resume: (name) => `Weiter mit ${name}`, remove: (name) => `${name} wegwerfen`, showParked: 'Zeigen, wer beiseitegelegt ist',
-    goes: (count, time) => `${plural(count, 'Beiseitegelegter wird', 'Beiseitegelegte werden')} bis ${time} Uhr weggeworfen.`, thrown: (count) => `${plural(count, 'Beiseitegelegter wurde', 'Beiseitegelegte wurden')} weggeworfen, weil der Tag um war.`,
+    goes: (count, time) => `${plural(count, 'beiseitegelegter Bogen wird', 'beiseitegelegte Bögen werden')} bis ${time} Uhr gelöscht.`, thrown: (count) => `${plural(count, 'beiseitegelegter Bogen wurde', 'beiseitegelegte Bögen wurden')} gelöscht, weil der Tag um war.`,
     unnamed: 'ohne Namen', notParked: 'Nicht beiseitegelegt. Es steht noch auf dem Bildschirm.', unreadable: 'nicht lesbar',
     keysHint: 'Enter geht zum nächsten Feld. Das Zeichen vor einer Möglichkeit wählt sie. Alt mit einer Ziffer geht zu einem Abschnitt, Alt mit Bild auf oder Bild ab zu einem anderen Kunden.',
   },
@@ -107,7 +107,7 @@ export const de: CounterWords = {
     explained: {
       set: 'Sechs Ziffern oder mehr. Beiseitegelegte Kunden werden damit versiegelt: Ohne sie liest sie niemand, und wer sie vergisst, dem kann niemand helfen.',
       unlock: 'Sie öffnet, was beiseitegelegt ist.',
-      anew: 'Sechs Ziffern oder mehr. Wer beiseitegelegt ist, wurde mit der alten versiegelt und wird weggeworfen.',
+      anew: 'Sechs Ziffern oder mehr. Was beiseitegelegt ist, wurde mit der alten versiegelt und wird gelöscht.',
     },
     set: 'Festlegen', unlock: 'Öffnen', wrong: (left) => `Das ist sie nicht. Noch ${plural(left, 'Versuch', 'Versuche')}.`, locked: (minutes) => `Zu viele Versuche. Der nächste geht in ${plural(minutes, 'Minute', 'Minuten')}.`,
     short: 'Geben Sie mindestens sechs Ziffern ein.', differ: 'Die beiden sind nicht gleich.', forgotten: 'Niemand weiß sie mehr', wipe: 'Neue festlegen und alle Beiseitegelegten wegwerfen', cancel: 'Abbrechen', lock: 'Wieder schließen',

@@ -38,7 +38,7 @@ export const en: CounterWords = {
     notes: 'Staff notes', notesHint: 'They stay with the parked customer. They are never printed, sent or put in a link.',
     park: 'Park', next: 'Next customer',
     parked: (count) => (count === 0 ? 'Nobody is parked.' : `Parked: ${count}`), resume: (name) => `Go on with ${name}`, remove: (name) => `Throw ${name} away`, showParked: 'Show who is parked',
-    goes: (count, time) => `${plural(count, 'parked customer is', 'parked customers are')} thrown away by ${time}.`, thrown: (count) => `${plural(count, 'parked customer was', 'parked customers were')} thrown away, for the day was over.`,
+    goes: (count, time) => `${plural(count, 'parked intake is', 'parked intakes are')} deleted by ${time}.`, thrown: (count) => `${plural(count, 'parked intake was', 'parked intakes were')} deleted, for the day was over.`,
     unnamed: 'no name', notParked: 'Not parked. It is still on the screen.', unreadable: 'can’t be read',
     keysHint: 'Enter goes to the next field. The sign before an option chooses it. Alt with a number goes to a section; Alt with Page Up or Page Down to another customer.',
   },
@@ -107,7 +107,7 @@ export const en: CounterWords = {
     explained: {
       set: 'Six digits or more. Parked customers are sealed with it: without it nobody can read them, and nobody can help who forgets it.',
       unlock: 'It opens what is parked.',
-      anew: 'Six digits or more. Whoever is parked was sealed with the old one and is thrown away.',
+      anew: 'Six digits or more. What is parked was sealed with the old one and is deleted.',
     },
     set: 'Make it', unlock: 'Open', wrong: (left) => `That isn’t it. ${plural(left, 'try', 'tries')} left.`, locked: (minutes) => `Too many tries. The next one can be made in ${plural(minutes, 'minute', 'minutes')}.`,
     short: 'Type at least six digits.', differ: 'The two aren’t the same.', forgotten: 'Nobody knows it any more', wipe: 'Make a new one and throw all parked away', cancel: 'Cancel', lock: 'Lock again',

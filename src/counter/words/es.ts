@@ -38,7 +38,7 @@ export const es: CounterWords = {
     notes: 'Notas del personal', notesHint: 'Se quedan con el cliente aparcado. Nunca se imprimen, se envían ni van en un enlace.',
     park: 'Aparcar', next: 'Siguiente cliente',
     parked: (count) => (count === 0 ? 'No hay nadie aparcado.' : `Aparcados: ${count}`), resume: (name) => `Seguir con ${name}`, remove: (name) => `Descartar ${name}`, showParked: 'Mostrar quién está aparcado',
-    goes: (count, time) => `${plural(count, 'cliente aparcado se tira', 'clientes aparcados se tiran')} antes de las ${time}.`, thrown: (count) => `${plural(count, 'cliente aparcado se tiró', 'clientes aparcados se tiraron')} porque el día había terminado.`,
+    goes: (count, time) => `${plural(count, 'ficha aparcada se borra', 'fichas aparcadas se borran')} antes de las ${time}.`, thrown: (count) => `${plural(count, 'ficha aparcada se borró', 'fichas aparcadas se borraron')} porque el día había terminado.`,
     unnamed: 'sin nombre', notParked: 'No se aparcó. Sigue en la pantalla.', unreadable: 'no se puede leer',
     keysHint: 'Intro va al campo siguiente. El signo ante una opción la elige. Alt con un número va a una sección; Alt con Re Pág o Av Pág, a otro cliente.',
   },

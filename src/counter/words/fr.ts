@@ -38,7 +38,7 @@ export const fr: CounterWords = {
     notes: 'Notes du personnel', notesHint: 'Elles restent avec le client mis de côté. Elles ne sont jamais imprimées, envoyées ni mises dans un lien.',
     park: 'Mettre de côté', next: 'Client suivant',
     parked: (count) => (count === 0 ? 'Personne n’est mis de côté.' : `Mis de côté : ${count}`), resume: (name) => `Continuer avec ${name}`, remove: (name) => `Jeter ${name}`, showParked: 'Montrer qui est mis de côté',
-    goes: (count, time) => `${plural(count, 'client mis de côté est jeté', 'clients mis de côté sont jetés')} d’ici ${time}.`, thrown: (count) => `${plural(count, 'client mis de côté a été jeté', 'clients mis de côté ont été jetés')}, car la journée était finie.`,
+    goes: (count, time) => `${plural(count, 'fiche mise de côté est supprimée', 'fiches mises de côté sont supprimées')} d’ici ${time}.`, thrown: (count) => `${plural(count, 'fiche mise de côté a été supprimée', 'fiches mises de côté ont été supprimées')}, car la journée était finie.`,
     unnamed: 'sans nom', notParked: 'Pas mis de côté. C’est encore à l’écran.', unreadable: 'illisible',
     keysHint: 'Entrée va au champ suivant. Le signe devant une option la choisit. Alt avec un chiffre va à une section ; Alt avec Page haut ou Page bas, à un autre client.',
   },
@@ -107,7 +107,7 @@ export const fr: CounterWords = {
     explained: {
       set: 'Six chiffres ou plus. Les clients mis de côté sont scellés avec lui : sans lui personne ne peut les lire, et personne ne peut aider qui l’oublie.',
       unlock: 'Il ouvre ce qui est mis de côté.',
-      anew: 'Six chiffres ou plus. Qui est mis de côté a été scellé avec l’ancien et sera jeté.',
+      anew: 'Six chiffres ou plus. Ce qui est mis de côté a été scellé avec l’ancien et sera supprimé.',
     },
     set: 'Créer', unlock: 'Ouvrir', wrong: (left) => `Ce n’est pas le bon. Encore ${plural(left, 'essai', 'essais')}.`, locked: (minutes) => `Trop d’essais. Le prochain dans ${plural(minutes, 'minute', 'minutes')}.`,
     short: 'Tapez au moins six chiffres.', differ: 'Les deux ne sont pas pareils.', forgotten: 'Plus personne ne le sait', wipe: 'En créer un nouveau et jeter tous ceux mis de côté', cancel: 'Annuler', lock: 'Refermer',
