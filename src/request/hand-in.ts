@@ -21,18 +21,20 @@ function afterOf(response: Response): { after?: number } {
   return said ? { after: Number(said[0]) } : {};
 }
 
-async function bodyOf(response: Response): Promise<Record<string, unknown>> {
+/** @throws where it doesn't end before the deadline: that is no answer, whatever it began with */
+async function bodyOf(response: Response, deadline: AbortSignal): Promise<Record<string, unknown>> {
   try {
     const body: unknown = await response.json();
     return typeof body === 'object' && body !== null ? body as Record<string, unknown> : {};
-  } catch {
+  } catch (trouble) {
+    if (deadline.aborted) throw trouble;
     return {};
   }
 }
 
-async function read(response: Response, idempotencyKey: string): Promise<HandedIn> {
+async function read(response: Response, idempotencyKey: string, deadline: AbortSignal): Promise<HandedIn> {
   if (passing(response.status)) return { kind: 'later', why: 'busy', ...afterOf(response) };
-  const body = await bodyOf(response);
+  const body = await bodyOf(response, deadline);
   if (response.status === 202) return body.id === idempotencyKey ? { kind: 'accepted', id: idempotencyKey } : { kind: 'later', why: 'not-a-relay' };
   // A page to log in with, as some networks put before everything, is no answer of ours.
   if (response.status < 400) return { kind: 'later', why: 'not-a-relay' };
@@ -62,9 +64,7 @@ export async function handIn(relay: string, body: RequestDocument | SealedReques
       body: JSON.stringify(body),
       signal: signal ? AbortSignal.any([signal, deadline]) : deadline,
     });
-    const told = await read(response, idempotencyKey);
-    // An answer that never ends was no answer, whatever it began with.
-    return told.kind !== 'accepted' && deadline.aborted ? { kind: 'later', why: 'slow' } : told;
+    return await read(response, idempotencyKey, deadline);
   } catch {
     return { kind: 'later', why: deadline.aborted ? 'slow' : 'unreachable' };
   }
